@@ -210,7 +210,7 @@ export function planReport(work: Work, plan: Plan): PlanReport {
     })),
     checklist: plan.checklist.map((item) => ({
       piece: item.piece,
-      text: checklistSentence(checklistLine(item, plan.left.pieces, work.unit)),
+      text: checklistSentence(checklistLine(item, plan[item.half ?? "left"].pieces, work.unit)),
       amount_mm: mm(item.amount),
       ...(item.half === undefined ? {} : { half: item.half }),
     })),

@@ -3,7 +3,7 @@ import { openDoubts } from "../core/bodies/tapeDoubts";
 import { proposalsOf } from "../core/proposals/proposals";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
-import { bustSentence, lineSentence } from "../words/blend";
+import { bustOfHalves, cupsWords, lineSentence } from "../words/blend";
 import { cautions } from "../words/cautions";
 import { toileNote } from "../words/paperChoices";
 import type { WorkPhase } from "../core/plan/workPhases";
@@ -29,14 +29,15 @@ const heading = (title: string): readonly string[] => [
 ];
 
 function sizes(work: Work, plan: Plan): readonly string[] {
-  const { baseSize, cup, bust } = plan.sizing;
+  const { baseSize } = plan.sizing;
+  const cup = cupsWords(plan);
   const levels = plan.levels.filter((level) => level.level !== "bust");
   return [
     ...heading("Sizes"),
     ...hanging("Pieces  ", piecesSentences(plan, work).join(" ")),
     ...hanging("Frame   ", `${baseSize.label} (neck, shoulder, armhole)`),
-    ...(cup.label === null ? [] : hanging("Cup     ", cup.label)),
-    ...hanging("Bust    ", bustSentence(bust, work.unit)),
+    ...(cup === null ? [] : hanging("Cup     ", cup)),
+    ...hanging("Bust    ", bustOfHalves(plan, work.unit)),
     ...levels.flatMap((level) => {
       const line = plan.left.cutLines.find((one) => one.level === level.level);
       return hanging(capital(levelWords(level.level)).padEnd(8), lineSentence(level, line, work.unit));

@@ -2,7 +2,7 @@
 import type { AlterationTrace } from "../core/alterations/outcome/trace";
 import type { PiecePoint } from "../core/geometry/point";
 import type { PieceName } from "../core/pattern/piece";
-import type { Plan, PlannedAlteration } from "../core/plan/plan";
+import type { PlanHalf, PlannedAlteration } from "../core/plan/plan";
 import type { SurgeryTrace } from "../core/surgery/cutAndMove";
 import type { Mm } from "../core/units";
 import { around, boundsOf, type Box } from "./layout";
@@ -27,9 +27,9 @@ export interface BustCuts {
   readonly parts: readonly { readonly outline: string; readonly transform: string }[];
 }
 
-/** Of each piece that a bust alteration of the plan cuts; none where none is made. */
-export function bustCuts(plan: Pick<Plan, "ledger">): readonly BustCuts[] {
-  return plan.ledger.flatMap((planned) =>
+/** Of each piece that a bust alteration of one half cuts; none where none is made. */
+export function bustCuts({ alterations }: Pick<PlanHalf, "alterations">): readonly BustCuts[] {
+  return alterations.flatMap((planned) =>
     planned.what.kind === "bust" && planned.outcome.ok ? cutsOf(planned.what, planned.outcome.value) : [],
   );
 }

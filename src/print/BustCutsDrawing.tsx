@@ -1,8 +1,10 @@
 /** The cuts of a bust alteration in small: where they run, and how the parts lie when moved. Never a drawing to cut from. */
 import { useId } from "react";
 import type { BustCuts } from "../drawing/bustCuts";
+import type { Half } from "../core/decisions/alteration";
 import type { LengthUnit } from "../core/decisions/work";
-import { pieceWords } from "../words/terms/names";
+import { halfWords } from "../words/fits";
+import { capital, pieceWords } from "../words/terms/names";
 import { movedWords, WHERE_TO_CUT, WHERE_TO_FOLD } from "../words/bustCuts";
 import { Words } from "./Words";
 
@@ -11,11 +13,18 @@ const AROUND = 8;
 const RING = 7;
 const HATCH = 9;
 
-export function BustCutsDrawing({ cuts, unit }: { readonly cuts: BustCuts; readonly unit: LengthUnit }) {
+interface BustCutsDrawingProps {
+  readonly cuts: BustCuts;
+  readonly unit: LengthUnit;
+  /** Where the halves do not move alike. */
+  readonly half?: Half | undefined;
+}
+
+export function BustCutsDrawing({ cuts, unit, half }: BustCutsDrawingProps) {
   const id = useId();
   const { box, opens } = cuts;
   const viewBox = [box.x - AROUND, box.y - AROUND, box.width + 2 * AROUND, box.height + 2 * AROUND].join(" ");
-  const moved = movedWords(cuts, unit);
+  const moved = `${half === undefined ? "" : `${capital(halfWords(half))}: `}${movedWords(cuts, unit)}`;
   const where = cuts.hinges.length === 0 && !opens ? WHERE_TO_FOLD : WHERE_TO_CUT;
   return (
     <figure className="pc-cuts" aria-label={`The ${pieceWords(cuts.piece)} in small, cut and moved: ${moved}`}>

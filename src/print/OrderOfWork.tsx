@@ -1,9 +1,11 @@
+import type { Half } from "../core/decisions/alteration";
 import { isSamePiece } from "../core/pattern/pieceSet";
 import { alterationSketch, type AlterationSketch } from "../drawing/alterationSketch";
-import { bustCuts } from "../drawing/bustCuts";
+import { bustCuts, type BustCuts } from "../drawing/bustCuts";
 import type { Plan, PlanHalf } from "../core/plan/plan";
 import type { Piece, PieceName } from "../core/pattern/piece";
 import { isBasque } from "../core/pattern/pieceGroups";
+import { movedWords } from "../words/bustCuts";
 import { halfWords } from "../words/fits";
 import { capital } from "../words/terms/names";
 import type { LengthUnit } from "../core/decisions/work";
@@ -86,9 +88,27 @@ interface DiagramsProps {
   readonly unit: LengthUnit;
 }
 
+const cutsOf = (piece: PieceName, half: PlanHalf): BustCuts | undefined =>
+  bustCuts(half).find((one) => one.piece === piece);
+
+/** The cuts of a bust alteration: once, or of each half where they do not move alike. */
+function cutsOnHalves(
+  piece: PieceName,
+  { left, right }: Plan,
+  unit: LengthUnit,
+): readonly { readonly cuts: BustCuts; readonly half?: Half }[] {
+  const [ofLeft, ofRight] = [cutsOf(piece, left), cutsOf(piece, right)];
+  const said = (cuts: BustCuts | undefined): string => (cuts === undefined ? "" : movedWords(cuts, unit));
+  if (said(ofLeft) === said(ofRight)) return ofLeft === undefined ? [] : [{ cuts: ofLeft }];
+  return [
+    ...(ofLeft === undefined ? [] : [{ cuts: ofLeft, half: "left" as const }]),
+    ...(ofRight === undefined ? [] : [{ cuts: ofRight, half: "right" as const }]),
+  ];
+}
+
 /** The piece once, or both its halves; and the cuts of a bust alteration made on it. */
 function Diagrams({ piece, plan, unit }: DiagramsProps) {
-  const cuts = bustCuts(plan).find((one) => one.piece === piece);
+  const cuts = cutsOnHalves(piece, plan, unit);
   return (
     <div className="pc-drawings">
       {comesOutTwice(piece, plan) ? (
@@ -105,7 +125,9 @@ function Diagrams({ piece, plan, unit }: DiagramsProps) {
       ) : (
         <PieceDiagram piece={piece} plan={plan.left} unit={unit} width={COLUMN} />
       )}
-      {cuts !== undefined && <BustCutsDrawing cuts={cuts} unit={unit} />}
+      {cuts.map((one) => (
+        <BustCutsDrawing key={one.half ?? "both"} cuts={one.cuts} unit={unit} half={one.half} />
+      ))}
     </div>
   );
 }
@@ -172,7 +194,8 @@ const SHORT = 900;
 const isShort = ({ piece, lines }: PieceChecklist, plan: Plan): boolean =>
   piece !== null &&
   !comesOutTwice(piece, plan) &&
-  !bustCuts(plan).some((cuts) => cuts.piece === piece) &&
+  cutsOf(piece, plan.left) === undefined &&
+  cutsOf(piece, plan.right) === undefined &&
   lines.reduce((sum, { text, moves }) => sum + text.length + moves.join("").length, 0) <= SHORT;
 
 /** Bodice beside bodice, basque beside basque. */

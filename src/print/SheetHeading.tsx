@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
-import { bustSentence, shareWords, offsetWords } from "../words/blend";
+import { bustOfHalves, cupsWords, shareWords, offsetWords } from "../words/blend";
 import { piecesSentences } from "../words/pieceSource";
 import { capital, levelWords } from "../words/terms/names";
 import { Blank } from "./Blank";
@@ -30,7 +30,7 @@ function Size({
 
 /** Names, what to fill in by hand, and the sizes this sheet was made for. */
 export function SheetHeading({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
-  const { baseSize, cup, bust } = plan.sizing;
+  const { baseSize } = plan.sizing;
   const leftOut = plan.ledger.some(({ what, outcome }) => what.kind === "bust" && !outcome.ok);
   return (
     <header className="pc-heading">
@@ -56,8 +56,8 @@ export function SheetHeading({ work, plan }: { readonly work: Work; readonly pla
         <Size title="Frame" value={baseSize.label}>
           neck, shoulder, armhole
         </Size>
-        <Size title="Cup and bust" value={cup.label ?? "as drafted"}>
-          <Words>{bustSentence(bust, work.unit)}</Words>
+        <Size title="Cup and bust" value={cupsWords(plan) ?? "as drafted"}>
+          <Words>{bustOfHalves(plan, work.unit)}</Words>
           {leftOut && <b> Not in the order of work: see below.</b>}
         </Size>
         {plan.levels

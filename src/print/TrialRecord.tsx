@@ -7,7 +7,7 @@ import type { Work } from "../core/decisions/work";
 import { TOILE_LENGTHS, TRIAL_SIGNS, TRIAL_WAYS } from "../core/decisions/trial";
 import { toileLengths } from "../core/toile/toileLengths";
 import { DISC, numbersOn, type ToileNumber } from "../drawing/toileFigure";
-import { bustSentence, shareWords } from "../words/blend";
+import { bustOfHalves, cupsWords, shareWords } from "../words/blend";
 import { capital, levelWords } from "../words/terms/names";
 import {
   AS_SEWN,
@@ -93,14 +93,15 @@ function Tick({ children }: { readonly children: string }) {
 
 /** By what the toile was cut, one paragraph each. */
 function madeOf({ work, plan }: TrialRecordProps) {
-  const { baseSize, cup, bust } = plan.sizing;
+  const { baseSize } = plan.sizing;
+  const cup = cupsWords(plan);
   const levels = plan.levels
     .filter(({ level }) => level !== "bust")
     .map(({ level, between, share }) => `${levelWords(level)} ${shareWords(between, share)}`);
-  const sizes = [`Frame ${baseSize.label}`, ...(cup.label === null ? [] : [`cup ${cup.label}`]), ...levels].join("; ");
+  const sizes = [`Frame ${baseSize.label}`, ...(cup === null ? [] : [`cup ${cup}`]), ...levels].join("; ");
   const sewn = sewnWith(plan, work.unit);
   return {
-    sizes: `${work.pattern.name}. ${sizes}. ${bustSentence(bust, work.unit)}`,
+    sizes: `${work.pattern.name}. ${sizes}. ${bustOfHalves(plan, work.unit)}`,
     sewn: sewn.length === 0 ? null : `${sewn.join("; ")}.`,
     differ: halvesDiffer(plan, work.unit)?.join(" ") ?? null,
   };

@@ -1,5 +1,6 @@
 /** The picks and the blend in words, and the sum behind each of them. */
 import type { SumLine } from "./sumLine";
+import type { Half } from "../core/decisions/alteration";
 import type { CutLine, PlannedLevel } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Alternative, BaseSizePick, BustPick, CupPick, PickMargin, Sizing } from "../core/sizing/sizing";
@@ -181,6 +182,28 @@ export function levelSum(level: PlannedLevel, unit: LengthUnit): readonly SumLin
 export function bustSentence(pick: BustPick, unit: LengthUnit): string {
   const short = bustShortOf(pick, unit);
   return [bustDoneWords(pick, unit), ...(short === null ? [] : [short])].join(" ");
+}
+
+type OfHalves = Readonly<Record<Half, { readonly sizing: Pick<Sizing, "cup" | "bust"> }>>;
+
+/** "C", or where the halves have cups of their own "C left, D right"; null where the pattern has no versions. */
+export function cupsWords({ left, right }: OfHalves): string | null {
+  const [ofLeft, ofRight] = [left.sizing.cup.label, right.sizing.cup.label];
+  if (ofLeft === ofRight || ofLeft === null || ofRight === null) return ofLeft ?? ofRight;
+  return `${ofLeft} left, ${ofRight} right`;
+}
+
+/** What the bust needs; where it is not the same on the halves, what each gets. */
+export function bustOfHalves(plan: OfHalves & { readonly sizing: Pick<Sizing, "bust"> }, unit: LengthUnit): string {
+  const [left, right] = [plan.left.sizing.bust, plan.right.sizing.bust].map((pick) => bustHalfWords(pick, unit));
+  return left === right ? bustSentence(plan.sizing.bust, unit) : `Left half: ${left}. Right half: ${right}.`;
+}
+
+function bustHalfWords({ alteration }: BustPick, unit: LengthUnit): string {
+  const amount = formatAmount(Math.abs(alteration) / 2, unit);
+  return amount === formatAmount(0, unit)
+    ? "no bust adjustment"
+    : `${alteration > 0 ? "full" : "small"} bust adjustment, ${amount} on the half front`;
 }
 
 function bustDoneWords(pick: BustPick, unit: LengthUnit): string {

@@ -2,7 +2,7 @@
  * The order of work in words: each job as a sentence that can be followed on the tissue itself, with no screen at hand.
  * Shared by the printed sheet and the command line.
  */
-import { isRedraw, type FitAlteration } from "../core/decisions/alteration";
+import { isRedraw, type FitAlteration, type Half } from "../core/decisions/alteration";
 import type { HalfLevelled } from "../core/plan/levelHalves";
 import type { ChecklistItem, ChecklistStep, Plan, PlannedAlteration } from "../core/plan/plan";
 import { phaseOfStep, type WorkPhase } from "../core/plan/workPhases";
@@ -118,6 +118,19 @@ export function checklistLine(
   others?: OtherNames,
   isFromOld?: true,
 ): ChecklistLine {
+  const line = lineSaid(item, pieces, unit, traced, others, isFromOld);
+  return { ...line, text: `${halfOf(item)}${line.text}` };
+}
+
+/** The same without the words that say which half it is for. */
+function lineSaid(
+  item: ChecklistItem,
+  pieces: readonly Piece[],
+  unit: LengthUnit,
+  traced?: string,
+  others?: OtherNames,
+  isFromOld?: true,
+): ChecklistLine {
   const piece = pieces.find((one) => one.name === item.piece);
   const {
     text,
@@ -130,13 +143,12 @@ export function checklistLine(
     label: namedPieceWords(item.piece, others),
     traced,
     ...(item.half === undefined ? {} : { half: item.half }),
-
     ...(isFromOld === undefined ? {} : { isFromOld }),
   });
   const alteration = alterationOf(item.step);
   return {
     phase: phaseOfStep(item.step),
-    text: `${halfOf(item)}${text}`,
+    text,
     moves,
     amount,
     ...(alteration === null ? {} : { alteration }),
@@ -185,11 +197,14 @@ function redrawsOf(item: ChecklistItem, items: readonly ChecklistItem[]): readon
 }
 
 /** Every job, gathered by piece; last the seams, walked when all pieces are done. */
-export function checklistByPiece(plan: Pick<Plan, "checklist" | "left">, unit: LengthUnit): readonly PieceChecklist[] {
+export function checklistByPiece(
+  plan: Pick<Plan, "checklist" | "left" | "right">,
+  unit: LengthUnit,
+): readonly PieceChecklist[] {
   const gather = (piece: PieceName | null, items: readonly ChecklistItem[]): PieceChecklist => ({
     piece,
     ...(piece === null ? {} : { label: namedPieceWords(piece, plan.left.nest.otherNames) }),
-    lines: saidOnce(items, plan.left, unit),
+    lines: saidOnce(items, plan, unit),
   });
   const walks = plan.checklist.filter((item) => item.step.kind === "walk");
   const jobs = plan.checklist.filter((item) => item.step.kind !== "walk");
@@ -208,9 +223,12 @@ export function checklistByPiece(plan: Pick<Plan, "checklist" | "left">, unit: L
 /** A job on each half that comes out word for word alike, as its numbers differ by less than is said, stands once for both. */
 function saidOnce(
   items: readonly ChecklistItem[],
-  { pieces, nest: { otherNames } }: Pick<Plan["left"], "pieces" | "nest">,
+  halves: Pick<Plan, Half>,
   unit: LengthUnit,
 ): readonly ChecklistLine[] {
+  const { otherNames } = halves.left.nest;
+  // Positions are measured on the pieces of the half that a job is for.
+  const piecesFor = ({ half = "left" }: ChecklistItem): readonly Piece[] => halves[half].pieces;
   const traced = items
     .map(({ step }) => (step.kind === "trace" ? step.size : undefined))
     .find((size) => size !== undefined);
@@ -222,22 +240,21 @@ function saidOnce(
       drawnDarts.some(({ step, half }) => step.kind === "dart" && isSameDart(step.dart, dart) && isOfHalf(item, half));
     return !isToldWithDart && !isNothing(item, unit);
   });
-  const lineOf = ({ half, ...item }: ChecklistItem): ChecklistLine => {
-    const whole = half === undefined ? item : { ...item, half };
+  const lineOf = (item: ChecklistItem): ChecklistLine => {
     const line = withRedraws(
-      checklistLine(item, pieces, unit, traced, otherNames),
-      redrawsOf(whole, items),
-      pieces,
+      lineSaid(item, piecesFor(item), unit, traced, otherNames),
+      redrawsOf(item, items),
+      piecesFor(item),
       unit,
     );
-    return { ...line, text: `${halfOf(whole)}${line.text}` };
+    return { ...line, text: `${halfOf(item)}${line.text}` };
   };
   // Each with the redraws of its own half: what they give may differ.
   const onBoth = jobs.map((item) =>
     withRedraws(
-      checklistLine({ piece: item.piece, step: item.step, amount: item.amount }, pieces, unit, traced, otherNames),
+      lineSaid({ piece: item.piece, step: item.step, amount: item.amount }, piecesFor(item), unit, traced, otherNames),
       redrawsOf(item, items),
-      pieces,
+      piecesFor(item),
       unit,
     ),
   );

@@ -21,7 +21,8 @@ export function refusedSentence(planned: PlannedAlteration, unit: LengthUnit): s
       : what.kind === "bust"
         ? `${what.amount > 0 ? "Full" : "Small"} bust adjustment of ${formatAmount(Math.abs(what.amount), unit)}`
         : `${capital(levelWords(what.level))} line`;
-  return `Left out on the ${pieceWords(planned.piece)}: ${asked.charAt(0).toLowerCase()}${asked.slice(1)}. ${alterationFailureSentence(planned.outcome.failure, unit)}`;
+  const where = `${pieceWords(planned.piece)}${planned.half === undefined ? "" : `, ${halfWords(planned.half)}`}`;
+  return `Left out on the ${where}: ${asked.charAt(0).toLowerCase()}${asked.slice(1)}. ${alterationFailureSentence(planned.outcome.failure, unit)}`;
 }
 
 export interface Doubts {

@@ -17,9 +17,12 @@ function lineRun(between: readonly [string, string], share: number): string {
     : `${Math.round(share * 100)} % from ${between[0]} to ${between[1]}`;
 }
 
-/** Alterations that say the same of several pieces share one line of the ledger: the blend at a level is the same on all. */
-export const ledgerGroup = ({ id, what }: PlannedAlteration): string =>
-  what.kind === "blend" ? blendGroup(what.level) : id;
+/**
+ * Alterations that say the same of several pieces share one line of the ledger: the blend at a level is the same on
+ * all. What comes out otherwise on the halves has one for each.
+ */
+export const ledgerGroup = ({ id, what, half }: PlannedAlteration): string =>
+  what.kind === "blend" ? blendGroup(what.level) : half === undefined ? id : `${id} ${half}`;
 export const blendGroup = (level: LevelName): string => `blend-${level}`;
 
 /** "Waist: 40 % from 12 to 14", "Full bust adjustment", "Shorten the waist dart by 15 mm, its mouth held". */

@@ -5,7 +5,7 @@ import type { CutCount, SeamRun, TruePiece } from "../core/cutting/truePiece";
 import type { LevelName, NestSource } from "../core/pattern/piece";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
 import type { LengthUnit, Work } from "../core/decisions/work";
-import { shareWords } from "./blend";
+import { cupsWords, shareWords } from "./blend";
 import { halfWords } from "./fits";
 import { plannedTitle } from "./ledger";
 import { formatAmount } from "./terms/length";
@@ -94,9 +94,10 @@ function lineWords({ level, between, share }: PlannedLevel): string {
 
 /** The sizes it is made of, base size first. */
 export function blendWords(plan: Plan, half: Half | null = null): string {
-  const { baseSize, cup } = (half === null ? plan : plan[half]).sizing;
+  const { baseSize } = plan.sizing;
+  const cup = half === null ? cupsWords(plan) : plan[half].sizing.cup.label;
   const lines = plan.levels.filter(({ level }) => level !== "bust").map(lineWords);
-  return [`Frame ${baseSize.label}${cup.label === null ? "" : `, cup ${cup.label}`}`, ...lines].join("; ");
+  return [`Frame ${baseSize.label}${cup === null ? "" : `, cup ${cup}`}`, ...lines].join("; ");
 }
 
 /** What the wearer altered on a piece, and the bust alteration; each in a few words. Nothing for a piece as blended. */
@@ -108,10 +109,8 @@ export function alteredWords(
   return plan.ledger.flatMap((planned) => {
     if (!planned.outcome.ok || planned.what.kind === "blend") return [];
     if (planned.piece !== name && planned.outcome.value.after[name] === undefined) return [];
-    if (planned.what.kind === "alteration") {
-      const { alteration } = planned.what;
-      if (half !== null && alteration.half !== undefined && alteration.half !== half) return [];
-    }
+    const own = planned.half ?? (planned.what.kind === "alteration" ? planned.what.alteration.half : undefined);
+    if (half !== null && own !== undefined && own !== half) return [];
     const title = plannedTitle(planned, unit);
     return planned.what.kind === "bust"
       ? [`${title}, ${formatAmount(Math.abs(planned.what.spread), unit)} on the half`]

@@ -206,7 +206,7 @@ export function sinceSaid(since: Since, plan: Plan, unit: LengthUnit): SinceSaid
     ];
   });
   const stays = [...since.stays, ...lists.filter(({ hasWork }) => !hasWork)];
-  const walked = checklistByPiece({ checklist: since.walks, left: plan.left }, unit);
+  const walked = checklistByPiece({ ...plan, checklist: since.walks }, unit);
   return {
     pieces: pieces.toSorted((a, b) => orderOf(a) - orderOf(b)),
     together: pieces.length === 0 ? null : (walked[0] ?? null),
@@ -278,7 +278,7 @@ function anewOf(anew: Since["anew"], { plan, unit }: Told): readonly SincePiece[
   const items = isBoth
     ? plan.checklist.filter(({ piece, step }) => piece === first.piece && step.kind !== "walk")
     : first.items.map((item) => ({ ...item, half: first.half ?? "left" }));
-  return checklistByPiece({ checklist: items, left: plan.left }, unit).map((list) => ({
+  return checklistByPiece({ ...plan, checklist: items }, unit).map((list) => ({
     ...list,
     anew: `${isBoth || first.half === null ? "" : `${capital(halfWords(first.half))}. `}${WHY[first.why]}`,
   }));

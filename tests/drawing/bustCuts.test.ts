@@ -13,7 +13,7 @@ function cutsAt(bustGirth: number, style: StyleName): readonly BustCuts[] {
     pattern: { ...sampleWork.pattern, style, chart: { ...sampleWork.pattern.chart, cups: [] } },
   });
   if (!plan.ok) throw new Error(plan.failure.code);
-  return bustCuts(plan.value);
+  return bustCuts(plan.value.left);
 }
 
 /** Where a matrix(a b c d e f) of SVG lays a point: (ax + cy + e, bx + dy + f). */

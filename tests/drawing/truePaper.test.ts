@@ -422,7 +422,9 @@ describe("words on pieces and sheets", () => {
     expect(allowanceWords(bodice, { side: 25, neck: 6, armhole: 6, shoulder: 10 }, "cm")).toBe(
       "Allowances included: 15 mm at the waist seam and centre seams; 6 mm at the armhole and neck edge; 10 mm at the shoulder seam; 25 mm at the side seam.",
     );
-    expect(allowanceWords(bodice, {}, "in")).toContain("15 mm (about 5/8");
+    // 15 mm are 18.9 thirty-seconds; what was entered as 5/8 in is kept as 15.9 mm.
+    expect(allowanceWords(bodice, {}, "in")).toBe("Allowances included: about 19/32 in all round.");
+    expect(allowanceWords(bodice, { side: 31.8 }, "in")).toContain("1 ¼ in at the side seam");
   });
 
   it("tell how to join only where there is something to join", () => {

@@ -3,10 +3,11 @@ import { checklistText } from "../../src/cli/text";
 import type { Work } from "../../src/core/decisions/work";
 import type { Piece } from "../../src/core/pattern/piece";
 import { derivePlan } from "../../src/core/plan/derivePlan";
+import type { Plan } from "../../src/core/plan/plan";
 import { follow, NotCovered, sewnLength, SheetAtFault, type Followed } from "./follow";
 import { halfPrinted } from "./lengths";
 import { jobsForHalf, readSheet } from "./sheet";
-import { paperOf, tissueOf } from "./tissue";
+import { paperOf, tissueOf, type PrintedCup } from "./tissue";
 
 /** mm. A pencil and a ruler, before what the sheet itself rounds off. */
 const CORNER = 1;
@@ -41,6 +42,10 @@ export interface Arrival {
   readonly atFault: readonly string[];
 }
 
+/** The cup versions that the halves are traced from. */
+export const printedFor = ({ left, right }: Plan): readonly PrintedCup[] =>
+  [left, right].map(({ nest, sizing }) => ({ cup: sizing.cup.label, nest }));
+
 export const tooFar = ({ corners, seams }: Arrival): readonly Off[] =>
   [...corners, ...seams].filter(({ by, allowed }) => !(by <= allowed));
 
@@ -54,7 +59,7 @@ export function arrivalOf(
   if (!plan.ok) return null;
   const said = checklistText(work, plan.value);
   const sheet = readSheet(text === undefined ? said : text(said));
-  const tissue = tissueOf(plan.value.nest);
+  const tissue = tissueOf(printedFor(plan.value));
   const half = halfPrinted(work.unit);
   // Of her own pieces each seam is eased as it is printed.
   const printed = plan.value.nest.source === "own" ? plan.value.printed.map(paperOfNamed) : null;

@@ -105,6 +105,8 @@ interface OnTable {
   readonly name: PieceName;
   readonly tissue: Tissue;
   readonly traced: Paper;
+  /** The cup version that it is traced from, where one is named. */
+  readonly cup: string | null;
   readonly places: Map<string, Place>;
   readonly told: Set<string>;
   /** Lines that are to measure what is told. */
@@ -148,9 +150,10 @@ export function follow(group: PieceOfSheet, jobs: readonly Job[], tissue: Tissue
 
 function trace(name: PieceName, text: string, tissue: Tissue): OnTable {
   const size = /^Trace the (.+) line of the /.exec(text)?.[1];
-  const traced = size === undefined ? null : tissue.paper(name, size);
+  const cup = /^Trace the .+? line of the .+?, cup version (\S+?),? with /.exec(text)?.[1] ?? null;
+  const traced = size === undefined ? null : tissue.paper(name, size, cup);
   if (traced === null) throw new SheetAtFault(`nothing to trace: ${text}`);
-  return { name, tissue, traced, places: new Map(traced.places), told: new Set(), lengths: [], closed: new Set() };
+  return { name, tissue, traced, cup, places: new Map(traced.places), told: new Set(), lengths: [], closed: new Set() };
 }
 
 /** False for a job whose moves lead to places that are told later. */
@@ -203,7 +206,7 @@ function blend(piece: OnTable, text: string): true {
   if (level === null || size === undefined) throw new SheetAtFault(`no mark: ${text}`);
   const away = off === null ? 0 : lengthOf(off[1] ?? "") * (off[2] === "outside" ? 1 : -1);
   const old = placeOn(piece.traced, point);
-  const x = placeOn(piece.tissue.paper(piece.name, size), point).x + away;
+  const x = placeOn(piece.tissue.paper(piece.name, size, piece.cup), point).x + away;
   put(piece, point, { x, y: old.y });
   if (/on to the hem as far from the traced line as here/.test(text)) {
     const hem = placeOn(piece.traced, "sideHem");

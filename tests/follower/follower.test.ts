@@ -16,7 +16,7 @@ import { anyChainWork } from "../support/anyChainWork";
 import { foreignNest } from "../support/foreign/foreignNest";
 import type { ForeignFront } from "../support/foreign/foreignTypes";
 import { anyForeignWork, bodyOfSize, planOfForeign, workOn } from "../support/foreign/foreignWork";
-import { unevenDarts } from "../support/unevenDarts";
+import { unevenCup, unevenDarts } from "../support/unevenDarts";
 import { ref, testWork } from "../support/works";
 import { arrivalOf, tooFar, type Arrival } from "./arrival";
 import { arrivalOnForeign, FOREIGN_FRONTS } from "./foreign";
@@ -82,14 +82,14 @@ describe.each(STYLE_NAMES)("the sheet of any chain on the style %s", { timeout: 
 });
 
 describe.each(STYLE_NAMES)(
-  "the sheet of a chain whose darts differ on both halves, style %s",
+  "the sheet of a chain whose darts and cup versions differ on both halves, style %s",
   { timeout: PATIENCE },
   (style) => {
     it("leads to the pieces of either half", () => {
       let count = 0;
       fc.assert(
-        fc.property(anyChainWork(style), fc.nat(2), (work, turn) => {
-          const arrival = arrivalOf(unevenDarts(work, turn));
+        fc.property(anyChainWork(style), fc.nat(5), (work, turn) => {
+          const arrival = arrivalOf(unevenCup(unevenDarts(work, turn), turn));
           if (arrival === null) return;
           expect(wrong(arrival)).toEqual([]);
           count += 1;

@@ -8,7 +8,7 @@ import { derivePlan } from "../../src/core/plan/derivePlan";
 import { checklistSince } from "../../src/core/versions/checklistSince";
 import { groupTitle } from "../../src/words/checklist";
 import { sinceSaid, type SincePiece, type SinceSaid } from "../../src/words/versions";
-import { cornersOff, missing, seamsOff, type Arrival } from "./arrival";
+import { cornersOff, missing, printedFor, seamsOff, type Arrival } from "./arrival";
 import { follow, NotCovered, SheetAtFault, type Followed } from "./follow";
 import { halfPrinted } from "./lengths";
 import { jobsForHalf, type Job } from "./sheet";
@@ -42,12 +42,11 @@ export function wayFrom(
   if (!old.ok || !wanted.ok) return null;
   const said = sinceSaid(checklistSince(old.value, wanted.value), wanted.value, unit);
   const half = halfPrinted(unit);
-  const tissue = tissueOf(wanted.value.nest);
+  const tissue = tissueOf(printedFor(wanted.value));
   const all: Arrival = { corners: [], seams: [], onTheWay: [], notCovered: [], atFault: [] };
   const arrival = (["left", "right"] as const).reduce((sum, side): Arrival => {
     const { pieces } = wanted.value[side];
     const paper: Tissue = {
-      labels: ["old"],
       paper: (name) => {
         const piece = old.value[side].pieces.find((one) => one.name === name);
         return piece === undefined ? null : paperOf(piece);
@@ -77,7 +76,7 @@ export function wayFrom(
     }
     // What is not spoken of stays as it is.
     for (const { name } of pieces) {
-      const kept = followed.some((one) => one.name === name) ? null : paper.paper(name, "old");
+      const kept = followed.some((one) => one.name === name) ? null : paper.paper(name, "old", null);
       if (kept !== null && notCovered.length + atFault.length === 0)
         followed.push({ name, places: kept.places, lines: kept.lines, told: new Set() });
     }

@@ -68,17 +68,23 @@ export function paperOf(piece: Piece): Paper {
   };
 }
 
-/** The tissue of a pattern: a piece in a size. */
+/** The tissue of a pattern: a piece in a size, of a cup version where the sheet names one. */
 export interface Tissue {
-  readonly labels: readonly string[];
-  readonly paper: (piece: PieceName, size: string) => Paper | null;
+  readonly paper: (piece: PieceName, size: string, cup: string | null) => Paper | null;
 }
 
-export function tissueOf(nest: Nest): Tissue {
+/** What is printed of a cup version; null: the pattern has none. */
+export interface PrintedCup {
+  readonly cup: string | null;
+  readonly nest: Nest;
+}
+
+/** Pieces that no cup is named of are the same in all. */
+export function tissueOf(versions: readonly PrintedCup[]): Tissue {
   return {
-    labels: nest.labels,
-    paper: (name, size) => {
-      const piece = nest.sizes[nest.labels.indexOf(size)]?.find((one) => one.name === name);
+    paper: (name, size, cup) => {
+      const nest = (cup === null ? versions[0] : versions.find((one) => one.cup === cup))?.nest;
+      const piece = nest?.sizes[nest.labels.indexOf(size)]?.find((one) => one.name === name);
       return piece === undefined ? null : paperOf(piece);
     },
   };

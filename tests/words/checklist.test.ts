@@ -252,6 +252,22 @@ describe("checklist words", () => {
     expect(counted).toEqual(["Counted in the points of this sheet already: 10 mm off the side seam at its waist end."]);
   });
 
+  it("traces each half from its own cup version, and turns that of the right front over", () => {
+    const uneven: Work = {
+      ...sampleWork,
+      pattern: { ...sampleWork.pattern, style: "sideDart" },
+      picks: { cup: "B", halfCups: { right: "D" } },
+    };
+    const [front] = checklistByPiece(planOf(uneven), "cm");
+    const [left, right] = (front?.lines ?? []).filter(({ text }) => text.includes("Trace the")).map(({ text }) => text);
+    expect(left).toMatch(
+      /^On the left half: Trace the \d+ line of the front, cup version B, .* Trace it as printed, and write left on it. On the cloth, tack one line along the grain\./,
+    );
+    expect(right).toMatch(
+      /^On the right half: Trace the \d+ line of the front, cup version D, .* Trace it turned over, and write right on it. On the cloth, tack two lines along the grain\./,
+    );
+  });
+
   it("has her own bust point marked where its piece is traced, by the measures taken", () => {
     const own = { fromCentre: 84, fromSideNeck: 295, fromPrinted: { out: -11, down: 21 }, isMoved: false };
     const traced = (over: Partial<typeof own> | { fromSideNeck: null }, piece: ChecklistItem["piece"] = "front") =>

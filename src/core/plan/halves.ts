@@ -9,13 +9,43 @@ import { invariant } from "../result";
 import { SOLVER_ACCURACY } from "../tolerance";
 import { inOrderOfWork } from "./workPhases";
 
-/** The alterations of both halves in the order they are made; those on both stand once, as the left half has them. */
+/** The halves with what comes out otherwise on the other one named as their own. */
+export function namedApart(left: PlanHalf, right: PlanHalf): readonly [PlanHalf, PlanHalf] {
+  if (left === right) return [left, right];
+  const named = (own: PlanHalf, other: PlanHalf, half: Half): PlanHalf => {
+    const isApart = (planned: PlannedAlteration): boolean =>
+      isForBoth(planned) && cameOut(planned) !== cameOut(other.alterations.find(({ id }) => id === planned.id) ?? null);
+    return own.alterations.some(isApart)
+      ? { ...own, alterations: own.alterations.map((planned) => (isApart(planned) ? { ...planned, half } : planned)) }
+      : own;
+  };
+  return [named(left, right, "left"), named(right, left, "right")];
+}
+
+/** Blend lines say of both what is said of a level. */
+const isForBoth = ({ what }: PlannedAlteration): boolean =>
+  what.kind === "bust" || (what.kind === "alteration" && what.alteration.half === undefined);
+
+/** Of one for both: whether it is made, or why not; of a bust alteration how much of it. */
+function cameOut(planned: PlannedAlteration | null): string {
+  if (planned === null) return "";
+  const { what, outcome } = planned;
+  const amounts = what.kind === "bust" ? [what.amount, what.asked, what.spread].map(tenths) : [];
+  return JSON.stringify([amounts, outcome.ok ? null : outcome.failure.code]);
+}
+
+/**
+ * The alterations of both halves in the order they are made; those on both stand once, as the left half has them, unless they
+ * come out otherwise on the right.
+ */
 export function ledgerOfHalves(work: Decided, left: PlanHalf, right: PlanHalf): readonly PlannedAlteration[] {
   if (left === right) return left.alterations;
   const place = (id: string): number => work.alterations.findIndex((a) => a.id === id);
   const own = [
     ...left.alterations,
-    ...right.alterations.filter(({ id }) => !left.alterations.some((planned) => planned.id === id)),
+    ...right.alterations.filter(
+      ({ id, half }) => half !== undefined || !left.alterations.some((planned) => planned.id === id),
+    ),
   ];
   const wearers = own.filter(({ source }) => source === "wearer").toSorted((a, b) => place(a.id) - place(b.id));
   return [

@@ -12,5 +12,10 @@ export function leftOutBy(work: Work, id: string): readonly PlannedAlteration[] 
   if (leftOut.length === 0 || !work.alterations.some((alteration) => alteration.id === id)) return [];
   const without = planOf(applyCommand(work, { kind: "removeAlteration", id }));
   if (!without.ok) return [];
-  return leftOut.filter((planned) => without.value.ledger.some((other) => other.id === planned.id && other.outcome.ok));
+  return leftOut.filter((planned) =>
+    without.value.ledger.some((other) => isSameLine(other, planned) && other.outcome.ok),
+  );
 }
+
+const isSameLine = (one: PlannedAlteration, { id, half }: PlannedAlteration): boolean =>
+  one.id === id && (one.half === undefined || half === undefined || one.half === half);

@@ -101,6 +101,8 @@ export interface PlannedAlteration {
   readonly phase: Phase;
   readonly piece: PieceName;
   readonly what: WhatIsAltered;
+  /** For both halves, and yet not come out alike on them: of one alone, as a bust alteration of its own cup version. */
+  readonly half?: Half;
   readonly outcome: Result<AlterationTrace, AlterationFailure>;
 }
 

@@ -45,7 +45,8 @@ export function SlipOfPaper({
   const store = useWorkStore();
   const title = plannedTitle(planned, unit);
   const alteration = planned.what.kind === "alteration" ? planned.what.alteration : null;
-  const half = alteration?.half;
+  // Of one for both halves that did not come out alike on them, the one it is told of.
+  const half = planned.half ?? alteration?.half;
   const paper = useRef<HTMLLIElement>(null);
   useEffect(() => {
     if (lit) bringIntoView(paper.current);
@@ -58,7 +59,7 @@ export function SlipOfPaper({
     if (!lit && half !== undefined) showHalf(half);
   };
   // Of what is for one half, the other one has its own way already.
-  const other = half === undefined ? otherHalf(shown) : null;
+  const other = alteration?.half === undefined ? otherHalf(shown) : null;
   const tryOther = (on: Half): void => {
     if (alteration === null) return;
     runAll(tryOnOther(store.getState().work, alteration.id, on));

@@ -28,7 +28,7 @@ export function runsOf(alterations: readonly PlannedAlteration[], order: readonl
   });
   const from = (source: PlannedAlteration["source"]): readonly Line[] =>
     lines.filter(({ planned }) => planned.source === source);
-  const wearers = from("wearer").toSorted((a, b) => order.indexOf(a.group) - order.indexOf(b.group));
+  const wearers = from("wearer").toSorted((a, b) => order.indexOf(a.planned.id) - order.indexOf(b.planned.id));
   const after = wearers.findIndex(({ planned }) => rankOf(planned.phase) > rankOf("length"));
   const split = after < 0 ? wearers.length : after;
   return inRuns([...from("blend"), ...wearers.slice(0, split), ...from("bust"), ...wearers.slice(split)]);

@@ -2,6 +2,7 @@ import { memo, useId, useMemo } from "react";
 import type { Piece } from "../../core/pattern/piece";
 import type { DartRef } from "../../core/pattern/piece";
 import type { PlanHalf } from "../../core/plan/plan";
+import { ledgerGroup } from "../../words/ledger";
 import { pieceMarks, placeKey, placeTransform, type PieceMarks, type Place } from "../../drawing/index";
 
 const EVERYWHERE = "M-5000 -5000H5000V5000H-5000Z";
@@ -148,7 +149,7 @@ function BustPoints({ plan, mmPerPixel, onLight }: BustPointsProps) {
           cx={shown.x}
           cy={shown.y}
           r={TOUCHED * mmPerPixel}
-          onPointerDown={() => onLight(planned.id)}
+          onPointerDown={() => onLight(ledgerGroup(planned))}
         />
       )}
     </g>

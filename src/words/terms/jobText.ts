@@ -15,7 +15,6 @@ export interface Context {
   readonly traced: string | undefined;
   /** Where the job is told of one half alone. */
   readonly half?: Half;
-
   /** Told from the piece as it was sewn before, not from the printed tissue. */
   readonly isFromOld?: true;
 }

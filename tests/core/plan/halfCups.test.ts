@@ -11,6 +11,7 @@ import { setOf } from "../../../src/core/pattern/pieceSet";
 import { applyCommand } from "../../../src/core/plan/commands";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import { keepHalf } from "../../../src/core/plan/halfEdit";
+import { ledgerOfHalves, namedApart } from "../../../src/core/plan/halves";
 import type { Plan, PlanHalf } from "../../../src/core/plan/plan";
 import { invariant } from "../../../src/core/result";
 import { anyAmount } from "../../support/amounts";
@@ -181,5 +182,31 @@ describe.each(STYLE_NAMES)("two cups on the style %s", { timeout: PATIENCE }, (s
     );
     expect(compared).toBeGreaterThan(20);
     expect(levelled > 5).toBe(style !== "midriff");
+  });
+});
+
+describe("the ledger of halves with cups of their own", () => {
+  /** The right half is cut for a bust 50 mm fuller than the left. */
+  const work = withPicks({ cup: "B", halfCups: { right: "D" }, bustAlteration: 24 });
+
+  it("has one line where both are altered alike", () => {
+    const lines = planOf(work).ledger.filter(({ source }) => source === "bust");
+    expect(lines.map(({ half }) => half)).toEqual([undefined]);
+  });
+
+  it("has one for each where one half cannot take it, and says of which it is", () => {
+    const plan = planOf(testWork);
+    const [line] = planOf(work).left.alterations.filter(({ source }) => source === "bust");
+    if (line === undefined) throw new Error("no bust alteration");
+    const refused = {
+      ...line,
+      outcome: { ok: false as const, failure: { code: "alteration/not-on-this-style" as const } },
+    };
+    const [left, right] = namedApart({ ...plan.left, alterations: [line] }, { ...plan.right, alterations: [refused] });
+    const ledger = ledgerOfHalves(work, left, right);
+    expect(ledger.map(({ id, half, outcome }) => [id, half, outcome.ok])).toEqual([
+      ["bust", "left", true],
+      ["bust", "right", false],
+    ]);
   });
 });
