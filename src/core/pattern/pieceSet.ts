@@ -1,5 +1,6 @@
 /** The pieces of one garment by name. */
 import { invariant } from "../result";
+import { isSame } from "../same";
 import type { OtherPiece, Piece, PieceName } from "./piece";
 
 export type PieceSet = Readonly<Partial<Record<PieceName, Piece>>>;
@@ -35,5 +36,4 @@ export const setOf = (pieces: readonly Piece[]): PieceSet =>
   Object.fromEntries(pieces.map((piece) => [piece.name, piece]));
 
 /** Whether two pieces are the same in all that they hold: halves that were made apart can be. */
-export const isSamePiece = (a: Piece | undefined, b: Piece | undefined): boolean =>
-  a === b || JSON.stringify(a) === JSON.stringify(b);
+export const isSamePiece = (a: Piece | undefined, b: Piece | undefined): boolean => isSame(a, b);

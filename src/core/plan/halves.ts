@@ -31,8 +31,11 @@ export function checksOfHalves(
   right: readonly CheckResult[] | null,
 ): readonly CheckResult[] {
   if (right === null) return left;
-  return merged(left, right, ({ measured, expected, ...check }) =>
-    JSON.stringify([check, tenths(measured), tenths(expected)]),
+  return merged(
+    left,
+    right,
+    ({ name, ok, measured, expected, tolerance, unit, pieces, ...where }) =>
+      `${name} ${ok} ${tenths(measured)} ${tenths(expected)} ${tolerance} ${unit} ${pieces.join()} ${JSON.stringify(where)}`,
   );
 }
 
@@ -43,12 +46,18 @@ export function workOfHalves(
 ): readonly ChecklistItem[] {
   if (right === null) return left;
   return inOrderOfWork(
-    merged(left, right, ({ piece, step, amount }) =>
-      JSON.stringify([piece, told(step), amount], (_key, value: unknown) =>
-        typeof value === "number" ? tenths(value) : value,
-      ),
-    ),
+    merged(left, right, ({ piece, step, amount }) => `${piece} ${tenths(amount)} ${inTenths(told(step))}`),
   );
+}
+
+/** A plain value as text, its numbers in tenths: what reads alike is alike. */
+function inTenths(value: unknown): string {
+  if (typeof value === "number") return String(tenths(value));
+  if (typeof value !== "object" || value === null) return JSON.stringify(value);
+  if (Array.isArray(value)) return `[${value.map(inTenths).join()}]`;
+  let fields = "";
+  for (const [name, of] of Object.entries(value)) if (of !== undefined) fields += `${name}:${inTenths(of)},`;
+  return `{${fields}}`;
 }
 
 /** What is told of a step: pieces of the two halves may differ where no words do. */
