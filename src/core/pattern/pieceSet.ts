@@ -23,11 +23,14 @@ export const PIECE_ORDER: readonly PieceName[] = [
 
 export const pieceIn = (pieces: PieceSet, name: PieceName): Piece => invariant(pieces[name], name);
 
-export const piecesOf = (pieces: PieceSet): readonly Piece[] =>
-  PIECE_ORDER.flatMap((name) => {
+export function piecesOf(pieces: PieceSet): readonly Piece[] {
+  const found: Piece[] = [];
+  for (const name of PIECE_ORDER) {
     const piece = pieces[name];
-    return piece === undefined ? [] : [piece];
-  });
+    if (piece !== undefined) found.push(piece);
+  }
+  return found;
+}
 
 export const withPiece = (pieces: PieceSet, piece: Piece): PieceSet => ({ ...pieces, [piece.name]: piece });
 

@@ -86,17 +86,21 @@ function merged<T extends { readonly half?: Half }>(
   keyOf: (item: T) => string,
 ): readonly T[] {
   const keys = right.map(keyOf);
-  const [ofLeft, ofRight] = [new Set(left.map(keyOf)), new Set(keys)];
+  const keysOfLeft = left.map(keyOf);
+  const ofLeft = new Set(keysOfLeft);
+  /** Where each stands first. */
+  const ofRight = new Map<string, number>();
+  for (const [index, key] of keys.entries()) if (!ofRight.has(key)) ofRight.set(key, index);
   const ownOfRight = (from: number, to: number): readonly T[] =>
     right
       .slice(from, to)
       .filter((_, index) => !ofLeft.has(invariant(keys[from + index], "key")))
       .map((item): T => ({ ...item, half: "right" }));
   let taken = 0;
-  const both = left.flatMap((item): readonly T[] => {
-    const key = keyOf(item);
-    if (!ofRight.has(key)) return [{ ...item, half: "left" }];
-    const upTo = Math.max(taken, keys.indexOf(key));
+  const both = left.flatMap((item, index): readonly T[] => {
+    const at = ofRight.get(invariant(keysOfLeft[index], "key"));
+    if (at === undefined) return [{ ...item, half: "left" }];
+    const upTo = Math.max(taken, at);
     const before = ownOfRight(taken, upTo);
     taken = upTo;
     return [...before, item];

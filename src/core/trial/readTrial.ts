@@ -36,14 +36,20 @@ const FAR_BEHIND = 4;
  *
  * @returns answers counted from what the toile was sewn with, the most probable first; or why what was sewn has no plan
  */
-export const readTrial = (trial: Trial): Result<TrialReading, PlanFailure> => read({ trial });
+export const readTrial = (trial: Trial): Result<TrialReading, PlanFailure> => read(trial);
 
-const read = remember(["trial"], ({ trial }: { readonly trial: Trial }): Result<TrialReading, PlanFailure> => {
-  const planned = planOf(trial.sewn);
-  return planned.ok ? ok(readOn(trial, planned.value)) : planned;
-});
+/** What a reading follows from: what was worn, who helped and what she decided change nothing in it. */
+type Read = Pick<Trial, "sewn" | "observations" | "checks" | "measured">;
 
-function readOn(trial: Trial, plan: Plan): TrialReading {
+const read = remember(
+  ["observations", "sewn", "checks", "measured"],
+  (trial: Read): Result<TrialReading, PlanFailure> => {
+    const planned = planOf(trial.sewn);
+    return planned.ok ? ok(readOn(trial, planned.value)) : planned;
+  },
+);
+
+function readOn(trial: Read, plan: Plan): TrialReading {
   const { sewn, checks = {} } = trial;
   const all = readLines(trial.observations);
   const sewnOff = sewnOffBy(trial, plan, all);
