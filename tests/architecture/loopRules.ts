@@ -103,6 +103,7 @@ export const RECURSIONS_LET_PASS: readonly RecursionLetPass[] = [
     name: "levelAt",
     why: "once for each piece that is joined to the one before",
   },
+  { file: "src/core/plan/halves.ts", name: "inTenths", why: "as deep as what it tells, which is plain data" },
   { file: "src/core/same.ts", name: "isSame", why: "as deep as what it compares, which is plain data" },
 ];
 

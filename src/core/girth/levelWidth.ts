@@ -111,11 +111,11 @@ function takenAslant(piece: Piece, { apex, inner, outer }: Dart, a: PiecePoint, 
  * @source a convex outline keeps of a line what is on the inner side of each of its edges (Cyrus and Beck)
  */
 function lengthWithin(piece: Piece, { apex, inner, outer }: Dart, a: PiecePoint, b: PiecePoint): Mm {
-  const corners = [pointOf(piece, apex), pointOf(piece, inner), pointOf(piece, outer)] as const;
-  const [end, one, other] = corners;
+  const [end, one, other] = [pointOf(piece, apex), pointOf(piece, inner), pointOf(piece, outer)];
   const isClear =
     Math.max(a.y, b.y) < Math.min(end.y, one.y, other.y) || Math.min(a.y, b.y) > Math.max(end.y, one.y, other.y);
   if (isClear) return 0;
+  const corners = [end, one, other];
   let [from, to] = [0, 1];
   for (const [i, corner] of corners.entries()) {
     const [next, third] = [invariant(corners[(i + 1) % 3], "corner"), invariant(corners[(i + 2) % 3], "corner")];

@@ -8,6 +8,7 @@ import { piecePoint } from "../geometry/point";
 import { pointOf, type Edge, type Piece, type SeamName } from "../pattern/piece";
 import { pieceIn, type PieceSet } from "../pattern/pieceSet";
 import { curveOf } from "../pattern/ring";
+import { remember } from "../remember";
 import { OPENING_ACCURACY, SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 import { clothBetween } from "./levelWidth";
@@ -66,7 +67,7 @@ export function roundLevels(halves: readonly [PieceSet, PieceSet], opens: OpenSe
     ...seamLevels(halves, opens),
     ...left.flatMap((zone, at) => {
       const other = right[at];
-      return other === undefined ? [] : levelsIn(zone, other, opens, end);
+      return other === undefined ? [] : levelsIn({ zone, other, opens, end });
     }),
   ];
 }
@@ -84,17 +85,22 @@ function seamLevels(halves: readonly [PieceSet, PieceSet], opens: OpenSeam): rea
   return [waist, { girth: round("underBust", ["frontBand", "backBand"]), below: -deep, seam: "underBust" }];
 }
 
+/** At the waist itself. */
+const none: Zone["base"] = { side: 0, centreBack: 0 };
+
+const across = (piece: Piece, way: 1 | -1): Strip => strip(piece, ["centre", "side"], way, null);
+
+const basqueZone = remember(["front", "back"], ({ front, back }: Readonly<Record<"front" | "back", Piece>>): Zone => ({
+  way: 1,
+  base: none,
+  front: across(front, 1),
+  back: across(back, 1),
+}));
+
 function zonesOf(half: PieceSet): readonly Zone[] {
-  const none = { side: 0, centreBack: 0 };
-  const across = (piece: Piece, way: 1 | -1): Strip => strip(piece, ["centre", "side"], way, null);
   const { frontBand, backBand, cup, centreFront, sideFront } = half;
   const back = pieceIn(half, "back");
-  const below: Zone = {
-    way: 1,
-    base: none,
-    front: across(pieceIn(half, "frontBasque"), 1),
-    back: across(pieceIn(half, "backBasque"), 1),
-  };
+  const below = basqueZone({ front: pieceIn(half, "frontBasque"), back: pieceIn(half, "backBasque") });
   if (cup !== undefined && frontBand !== undefined && backBand !== undefined) {
     const base = { side: seamLength(backBand, "side"), centreBack: seamLength(backBand, "centre") };
     return [
@@ -148,7 +154,18 @@ function inRow(edges: readonly Edge[], seam: SeamName): readonly Edge[] {
   return start < 0 ? [] : [...edges.slice(start), ...edges.slice(0, start)].filter((edge) => edge.seam === seam);
 }
 
-function levelsIn(zone: Zone, other: Zone, opens: OpenSeam, end: Mm): readonly RoundLevel[] {
+interface Zones {
+  readonly zone: Zone;
+  /** The same zone of the other half. */
+  readonly other: Zone;
+  readonly opens: OpenSeam;
+  readonly end: Mm;
+}
+
+/** A drag on one piece leaves the zones of all others as they are. */
+const levelsIn = remember(["zone", "other", "opens", "end"], findLevels);
+
+function findLevels({ zone, other, opens, end }: Zones): readonly RoundLevel[] {
   const both = other === zone ? [zone] : [zone, other];
   const sides = both.flatMap(({ front, back }) => [...bendsOf(front), ...bendsOf(back)]);
   const ends = opens === "side" ? [end] : both.flatMap(({ back }) => sidesAt(back, back.inner, end));
@@ -175,16 +192,17 @@ function levelsIn(zone: Zone, other: Zone, opens: OpenSeam, end: Mm): readonly R
 
 /** The level that meets the outer seam at a sewn distance; null where it does not run from seam to seam. */
 function levelAt({ piece, outer, inner, next }: Strip, side: Mm): HalfLevel | null {
-  const levels = heightsAt(outer, side).flatMap((from) =>
-    crossingsAt(inner, from.y).flatMap((to): HalfLevel[] => {
-      const width = clothBetween(piece, piecePoint(to.x, from.y), piecePoint(from.x, from.y));
-      if (next === null) return [{ width, centre: to.s }];
-      const on = levelAt(next, to.s);
-      return on === null ? [] : [{ width: width + on.width, centre: on.centre }];
-    }),
-  );
   // Beside a dart there are two of them: the tighter one counts.
-  return levels.length === 0 ? null : levels.reduce((a, b) => (b.width < a.width ? b : a));
+  let tightest: HalfLevel | null = null;
+  for (const from of heightsAt(outer, side)) {
+    for (const to of crossingsAt(inner, from.y)) {
+      const on = next === null ? { width: 0, centre: to.s } : levelAt(next, to.s);
+      if (on === null) continue;
+      const width = clothBetween(piece, piecePoint(to.x, from.y), piecePoint(from.x, from.y)) + on.width;
+      if (tightest === null || width < tightest.width) tightest = { width, centre: on.centre };
+    }
+  }
+  return tightest;
 }
 
 /** Where along the outer seam a level meets a corner of anything that it crosses. */
@@ -208,17 +226,22 @@ const crossingsAt = (way: readonly Station[], y: Mm): readonly Station[] => plac
 function placesAt(way: readonly Station[], by: "s" | "y", value: Mm): readonly Station[] {
   const places: Station[] = [];
   let from: Station | null = null;
+  let start = 0;
+  // Asked some thousand times a plan: what most stretches come to is two comparisons.
   for (const to of way) {
+    const end = by === "s" ? to.s : to.y;
     if (from !== null) {
-      const whole = to[by] - from[by];
-      const into = whole < 0 ? from[by] - value : value - from[by];
-      if (into >= -SOLVER_ACCURACY && into <= Math.abs(whole) + SOLVER_ACCURACY) {
+      const [least, most] = start < end ? [start, end] : [end, start];
+      if (value >= least - SOLVER_ACCURACY && value <= most + SOLVER_ACCURACY) {
+        const whole = most - least;
+        const into = start < end ? value - start : start - value;
         // Along the mouth of a dart, or a level stretch: both ends.
-        if (Math.abs(whole) <= SOLVER_ACCURACY) places.push(from, to);
-        else places.push(between(from, to, Math.min(1, Math.max(0, into / Math.abs(whole)))));
+        if (whole <= SOLVER_ACCURACY) places.push(from, to);
+        else places.push(between(from, to, Math.min(1, Math.max(0, into / whole))));
       }
     }
     from = to;
+    start = end;
   }
   return places;
 }

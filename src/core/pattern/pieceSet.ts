@@ -1,5 +1,6 @@
 /** The pieces of one garment by name. */
 import { invariant } from "../result";
+import { isSame } from "../same";
 import type { OtherPiece, Piece, PieceName } from "./piece";
 
 export type PieceSet = Readonly<Partial<Record<PieceName, Piece>>>;
@@ -22,11 +23,14 @@ export const PIECE_ORDER: readonly PieceName[] = [
 
 export const pieceIn = (pieces: PieceSet, name: PieceName): Piece => invariant(pieces[name], name);
 
-export const piecesOf = (pieces: PieceSet): readonly Piece[] =>
-  PIECE_ORDER.flatMap((name) => {
+export function piecesOf(pieces: PieceSet): readonly Piece[] {
+  const found: Piece[] = [];
+  for (const name of PIECE_ORDER) {
     const piece = pieces[name];
-    return piece === undefined ? [] : [piece];
-  });
+    if (piece !== undefined) found.push(piece);
+  }
+  return found;
+}
 
 export const withPiece = (pieces: PieceSet, piece: Piece): PieceSet => ({ ...pieces, [piece.name]: piece });
 
@@ -35,5 +39,4 @@ export const setOf = (pieces: readonly Piece[]): PieceSet =>
   Object.fromEntries(pieces.map((piece) => [piece.name, piece]));
 
 /** Whether two pieces are the same in all that they hold: halves that were made apart can be. */
-export const isSamePiece = (a: Piece | undefined, b: Piece | undefined): boolean =>
-  a === b || JSON.stringify(a) === JSON.stringify(b);
+export const isSamePiece = (a: Piece | undefined, b: Piece | undefined): boolean => isSame(a, b);

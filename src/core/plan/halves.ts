@@ -61,8 +61,11 @@ export function checksOfHalves(
   right: readonly CheckResult[] | null,
 ): readonly CheckResult[] {
   if (right === null) return left;
-  return merged(left, right, ({ measured, expected, ...check }) =>
-    JSON.stringify([check, tenths(measured), tenths(expected)]),
+  return merged(
+    left,
+    right,
+    ({ name, ok, measured, expected, tolerance, unit, pieces, ...where }) =>
+      `${name} ${ok} ${tenths(measured)} ${tenths(expected)} ${tolerance} ${unit} ${pieces.join()} ${JSON.stringify(where)}`,
   );
 }
 
@@ -73,12 +76,18 @@ export function workOfHalves(
 ): readonly ChecklistItem[] {
   if (right === null) return left;
   return inOrderOfWork(
-    merged(left, right, ({ piece, step, amount }) =>
-      JSON.stringify([piece, told(step), amount], (_key, value: unknown) =>
-        typeof value === "number" ? tenths(value) : value,
-      ),
-    ),
+    merged(left, right, ({ piece, step, amount }) => `${piece} ${tenths(amount)} ${inTenths(told(step))}`),
   );
+}
+
+/** A plain value as text, its numbers in tenths: what reads alike is alike. */
+function inTenths(value: unknown): string {
+  if (typeof value === "number") return String(tenths(value));
+  if (typeof value !== "object" || value === null) return JSON.stringify(value);
+  if (Array.isArray(value)) return `[${value.map(inTenths).join()}]`;
+  let fields = "";
+  for (const [name, of] of Object.entries(value)) if (of !== undefined) fields += `${name}:${inTenths(of)},`;
+  return `{${fields}}`;
 }
 
 /** What is told of a step: pieces of the two halves may differ where no words do. */
@@ -107,17 +116,21 @@ function merged<T extends { readonly half?: Half }>(
   keyOf: (item: T) => string,
 ): readonly T[] {
   const keys = right.map(keyOf);
-  const [ofLeft, ofRight] = [new Set(left.map(keyOf)), new Set(keys)];
+  const keysOfLeft = left.map(keyOf);
+  const ofLeft = new Set(keysOfLeft);
+  /** Where each stands first. */
+  const ofRight = new Map<string, number>();
+  for (const [index, key] of keys.entries()) if (!ofRight.has(key)) ofRight.set(key, index);
   const ownOfRight = (from: number, to: number): readonly T[] =>
     right
       .slice(from, to)
       .filter((_, index) => !ofLeft.has(invariant(keys[from + index], "key")))
       .map((item): T => ({ ...item, half: "right" }));
   let taken = 0;
-  const both = left.flatMap((item): readonly T[] => {
-    const key = keyOf(item);
-    if (!ofRight.has(key)) return [{ ...item, half: "left" }];
-    const upTo = Math.max(taken, keys.indexOf(key));
+  const both = left.flatMap((item, index): readonly T[] => {
+    const at = ofRight.get(invariant(keysOfLeft[index], "key"));
+    if (at === undefined) return [{ ...item, half: "left" }];
+    const upTo = Math.max(taken, at);
     const before = ownOfRight(taken, upTo);
     taken = upTo;
     return [...before, item];

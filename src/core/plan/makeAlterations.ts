@@ -321,9 +321,16 @@ function withLevel({ made, left }: Finished, { pieces, level }: Levelled, of: "f
   return { made: { ...made, pieces, changes: [...made.changes, change] }, left };
 }
 
+/** A drag on one half leaves the pieces of the other as they were trued. */
+const truedAtEnd = remember(
+  ["pieces", "isTouched"],
+  ({ pieces, isTouched }: { readonly pieces: PieceSet; readonly isTouched: boolean }) =>
+    // A redrawn dart is trued, and given back, as it is made; the rest is trued when all of it is done.
+    isTouched ? trueAll(pieces) : trueAll(pieces, SEWN_ONLY),
+);
+
 function finish({ own: { built, cutLines }, pieces, truing, girths, alterations, isTouched }: Chain): Finished {
-  // A redrawn dart is trued, and given back, as it is made; the rest is trued when all of it is done.
-  const trued = isTouched ? trueAll(pieces) : trueAll(pieces, SEWN_ONLY);
+  const trued = truedAtEnd({ pieces, isTouched });
   return {
     left: isTouched ? trued.left : null,
     made: {

@@ -39,7 +39,11 @@ const isGirth = (length: ToileLength): boolean => length.endsWith("Girth");
  * @returns lengths off by what is worth altering and more (a girth: by twice that, since it is of two halves), with the lines
  *          that they explain: those of the right kind there that were not measured, or not by more than the sewing is off
  */
-export function sewnOffBy({ measured = {} }: Trial, plan: Plan, lines: readonly ReadLine[]): readonly SewnOff[] {
+export function sewnOffBy(
+  { measured = {} }: Pick<Trial, "measured">,
+  plan: Plan,
+  lines: readonly ReadLine[],
+): readonly SewnOff[] {
   const lengths = toileLengths(plan);
   return TOILE_LENGTHS.flatMap((length): SewnOff[] => {
     const [sewn, planned] = [measured[length], lengths[length]];
