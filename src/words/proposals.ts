@@ -196,7 +196,6 @@ const BECAUSE: Readonly<Record<Unanswered["because"], string>> = {
   noRoom: "No more of it can be made here: see to it at the fitting.",
   littleRoom: "Less than half of it can be made here: see to it at the fitting.",
   measureBack: "The height alters nothing. Measure the back waist length: it tells.",
-  toile: "The toile showed otherwise: it goes before the tape.",
 };
 
 export const unansweredSentence = ({ compared, because }: Unanswered, unit: LengthUnit): string =>

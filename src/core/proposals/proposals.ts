@@ -12,7 +12,6 @@ import type { Work } from "../decisions/work";
 import { openDoubts } from "../bodies/tapeDoubts";
 import { endFails } from "../dart/dartEndReading";
 import { liesAlongBust } from "../pattern/dartNames";
-import { isBasque, isFrontPiece } from "../pattern/pieceGroups";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
 import type { MeasureName } from "../measures/measure";
 import { isSameDart } from "../pattern/piece";
@@ -37,7 +36,6 @@ import {
 } from "./askedFor";
 import { bustDartsOf, compareMeasures, type Compared, type Comparison } from "./compare";
 import { garmentLength } from "./garmentLengths";
-import { seenOnToile } from "./seenOnToile";
 
 export interface Proposal {
   readonly altered: Altered;
@@ -79,9 +77,7 @@ export interface Unanswered {
     /** Less than half of it can be made. */
     | "littleRoom"
     /** The height alters nothing: the back waist length would tell. */
-    | "measureBack"
-    /** What goes by it was altered by what a toile showed. */
-    | "toile";
+    | "measureBack";
 }
 
 export interface Advice {
@@ -122,7 +118,7 @@ function derive({ plan, work }: Inputs): Advice {
   const first = firstAsked(comparison, plan).filter(({ altered }) =>
     altered.kind === "fit" ? !hasStanding : standing(altered, work, plan) === 0,
   );
-  const every = [
+  const found = [
     ...changes,
     ...first.map((asked) =>
       asked.altered.kind === "fit"
@@ -130,10 +126,6 @@ function derive({ plan, work }: Inputs): Advice {
         : proposedDarts(asked, work, plan),
     ),
   ];
-  const settled = settledByToile(work);
-  const found = every.filter((one) => !basisOf(one).some((measure) => settled.has(measure)));
-  /** What is left out takes the other measures that it rests on with it. */
-  const leftOut = new Set([...settled, ...every.filter((one) => !found.includes(one)).flatMap(basisOf)]);
   const drafts = found.filter((one) => "commands" in one);
   const whole = drafts.filter((one) => !isMostlyMissing(one));
   const doubted = openDoubts(work).map(({ measure }) => measure);
@@ -150,9 +142,7 @@ function derive({ plan, work }: Inputs): Advice {
   const isAsked = ({ measure }: Compared): boolean => drafted.some(({ from }) => measuresOf(from).includes(measure));
   const unsettled = comparison.compared.flatMap((compared): readonly Unanswered[] => {
     if (compared.agrees || isAsked(compared)) return [];
-    const why = leftOut.has(compared.measure)
-      ? "toile"
-      : whyUnanswered(compared, refused, work, kindOf(plan).hasStraps);
+    const why = whyUnanswered(compared, refused, work, kindOf(plan).hasStraps);
     return why === null ? [] : [{ compared, because: why }];
   });
   const unanswered = unsettled.filter(({ compared }) => !isDoubted(compared));
@@ -202,7 +192,6 @@ function endsAsked({ compared }: Comparison, others: readonly Draft[], work: Wor
   const from = compared.filter(({ measure }) => BUST_POINT.includes(measure));
   if (plan.bustPoint.own === null || from.length === 0) return [];
   if (others.some((one) => measuresOf(one.from).some((measure) => BUST_POINT.includes(measure)))) return [];
-  if (from.some(({ measure }) => settledByToile(work).has(measure))) return [];
   const commands: Command[] = [];
   for (const half of ["left", "right"] as const) {
     for (const { ref } of plan[half].darts) {
@@ -269,20 +258,8 @@ const PROPOSED_FITS: readonly ProposedFit[] = FIT_NAMES.filter((name): name is P
 
 const measuresOf = (from: readonly Compared[]): readonly PrintedLength[] => from.map(({ measure }) => measure);
 
-const basisOf = (one: Draft | Refused): readonly PrintedLength[] =>
-  measuresOf("because" in one ? one.asked.from : one.from);
-
 const standingFits = (work: Work, plan: Plan): readonly ProposedFit[] =>
   PROPOSED_FITS.filter((name) => standing({ kind: "fit", fit: name }, work, plan) !== 0);
-
-/** The measures that decide on what a toile has decided already: nothing is asked for by them. */
-const settledByToile = (work: Work): ReadonlySet<PrintedLength> =>
-  new Set(
-    seenOnToile(work).flatMap((seen): readonly PrintedLength[] => {
-      if (seen.kind === "fit") return PROPOSED_FITS.flatMap((name) => (name === seen.fit ? DECIDED_BY[name] : []));
-      return seen.kind === "dartEnd" && isFrontPiece(seen.dart.piece) && !isBasque(seen.dart.piece) ? BUST_POINT : [];
-    }),
-  );
 
 /**
  * What her measures ask for instead of what stands: decided by the plan as it were without any of it, so that it is no matter
