@@ -1,6 +1,6 @@
 /** Two versions of a work held side by side: what was decided otherwise, what came of it, and what asked for it. */
 import type { Half } from "../decisions/alteration";
-import type { Observation, Trial } from "../decisions/trial";
+import type { Observation, TakenAnswer, Trial } from "../decisions/trial";
 import type { Decided } from "../decisions/decided";
 import type { DartFigures } from "../dart/dartFigures";
 import { coneHeight } from "../dart/fullness";
@@ -171,7 +171,7 @@ export interface Reason {
   readonly trial: Trial;
   /** Of the work's trials, counted from 1. */
   readonly number: number;
-  readonly causes: readonly string[];
+  readonly taken: TakenAnswer;
   readonly half: Half | null;
   readonly because: readonly Observation[];
 }
@@ -197,7 +197,7 @@ export function reasonsFor(
         .map((taken): Reason => ({
           trial,
           number: trials.length - index,
-          causes: taken.causes,
+          taken,
           half: taken.half ?? null,
           because: trial.observations.filter(({ id }) => taken.because.includes(id)),
         }));

@@ -4,7 +4,8 @@ import { planOf } from "../../core/plan/planOf";
 import type { Trial } from "../../core/decisions/trial";
 import type { Work } from "../../core/decisions/work";
 import { isSame } from "../../core/same";
-import { compareVersions, reasonsFor, type Comparison } from "../../core/versions/compareVersions";
+import { linesAsking, type Asking } from "../../core/trial/linesAsking";
+import { compareVersions, reasonsFor, type Comparison, type Reason } from "../../core/versions/compareVersions";
 import { backInCopy, branchFrom, sewnAsNow, versionsOf, type Version } from "../../core/versions/versionsOf";
 import {
   alterationLines,
@@ -235,6 +236,12 @@ interface ReasonsProps {
   readonly compared: Comparison;
 }
 
+/** Of an answer that explains several things, what asked for this one. */
+function narrowed(reason: Reason, asking: Asking): Reason {
+  const lines = linesAsking(reason.trial, reason.taken, asking);
+  return { ...reason, because: reason.because.filter(({ id }) => lines.includes(id)) };
+}
+
 /** What was decided otherwise, each with the lines of the record that asked for it. */
 function Reasons({ work, older, newer, compared }: ReasonsProps) {
   const id = useId();
@@ -247,11 +254,18 @@ function Reasons({ work, older, newer, compared }: ReasonsProps) {
       const known = after ?? before;
       if (known === null) return [];
       const ids = [before?.id, after?.id].filter((one) => one !== undefined);
-      return [{ key: `${known.id} ${half}`, what: alterationName(known), reasons: reasonsFor(trials, between, ids) }];
+      const reasons = reasonsFor(trials, between, ids).map((reason) => narrowed(reason, known));
+      return [{ key: `${known.id} ${half}`, what: alterationName(known), reasons }];
     }),
     ...(compared.bust.before === compared.bust.after
       ? []
-      : [{ key: "bust", what: "Bust adjustment", reasons: reasonsFor(trials, between, ["bust"]) }]),
+      : [
+          {
+            key: "bust",
+            what: "Bust adjustment",
+            reasons: reasonsFor(trials, between, ["bust"]).map((reason) => narrowed(reason, "bust")),
+          },
+        ]),
   ];
   return (
     <section aria-labelledby={`${id}-why`}>
