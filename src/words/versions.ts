@@ -381,7 +381,7 @@ export function alterationLines(rows: readonly AlterationRow[], unit: LengthUnit
 
 /** Sizes by their labels, girths and measures. */
 export function sizeLines(compared: Comparison, unit: LengthUnit): readonly VersionLine[] {
-  const { baseSize, cups, bust, levels, measures, ease } = compared;
+  const { pattern, baseSize, cups, bust, levels, measures, ease } = compared;
   const label = (key: string, what: string, { before, after }: typeof baseSize): VersionLine => ({
     key,
     what,
@@ -406,7 +406,11 @@ export function sizeLines(compared: Comparison, unit: LengthUnit): readonly Vers
       isChanged: before === null || after === null ? before !== after : by !== "=",
     };
   };
+  const isRedrawn = pattern.isChanged && pattern.before === pattern.after;
   return [
+    ...(pattern.isChanged
+      ? [{ ...label("pattern", "Pattern", pattern), by: isRedrawn ? "changed" : "", isChanged: true }]
+      : []),
     label("base", "Frame", baseSize),
     ...cups.flatMap(({ half, ...cup }) =>
       cup.before === null && cup.after === null

@@ -74,7 +74,10 @@ export type TrialSign = (typeof TRIAL_SIGNS)[number];
 export const TRIAL_WAYS = ["pinched", "letOut", "off"] as const;
 export type TrialWay = (typeof TRIAL_WAYS)[number];
 
-/** One line of the record. It may be half written: only lines with a place and a sign are read. */
+/**
+ * One line of the record. It may be half written: only lines with a place and a sign are read. `towards` and `changed` are kept
+ * and shown again; no answer goes by them.
+ */
 export interface Observation {
   readonly id: string;
   readonly place?: TrialPlace;
@@ -97,7 +100,10 @@ export interface Observation {
   readonly changed?: string;
 }
 
-/** How the toile hangs and moves: ticked on the record. */
+/**
+ * How the toile hangs and moves: ticked on the record. Answers go by those that say a sign is not there (`DENIED_BY` in
+ * src/core/trial); the others, and what is crossed out, are kept for the next look.
+ */
 export const TRIAL_CHECKS = [
   "centresUpright",
   "sideSeamsUpright",
@@ -135,6 +141,7 @@ export interface Trial {
   readonly day?: string;
   /** All that the plan followed from as it was sewn, so that it can be drawn again for ever. */
   readonly sewn: Decided;
+  /** Kept beside what was seen, for whoever reads it later: nothing follows from these. */
   readonly cloth?: string;
   readonly pinnedBy?: string;
   readonly bra?: string;

@@ -248,12 +248,13 @@ function deniedOf({ rule }: Supposed, checks: Around["checks"]): readonly TrialC
   );
 }
 
+const isIn = (list: readonly SignAt[], one: SignAt): boolean =>
+  list.some(({ place, sign }) => place === one.place && sign === one.sign);
+
 /** What one set should show and the other not, and was not seen yet. */
 function tellsApart(set: Weighed, other: Weighed | null, findings: Findings): TrialAnswer["tellsApart"] {
   if (other === null) return [];
   const signsOf = ({ causes }: Weighed): readonly SignAt[] => causes.flatMap((cause) => unseen(cause, findings));
-  const isIn = (list: readonly SignAt[], one: SignAt): boolean =>
-    list.some(({ place, sign }) => place === one.place && sign === one.sign);
   const [own, others] = [signsOf(set), signsOf(other)];
   return [
     ...own.filter((one) => !isIn(others, one)).map((look) => ({ look, speaksFor: true })),

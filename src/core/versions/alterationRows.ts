@@ -1,6 +1,5 @@
 /** Alterations of two versions side by side, by what they alter and on which half. */
-import { fitOf } from "../alterations/fit/index";
-import { isSameThing, type Alteration, type Half } from "../decisions/alteration";
+import { HALVES, isMadeOn, isSameThing, onHalves, type Alteration, type Half } from "../decisions/alteration";
 import { placeInOrder } from "../decisions/tradeOrder";
 import { isSame } from "../same";
 import { READS_AS_NOTHING } from "../tolerance";
@@ -17,35 +16,49 @@ export interface AlterationRow {
   readonly isChanged: boolean;
 }
 
-/** As it is on one half: of an amount for both halves together half of it. */
-function onHalf(alteration: Alteration, half: Half): Alteration {
-  const isShared = alteration.half === undefined && alteration.kind === "fit" && fitOf(alteration.fit).isWhole === true;
-  return isShared ? { ...alteration, amount: alteration.amount / 2, half } : { ...alteration, half };
+/** With what an older file has for both halves and for one of them besides as one for each. */
+function eachOnce(list: readonly Alteration[]): readonly Alteration[] {
+  return list.flatMap((one): readonly Alteration[] => {
+    const twins = list.filter((other) => isSameThing(one, other));
+    const [first] = twins;
+    if (twins.length === 1 || twins.every(({ half }) => half !== undefined)) return [one];
+    return one === first ? HALVES.flatMap((half) => summed(twins, half)) : [];
+  });
 }
 
+function summed(twins: readonly Alteration[], half: Half): readonly Alteration[] {
+  const own = twins.filter((one) => isMadeOn(one, half)).map((one) => onHalves(one, half));
+  const [first] = own;
+  if (first?.kind !== "fit") return first === undefined ? [] : [first];
+  return [{ ...first, amount: own.reduce((sum, one) => (one.kind === "fit" ? sum + one.amount : sum), 0) }];
+}
+
+const firstOf = (list: readonly Alteration[], thing: Alteration): Alteration | null =>
+  list.find((one) => isSameThing(one, thing)) ?? null;
+
 const found = (list: readonly Alteration[], thing: Alteration, half: Half): Alteration | null =>
-  list.find((one) => isSameThing(one, thing) && (one.half ?? half) === half) ?? null;
+  list.find((one) => isSameThing(one, thing) && isMadeOn(one, half)) ?? null;
 
 /** What it says, whoever made it. */
 const said = (alteration: Alteration | null): unknown => alteration && { ...alteration, id: "", half: null };
 
 /** The same of both halves in one row, else one of each; in the trade's order. */
-export function alterationRows(before: readonly Alteration[], after: readonly Alteration[]): readonly AlterationRow[] {
+export function alterationRows(was: readonly Alteration[], is: readonly Alteration[]): readonly AlterationRow[] {
+  const [before, after] = [eachOnce(was), eachOnce(is)];
   const things = [...after, ...before].filter(
     (thing, index, all) => all.findIndex((one) => isSameThing(one, thing)) === index,
   );
   return things
     .toSorted((a, b) => placeInOrder(a) - placeInOrder(b))
     .flatMap((thing): readonly AlterationRow[] => {
-      const [was, is] = [before, after].map((list) => list.find((one) => isSameThing(one, thing)) ?? null);
-      const isForBoth = [was, is].every((one) => one === null || one === undefined || one.half === undefined);
-      if (isForBoth) return [rowOf(null, was ?? null, is ?? null)];
-      return (["left", "right"] as const).flatMap((half) => {
-        const [from, to] = [before, after].map((list) => {
-          const one = found(list, thing, half);
-          return one === null ? null : onHalf(one, half);
-        });
-        return from == null && to == null ? [] : [rowOf(half, from ?? null, to ?? null)];
+      const [first, last] = [firstOf(before, thing), firstOf(after, thing)];
+      const isForBoth = [first, last].every((one) => one === null || one.half === undefined);
+      if (isForBoth) return [rowOf(null, first, last)];
+      return HALVES.flatMap((half) => {
+        const [from, to] = [found(before, thing, half), found(after, thing, half)];
+        return from === null && to === null
+          ? []
+          : [rowOf(half, from && onHalves(from, half), to && onHalves(to, half))];
       });
     });
 }
@@ -88,7 +101,8 @@ export function rowsOnHalf(
   half: Half | null,
 ): readonly AlterationRow[] {
   if (half === null) return alterationRows(before, after);
-  const own = (list: readonly Alteration[]): readonly Alteration[] => list.filter((one) => (one.half ?? half) === half);
+  const own = (list: readonly Alteration[]): readonly Alteration[] =>
+    eachOnce(list).filter((one) => isMadeOn(one, half));
   const [was, is] = [own(before), own(after)];
   const things = [...is, ...was].filter(
     (thing, index, all) => all.findIndex((one) => isSameThing(one, thing)) === index,
@@ -99,6 +113,6 @@ export function rowsOnHalf(
       const [from, to] = [found(was, thing, half), found(is, thing, half)];
       const isForBoth = [from, to].every((one) => one === null || one.half === undefined);
       if (isForBoth) return rowOf(null, from, to);
-      return rowOf(half, from && onHalf(from, half), to && onHalf(to, half));
+      return rowOf(half, from && onHalves(from, half), to && onHalves(to, half));
     });
 }

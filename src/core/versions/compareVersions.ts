@@ -59,8 +59,8 @@ export interface Comparison {
   readonly measures: readonly MeasureRow[];
   /** Levels at which another ease is wanted; null: the pattern's. */
   readonly ease: readonly (Pair<Mm> & { readonly level: keyof Ease })[];
-  /** The pattern itself is another: its chart, its style, its lines. */
-  readonly isOtherPattern: boolean;
+  /** By their names; it is another too where its chart, its style or its lines are. */
+  readonly pattern: { readonly before: string; readonly after: string; readonly isChanged: boolean };
   readonly darts: readonly DartRow[];
 }
 
@@ -79,7 +79,11 @@ export function compareVersions(from: Compared, to: Compared): Comparison {
     }),
     measures: measureRows(from.decided, to.decided),
     ease: easeRows(from.decided, to.decided),
-    isOtherPattern: !isSame(from.decided.pattern, to.decided.pattern),
+    pattern: {
+      before: from.decided.pattern.name,
+      after: to.decided.pattern.name,
+      isChanged: !isSame(from.decided.pattern, to.decided.pattern),
+    },
     darts: dartRows(from.plan, to.plan),
   };
 }

@@ -106,9 +106,12 @@ function Held({ work, shown, pair }: HeldProps) {
   const older = pair?.older ?? shown;
   const plan = planOf(newer.decided);
   const old = planOf(older.decided);
-  for (const result of [plan, old])
+  for (const [result, { decided }] of [
+    [plan, newer],
+    [old, older],
+  ] as const)
     if (!result.ok)
-      return <FailureNote words={planFailureWords(result.failure, work.unit, work.pattern.chart.sizes.length)} />;
+      return <FailureNote words={planFailureWords(result.failure, work.unit, decided.pattern.chart.sizes.length)} />;
   if (!plan.ok || !old.ok) return null;
   return (
     <Compared

@@ -99,6 +99,18 @@ describe("one half kept", () => {
     expect(applyCommand(work, other.value).picks).toEqual({});
   });
 
+  it("holds the size that was sewn where the planner would pick another for that cup", () => {
+    // Of 14 in B for both; in D for both 12 is the better base.
+    const tapes = tapesOf({ bustGirth: 915, upperChestGirth: 850, waistGirth: 725, hipGirth: 955 });
+    const body: Work = { ...testWork, tapes };
+    const sizeOf = (work: Work): string => planOf(work).sizing.baseSize.label;
+    const work = withPicks({ halfCups: { left: "D" } }, body);
+    expect([sizeOf(work), sizeOf(withPicks({ cup: "D" }, body))]).toEqual(["14", "12"]);
+    const kept = keepHalf(work, "left");
+    if (!kept.ok) throw new Error(kept.failure.code);
+    expect(sizeOf(applyCommand(work, kept.value))).toBe("14");
+  });
+
   it("has no middle of two cups", () => {
     expect(keepHalf(withPicks({ cup: "B", halfCups: { left: "D" } }), "mean")).toEqual({
       ok: false,

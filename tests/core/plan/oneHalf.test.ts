@@ -1,6 +1,6 @@
 /** What is asked on one half of the body alone: how much is done there, and what is traced for each half. */
 import { describe, expect, it } from "vitest";
-import type { Alteration, FitAlteration, Half } from "../../../src/core/decisions/alteration";
+import { HALVES, type Alteration, type FitAlteration, type Half } from "../../../src/core/decisions/alteration";
 import { leftOutBy } from "../../../src/core/plan/leftOutBy";
 import { seamLength } from "../../../src/core/girth/seamLength";
 import { pieceIn, setOf } from "../../../src/core/pattern/pieceSet";
@@ -75,5 +75,60 @@ describe("what an alteration leaves no room for", () => {
     expect(refused.map(({ id }) => id)).toEqual(["longer"]);
     expect(leftOutBy(work, "sideSeamWaist")).toEqual([]);
     expect(leftOutBy(work, "longer")).toEqual([]);
+  });
+});
+
+describe("halves that are sewn to each other", () => {
+  const refused = (work: Work) =>
+    planOf(work).ledger.flatMap(({ id, outcome }) => (outcome.ok ? [] : [[id, outcome.failure.code]]));
+
+  it.each(HALVES)("leave out what sets their centre fronts apart, and nothing beside it: on the %s", (half) => {
+    const apart = fitOn("waistDropFront", 12, half);
+    for (const beside of [fitOn("shoulderSlope", 6, half), fitOn("armholeDepth", 6, half)])
+      expect(refused(workWith(apart, beside))).toEqual([["waistDropFront", "alteration/halves-apart"]]);
+    expect(refused(workWith(fitOn("waistDropFront", 12), fitOn("shoulderSlope", 6, half)))).toEqual([]);
+  });
+
+  it.each(HALVES)("leave out a length of one half however small it is, rather than draw it back: on the %s", (half) => {
+    for (const fit of ["waistDropFront", "swayBack", "roundBack"] as const)
+      expect(refused(workWith(fitOn(fit, 4, half)))).toEqual([[fit, "alteration/halves-apart"]]);
+  });
+
+  it.each(HALVES)("have a seam down the centre of both where it is no fold on one: on the %s", (half) => {
+    const moved: Alteration = {
+      kind: "dartPlace",
+      id: "moved",
+      half,
+      dart: ref("front", "waistDart"),
+      by: 6,
+      how: "offCentreSeam",
+      giveBack: {},
+    };
+    const plan = planOf(workWith(moved));
+    expect(refused(workWith(moved))).toEqual([]);
+    const onFold = ({ pieces }: typeof plan.left) => pieceIn(setOf(pieces), "front").centreOnFold;
+    expect(onFold(planOf(testWork).left)).toBe(true);
+    expect([onFold(plan.left), onFold(plan.right)]).toEqual([false, false]);
+  });
+
+  it.each(HALVES)("leave out on both what is for both and cannot be made on one: not on the %s", (half) => {
+    const side = ref("front", "sideDart");
+    const pivot: Alteration = { kind: "dartPivot", id: "pivot", half, dart: side, to: "shoulder", share: 1 };
+    const end: Alteration = {
+      kind: "dartEnd",
+      id: "end",
+      dart: side,
+      shorten: 10,
+      across: 0,
+      hold: "mouth",
+      giveBack: {},
+    };
+    const plan = planOf(workWith(pivot, end));
+    expect(refused(workWith(pivot, end)).map(([id]) => id)).toEqual(["end"]);
+    for (const { alterations } of [plan.left, plan.right])
+      expect(alterations.find(({ id }) => id === "end")?.outcome.ok).toBe(false);
+    const without = planOf(workWith(pivot));
+    expect(plan.right.pieces).toEqual(without.right.pieces);
+    expect(plan.left.pieces).toEqual(without.left.pieces);
   });
 });

@@ -305,6 +305,18 @@ describe("keeping one half", () => {
     expect(kept(work, "right")).toEqual([before, end(8), fit("sideSeamWaist", 12), after]);
   });
 
+  // 5 on both and 3 more on the left are 8 there; 10 all round is 5 on a half, so with 3 more on the left it is 16 all round.
+  it("of an older file takes what is for both with what is on that half besides", () => {
+    const older = workWith(
+      fit("shoulderSlope", 5),
+      fit("shoulderSlope", 3, "left"),
+      fit("sideSeamWaist", 10),
+      fit("sideSeamWaist", 3, "left"),
+    );
+    expect(kept(older, "left")).toEqual([fit("shoulderSlope", 8), fit("sideSeamWaist", 16)]);
+    expect(kept(older, "right")).toEqual([fit("shoulderSlope", 5), fit("sideSeamWaist", 10)]);
+  });
+
   it("has a mean where both are altered alike but for the amounts", () => {
     const uneven = workWith(before, end(4, "left"), end(8, "right"), fit("sideSeamWaist", 3, "left"), {
       ...fit("sideSeamWaist", 6, "right"),

@@ -74,6 +74,43 @@ describe("a trial garment in a work", () => {
     expect(applyCommand(returned, { kind: "returnToTrial", trial: "t1" })).toBe(returned);
   });
 
+  it("keeps every decision that may be absent, and goes back without touching what is decided of no plan", () => {
+    const decided = {
+      trusted: { waistGirth: 738 },
+      age: 44,
+      bustRadius: 90,
+      seen: [{ piece: "front", dart: "waistDart", half: "left", pastBustPoint: 5, tooFarToSide: 0, pointed: "right" }],
+      allowances: { side: 25 },
+    } as const satisfies Partial<Work>;
+    const own = {
+      wearer: "Ada",
+      begunFrom: { name: "Blue dress", day: "2026-11-01" },
+      standingLeft: ["swayBack"],
+      sheetFormat: "A3",
+      printerMargin: 8,
+    } as const satisfies Partial<Work>;
+    const full: Work = { ...bare, ...decided, ...own, unread: { height: "five foot" } };
+    const sewn = after(full, { kind: "beginTrial", id: "t1", day: "2026-11-20" });
+    expect(trialOf(sewn).sewn).toMatchObject(decided);
+    for (const key of Object.keys(own)) expect(trialOf(sewn).sewn).not.toHaveProperty(key);
+    const { trials, tapes, pattern, easeWanted } = sewn;
+    const emptied: Work = {
+      ...own,
+      name: full.name,
+      invented: full.invented,
+      unit: full.unit,
+      paper: full.paper,
+      unread: full.unread,
+      tapes,
+      pattern,
+      easeWanted,
+      picks: {},
+      alterations: [fit(3)],
+      ...(trials === undefined ? {} : { trials }),
+    };
+    expect(applyCommand(emptied, { kind: "returnToTrial", trial: "t1" })).toEqual(sewn);
+  });
+
   it("stands before those that were begun earlier, each by an id of its own", () => {
     const two = after(
       begun,

@@ -270,4 +270,14 @@ describe("a dress begun from a base", () => {
     // It follows from the very same decisions: nothing is planned afresh.
     expect(dress.pattern).toBe(base.sewn.pattern);
   });
+
+  it("is begun from none that is not kept, whatever a file says", () => {
+    const { work } = garment("a", "One");
+    const [trial] = work.trials ?? [];
+    if (trial === undefined) throw new Error("no trial");
+    const { verdict: _kept, ...open } = trial;
+    expect(basesOf({ ...work, trials: [{ ...trial, base: true }] })).toHaveLength(1);
+    expect(basesOf({ ...work, trials: [{ ...open, base: true }] })).toEqual([]);
+    expect(basesOf({ ...work, trials: [{ ...open, verdict: "again", base: true }] })).toEqual([]);
+  });
 });

@@ -238,7 +238,7 @@ describe("halves", () => {
       work,
       answerCommand(work, then, first(toile("sideDart", [line("chest", "foldAlong", { amount: 4 })])), "left"),
     );
-    expect(left.alterations.map(({ half }) => half).toSorted()).toEqual(["left", "right"]);
+    expect(new Set(left.alterations.map(({ half }) => half))).toEqual(new Set(["left", "right"]));
     expect(left.trials?.[0]?.taken).toHaveLength(2);
   });
 });

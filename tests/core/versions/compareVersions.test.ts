@@ -3,9 +3,10 @@ import type { Alteration } from "../../../src/core/decisions/alteration";
 import type { Trial } from "../../../src/core/decisions/trial";
 import type { Work } from "../../../src/core/decisions/work";
 import { applyCommand } from "../../../src/core/plan/commands";
-import { alterationRows } from "../../../src/core/versions/alterationRows";
+import { alterationRows, rowsOnHalf } from "../../../src/core/versions/alterationRows";
 import { compareVersions, reasonsFor } from "../../../src/core/versions/compareVersions";
 import { branchFrom, sewnAsNow, versionsOf } from "../../../src/core/versions/versionsOf";
+import { sizeLines } from "../../../src/words/versions";
 import { planOf, ref, testWork, withAlterations } from "../../support/works";
 
 const sway = (amount: number, half?: "left" | "right", id = "sway"): Alteration => ({
@@ -46,6 +47,16 @@ describe("alterations of two versions side by side", () => {
     ]);
   });
 
+  it("of an older file, for both and for one half besides, count together on that half", () => {
+    const older = [sway(5), sway(3, "left", "more")];
+    expect(alterationRows(older, [sway(5)]).map(({ half, by }) => [half, by])).toEqual([
+      ["left", -3],
+      ["right", 0],
+    ]);
+    expect(rowsOnHalf(older, [sway(9)], "left").map(({ by }) => by)).toEqual([1]);
+    expect(rowsOnHalf(older, [sway(9)], "right").map(({ by }) => by)).toEqual([4]);
+  });
+
   it("all round the body count half on each half of it", () => {
     // 20 mm all round are 10 on each half; 6 on the left alone are 4 less there, and 10 less on the right.
     const rows = alterationRows([sideSeam(20)], [sideSeam(6, "left")]);
@@ -63,6 +74,23 @@ describe("two versions", () => {
     expect(made.darts.some(({ isChanged }) => isChanged)).toBe(false);
     expect(made.measures).toEqual([]);
     expect(made.levels.map(({ by }) => by)).toEqual([0, 0, 0]);
+    expect(made.pattern.isChanged).toBe(false);
+    expect(sizeLines(made, "cm").map(({ what }) => what)).not.toContain("Pattern");
+  });
+
+  it("tell a pattern that is another, or the same one otherwise", () => {
+    const named: Work = { ...testWork, pattern: { ...testWork.pattern, name: "Another" } };
+    const opened: Work = {
+      ...testWork,
+      pattern: { ...testWork.pattern, closure: { place: "side", belowWaist: 150 } },
+    };
+    const told = (to: Work) => {
+      const line = sizeLines(compared(testWork, to), "cm").find(({ what }) => what === "Pattern");
+      return [line?.before, line?.after, line?.by, line?.isChanged];
+    };
+    const { name } = testWork.pattern;
+    expect(told(named)).toEqual([name, "Another", "", true]);
+    expect(told(opened)).toEqual([name, name, "changed", true]);
   });
 
   it("tell measures, girths and darts that are other", () => {
