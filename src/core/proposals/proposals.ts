@@ -15,7 +15,7 @@ import { liesAlongBust } from "../pattern/dartNames";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
 import type { MeasureName } from "../measures/measure";
 import { isSameDart } from "../pattern/piece";
-import { bodyOf } from "../measures/tape";
+import { bodyOf, measuresOf as measuresOfTape } from "../measures/tape";
 import { applyCommand, type Command } from "../plan/commands";
 import { endOf, putOrRemove, snapStep, USUAL_HOLD } from "../plan/dartEdit";
 import { amountCommand, appliesTo, useOn, usesOf } from "../plan/fitEdit";
@@ -339,12 +339,12 @@ function fitsChanged(
  * what decides on it was measured anew since. A work begun from a base has its alterations from such a toile.
  */
 function seenOnToile({ tapes, trials = [], begunFrom, alterations }: Work): (fit: ProposedFit) => boolean {
-  const now = bodyOf(tapes);
+  const now = measuresOfTape(tapes);
   return (fit) => {
     if (begunFrom !== undefined) return true;
     const ids = alterations.flatMap((one) => (one.kind === "fit" && one.fit === fit ? [one.id] : []));
     return trials.some(({ sewn, taken = [], verdict }) => {
-      const then = bodyOf(sewn.tapes);
+      const then = measuresOfTape(sewn.tapes);
       if (DECIDED_BY[fit].some((measure) => then[measure] !== now[measure])) return false;
       const isAnswered = taken.some((answer) => answer.alterations.some((id) => ids.includes(id)));
       return isAnswered || (verdict === "keep" && sewn.alterations.some(({ id }) => ids.includes(id)));
