@@ -65,38 +65,6 @@ for (const [where, viewport] of VIEWS) {
   test.describe(`at ${where}`, () => {
     test.use({ viewport });
 
-    test("a base is what was sewn, whatever becomes of its work, and is begun from in three presses", async ({
-      page,
-    }) => {
-      await page.goto("./#fit");
-      await startDemo(page, "Siskin bodice and its two trials (invented)");
-      await goTo(page, "Fit");
-      // The trial showed it: the tape does not want it taken out again.
-      await expect(page.getByRole("button", { name: /^Take out: take 14 mm/ })).toHaveCount(0);
-      const sway = page.locator(".ledger-place").getByText("Take 14 mm out across the back waist");
-      await expect(sway.first()).toBeAttached();
-      // Another alteration goes in and the sway back out, long after it was kept.
-      const amount = page.getByRole("region", { name: "In use" }).getByText("Sway back");
-      await amount.click();
-      await page.getByRole("button", { name: "Take out", exact: true }).first().click();
-      await expect(sway).toHaveCount(0);
-      await goTo(page, "Trial");
-      await expect(page.getByText(/^Kept as your base\. The base is this toile as it was sewn\./)).toBeVisible();
-      await saved(page);
-      const began = Date.now();
-      await works(page).click();
-      await page.getByRole("button", { name: "Begin from a base…" }).click();
-      const bases = page.getByRole("region", { name: "Begin from a base" });
-      await expectNoAxeViolations(page);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(viewport.width);
-      await bases.getByRole("button").click();
-      await expect(sway.first()).toBeAttached();
-      expect(Date.now() - began).toBeLessThan(60_000);
-      await goTo(page, "Fit");
-      await expect(page.getByText(/^Begun from the base “Siskin/)).toBeVisible();
-      await expect(page.getByRole("button", { name: /^Take out: take 14 mm/ })).toHaveCount(0);
-    });
-
     test("another pattern of the same wearer is begun from what her body asked for; what was learnt is forgotten for good", async ({
       page,
     }) => {
