@@ -12,14 +12,15 @@ import { inOrderOfWork } from "./workPhases";
 /** The halves with what comes out otherwise on the other one named as their own. */
 export function namedApart(left: PlanHalf, right: PlanHalf): readonly [PlanHalf, PlanHalf] {
   if (left === right) return [left, right];
-  const named = (own: PlanHalf, other: PlanHalf, half: Half): PlanHalf => {
-    const isApart = (planned: PlannedAlteration): boolean =>
-      isForBoth(planned) && cameOut(planned) !== cameOut(other.alterations.find(({ id }) => id === planned.id) ?? null);
-    return own.alterations.some(isApart)
-      ? { ...own, alterations: own.alterations.map((planned) => (isApart(planned) ? { ...planned, half } : planned)) }
-      : own;
-  };
   return [named(left, right, "left"), named(right, left, "right")];
+}
+
+function named(own: PlanHalf, other: PlanHalf, half: Half): PlanHalf {
+  const isApart = (planned: PlannedAlteration): boolean =>
+    isForBoth(planned) && cameOut(planned) !== cameOut(other.alterations.find(({ id }) => id === planned.id) ?? null);
+  return own.alterations.some(isApart)
+    ? { ...own, alterations: own.alterations.map((planned) => (isApart(planned) ? { ...planned, half } : planned)) }
+    : own;
 }
 
 /** Blend lines say of both what is said of a level. */

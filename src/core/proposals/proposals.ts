@@ -16,7 +16,7 @@ import { isBasque, isFrontPiece } from "../pattern/pieceGroups";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
 import type { MeasureName } from "../measures/measure";
 import { isSameDart } from "../pattern/piece";
-import { bodyOf } from "../measures/tape";
+import { bodyOf, measuresOf as measuresOfTape } from "../measures/tape";
 import { applyCommand, type Command } from "../plan/commands";
 import { endOf, putOrRemove, snapStep, USUAL_HOLD } from "../plan/dartEdit";
 import { amountCommand, appliesTo, useOn, usesOf } from "../plan/fitEdit";
@@ -277,10 +277,10 @@ const standingFits = (work: Work, plan: Plan): readonly ProposedFit[] =>
 
 /** The measures that decide on what a toile has decided already: nothing is asked for by them, unless they were taken anew since. */
 function settledByToile(work: Work): ReadonlySet<PrintedLength> {
-  const now = bodyOf(work.tapes);
+  const now = measuresOfTape(work.tapes);
   return new Set(
     seenOnToile(work).flatMap(({ alteration: seen, tapes }): readonly PrintedLength[] => {
-      const then = bodyOf(tapes);
+      const then = measuresOfTape(tapes);
       const isAsThen = (measure: PrintedLength): boolean => then[measure] === now[measure];
       if (seen.kind === "fit")
         return PROPOSED_FITS.flatMap((name) => (name === seen.fit ? DECIDED_BY[name].filter(isAsThen) : []));

@@ -16,7 +16,7 @@ export function Bases({ onDone }: { readonly onDone: () => void }) {
         {found === null ? BASE_WORDS.looking : bases.length === 0 ? BASE_WORDS.none : BASE_WORDS.note}
       </p>
       {bases.length > 0 && (
-        <ul className="works-actions bases-list">
+        <ul className="bases-list">
           {bases.map(({ id, work, trial }) => (
             <li key={`${id} ${trial.id}`}>
               <button

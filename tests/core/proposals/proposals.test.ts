@@ -10,7 +10,7 @@ import type { Work } from "../../../src/core/decisions/work";
 import type { MeasureName, Measures } from "../../../src/core/measures/measure";
 import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import { setOf } from "../../../src/core/pattern/pieceSet";
-import { applyCommand } from "../../../src/core/plan/commands";
+import { applyCommand, type Command } from "../../../src/core/plan/commands";
 import { compareMeasures } from "../../../src/core/proposals/compare";
 import { garmentLength } from "../../../src/core/proposals/garmentLengths";
 import { proposalsOf, type Advice, type Proposal } from "../../../src/core/proposals/proposals";
@@ -546,6 +546,47 @@ describe("a proposal that is taken", () => {
     // 20.7 mm are 13.04 sixteenths.
     expect(firstOf(work).amount).toBeCloseTo((-13 * 25.4) / 16, 3);
     expect(firstOf(workOf({ ...only("sideNeckToBustPoint"), backWaistLength: 389.3 })).amount).toBe(-21);
+  });
+});
+
+describe("what a toile showed", () => {
+  // Of this body the tape asks for no sway back: 24 mm of it leave the back waist length off.
+  const sewn = workOf(BLOCK, { alterations: [fitted("swayBack", 24)] });
+  const run = (work: Work, ...commands: readonly Command[]): Work => commands.reduce(applyCommand, work);
+  const begun = run(sewn, { kind: "beginTrial", id: "t1", day: "2026-11-20" });
+  const answer = { causes: ["swayBack"], because: ["l1"], alterations: ["fit-swayBack"] };
+  const answered = run(begun, { kind: "takeTrialAnswer", trial: "t1", answer, alterations: [] });
+  const kept = run(begun, { kind: "setVerdict", trial: "t1", verdict: "keep" });
+
+  it.each([
+    ["an open trial has taken it", answered],
+    ["it was sewn and is kept", kept],
+    ["it came with a base", { ...sewn, begunFrom: { name: "Blue dress" } }],
+  ])("outweighs the tape where %s, and the difference is told", (_why, work) => {
+    const advice = adviceOn(work);
+    expect(advice.proposals).toEqual([]);
+    expect(advice.unanswered.map(({ compared, because }) => [compared.measure, because])).toEqual([
+      ["backWaistLength", "seenOnToile"],
+    ]);
+    expect(advice.agreeing.map(({ measure }) => measure)).not.toContain("backWaistLength");
+  });
+
+  it("is nothing where a toile was only sewn, is to be tried again, or has no such alteration", () => {
+    const again = run(begun, { kind: "setVerdict", trial: "t1", verdict: "again" });
+    const without = run(workOf(BLOCK), { kind: "beginTrial", id: "t1", day: "2026-11-20" });
+    const later = run(
+      without,
+      { kind: "setVerdict", trial: "t1", verdict: "keep" },
+      { kind: "putAlteration", alteration: fitted("swayBack", 24) },
+    );
+    for (const work of [sewn, begun, again, later]) expect(askedIn(adviceOn(work))).toEqual([["swayBack", 0]]);
+  });
+
+  it("goes by the body it was sewn to: measured anew, the tape speaks again", () => {
+    const longer = run(kept, { kind: "setMeasure", measure: "backWaistLength", value: 412 });
+    expect(askedIn(adviceOn(longer))).toEqual([["swayBack", 0]]);
+    const waist = run(kept, { kind: "setMeasure", measure: "waistGirth", value: 704 });
+    expect(askedIn(adviceOn(waist))).toEqual([]);
   });
 });
 

@@ -8,6 +8,8 @@ import { planOf } from "../../../src/core/plan/planOf";
 import { workFromBase } from "../../../src/core/standing/fromBase";
 import { basesOf, isOfWearer, keptGarments, type FoundWork } from "../../../src/core/standing/keptGarments";
 import { forgottenKey, learntFrom } from "../../../src/core/standing/learnt";
+import { proposalsOf } from "../../../src/core/proposals/proposals";
+import { tapesOf } from "../../../src/core/measures/tape";
 import { standingAlterations, standingOffers } from "../../../src/core/standing/standing";
 import { parseWork } from "../../../src/document/workFile";
 import { sampleWork } from "../../support/sampleWork";
@@ -218,6 +220,50 @@ describe("what is offered on a new pattern", () => {
     const cups = run(fresh, { kind: "setStyle", style: "midriff" });
     const offers = offersOn(cups, garment("a", "One", fit("forwardShoulder", 8)));
     expect(offers.map(({ state }) => state)).toEqual(["notOnPieces"]);
+  });
+});
+
+describe("what her measures ask for", () => {
+  it("is made anew against every pattern's own lengths, and never carried with the amount it had elsewhere", () => {
+    // 20 mm shorter than the draft's 410 and 432 of its bust of 880, with a bust depth and widths that agree.
+    const body: Work = {
+      ...plain,
+      tapes: tapesOf({
+        bustGirth: 880,
+        upperChestGirth: 830,
+        waistGirth: 700,
+        hipGirth: 940,
+        sideNeckToBustPoint: 265,
+        backWaistLength: 390,
+        frontWaistLength: 412,
+      }),
+    };
+    const asked = (work: Work) =>
+      proposalsOf(work, planned(work)).proposals.map(({ altered, amount }) => [
+        altered.kind === "fit" ? altered.fit : altered.kind,
+        amount,
+      ]);
+    const printing = (backWaist: number, frontWaist: number): Work => {
+      const work = onPattern("Another", body);
+      const lengths = { backWaistLength: { all: backWaist }, frontWaistLength: { all: frontWaist } };
+      return { ...work, pattern: { ...work.pattern, lengths } };
+    };
+    expect(asked(onPattern("One", body))).toEqual([["lengthBelowBust", -20]]);
+    const sewn = run(
+      { ...onPattern("One", body), alterations: [fit("lengthBelowBust", -20)] },
+      { kind: "beginTrial", id: "t", day: "2026-11-20" },
+      { kind: "setVerdict", trial: "t", verdict: "keep" },
+    );
+    const found = { id: "a", work: sewn };
+    // 24 mm between 390 and 414, 412 and 436; 20 mm the other way from 370 and 392; nothing where they are hers.
+    for (const [work, amount] of [
+      [printing(414, 436), -24],
+      [printing(370, 392), 20],
+      [printing(390, 412), 0],
+    ] as const) {
+      expect(asked(work)).toEqual(amount === 0 ? [] : [["lengthBelowBust", amount]]);
+      expect(offersOn(work, found)).toEqual([]);
+    }
   });
 });
 
