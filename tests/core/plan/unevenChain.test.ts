@@ -19,8 +19,8 @@ import { anyForeignWork, planOfForeign } from "../../support/foreign/foreignWork
 import { seamByBezierJs } from "../../support/independent";
 
 /** Plans of each style; more by hand. */
-const RUNS = Number(process.env.CHAINS ?? 40);
-const FOREIGN_RUNS = Number(process.env.CHAINS ?? 12);
+const RUNS = Number(process.env.CHAINS ?? 24);
+const FOREIGN_RUNS = Number(process.env.CHAINS ?? 8);
 /** ms. A busy machine is slow. */
 const PATIENCE = Math.max(120_000, RUNS * 400);
 
