@@ -9,7 +9,7 @@ import { radians, type Mm, type Radians } from "../core/units";
 import {
   amountWords,
   centreArrowWords,
-  layOnSentence,
+  layOnLines,
   layOnWords,
   lineCalled,
   stripOf,
@@ -93,11 +93,11 @@ function titleInk(patch: Patch, baseSize: string): readonly PieceInk[] {
   const lines = [
     { text: stripTitle(patch), size: TITLE_TYPE, bold: true },
     ...what.map((text) => ({ text, size: fitting(text, 3.2, title.width), bold: false })),
-    {
-      text: layOnSentence(patch, baseSize),
-      size: fitting(layOnSentence(patch, baseSize), 3, title.width),
+    ...layOnLines(patch, baseSize).map((text, index) => ({
+      text,
+      size: index === 0 ? fitting(text, 3, title.width) : SMALL_TYPE,
       bold: false,
-    },
+    })),
   ];
   let foot = -title.height / 2;
   const words = lines.map(({ text, size, bold }): InkText<"piece"> => {

@@ -115,12 +115,15 @@ function ofWords(of: PatchOf, piece: PieceName): string {
   return from === to ? `${seam} at the ${from}` : `${seam}, ${from} to ${to}`;
 }
 
-/** What is laid on what: "Lay the dashes on the 12 line of the front." */
-export const layOnSentence = (
+/** What is laid on what, line by line: "Lay the dashed line on the 12 line of the front,", "cup version D." */
+export const layOnLines = (
   { tissue, piece, half, cup }: Pick<Patch, "tissue" | "piece" | "half" | "cup">,
   baseSize: string,
-): string =>
-  `Lay the dashed line on the ${baseSize} line of the ${pieceWords(tissue)}${cup === undefined ? "" : `, cup version ${cup}`}.${isTurnedOver(piece, half) ? " Turn the tracing over before you cut." : ""}`;
+): readonly string[] => [
+  `Lay the dashed line on the ${baseSize} line of the ${pieceWords(tissue)}${cup === undefined ? "." : ","}`,
+  ...(cup === undefined ? [] : [`cup version ${cup}.`]),
+  ...(isTurnedOver(piece, half) ? ["Turn the tracing over before you cut."] : []),
+];
 
 /** The line that strips are laid on, by the label of its size: "12"; "old", of a piece as it was before. */
 export const lineCalled = (label: string | null): string => label ?? "old";

@@ -6,6 +6,8 @@ import type { Patch } from "../../src/core/overlay/overlay";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import { invariant } from "../../src/core/result";
 import { demoWorks } from "../../src/document/demo";
+import type { Work } from "../../src/core/decisions/work";
+import { ref, testWork } from "../support/works";
 import type { Ink, InkLine, InkText } from "../../src/drawing/ink";
 import { overlayInk } from "../../src/drawing/overlayInk";
 
@@ -17,7 +19,27 @@ const LETTER = 0.5;
 const CAPITAL = 0.7;
 const TAIL = 0.2;
 
-const strips = demoWorks().flatMap((work) => {
+/** Halves that differ by cup version and by a dart: their strips say the most. */
+const UNEVEN: Work = {
+  ...testWork,
+  name: "Uneven",
+  picks: { cup: "B", halfCups: { right: "D" } },
+  alterations: [
+    {
+      kind: "dartEnd",
+      id: "end",
+      dart: ref("front", "waistDart"),
+      shorten: 20,
+      across: 0,
+      hold: "fullness",
+      giveBack: { sideSeam: 0.5, centreSeam: 0.5 },
+      half: "right",
+    },
+    { kind: "fit", id: "slope", fit: "shoulderSlope", amount: 8, half: "right" },
+  ],
+};
+
+const strips = [...demoWorks(), UNEVEN].flatMap((work) => {
   const plan = derivePlan(work);
   if (!plan.ok) throw new Error(`${work.name}: ${plan.failure.code}`);
   const { patches, baseSize } = overlayOf(

@@ -194,6 +194,7 @@ function stripsOf({ plan, longest, old }: Sheet, one: HalfPiece): Told {
     points: printedPoints(tissue),
     others: old === null ? neighboursOf(own, one) : [],
     isOld: old !== null,
+    more: of.cup === undefined ? 0 : 1,
   };
   const strips = stripsFor(drafts, print, longest);
   if (strips === null) return { of, why: "noHold", patches: [] };
@@ -281,6 +282,8 @@ interface Print {
   readonly others: readonly number[];
   /** The tissue is a piece of her own, as it was before. */
   readonly isOld: boolean;
+  /** Lines that are written beyond the usual: a cup version of its own. */
+  readonly more: number;
 }
 
 /** The printed sizes that the wearer's own line runs between, without the base size's. */
@@ -332,7 +335,7 @@ function layOne(draft: Draft, print: Print, { longest, margin }: Paper): Laid | 
   ];
   const layOn = print.points.filter(({ at }) => isInStrip(widened(inked, -CROSS_ROOM), at));
   const obstacles = [...drawn.flatMap(sampled), ...layOn.flatMap(({ at }) => crossCorners(at))];
-  const titled = placeTitle(inked, obstacles, longest);
+  const titled = placeTitle(inked, obstacles, { longest, more: print.more });
   return titled === null ? null : { draft, inked, ...titled, layOn };
 }
 

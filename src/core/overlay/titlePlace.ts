@@ -14,8 +14,9 @@ import {
   type Strip,
 } from "./strip";
 
-/** Room for five short lines of writing, mm. */
+/** Room for five short lines of writing, mm; and for each line more. */
 const TITLE = { width: 76, height: 29 } as const;
+const LINE: Mm = 3.75;
 
 /** From the words to the edge of the paper, and to a line. */
 const EDGE: Mm = 3;
@@ -36,28 +37,31 @@ export interface Titled {
  * The strip, widened as little as need be, and the place for its words.
  *
  * @param lines points along all that is drawn, closer together than the words are high
+ * @param more lines of writing beyond the usual
  * @returns null where it would then reach further than `longest`
  */
-export function placeTitle(strip: Strip, lines: readonly PiecePoint[], longest: Mm): Titled | null {
-  const growths = Array.from(
-    { length: Math.ceil((TITLE.height + EDGE + CLEAR) / STEP) + 1 },
-    (_, index) => index * STEP,
-  );
+export function placeTitle(
+  strip: Strip,
+  lines: readonly PiecePoint[],
+  { longest, more }: { readonly longest: Mm; readonly more: number },
+): Titled | null {
+  const room = TITLE.height + more * LINE;
+  const growths = Array.from({ length: Math.ceil((room + EDGE + CLEAR) / STEP) + 1 }, (_, index) => index * STEP);
   const wider = growths
     .flatMap((by) => (by === 0 ? [strip] : SIDES.map((side) => widened(strip, by, side))))
     .filter((one) => stripReach(one) <= longest)
     .toSorted((a, b) => stripArea(a) - stripArea(b));
   const obstacles = lines.map((p) => toStrip(p, strip.turn));
   for (const one of wider) {
-    const title = freeBox(one, obstacles);
+    const title = freeBox(one, obstacles, room);
     if (title !== null) return { strip: one, title };
   }
   return null;
 }
 
-function freeBox(strip: Strip, obstacles: readonly PiecePoint[]): SlantBox | null {
+function freeBox(strip: Strip, obstacles: readonly PiecePoint[], room: Mm): SlantBox | null {
   for (const isAcross of [true, false]) {
-    const [width, height] = isAcross ? [TITLE.width, TITLE.height] : [TITLE.height, TITLE.width];
+    const [width, height] = isAcross ? [TITLE.width, room] : [room, TITLE.width];
     const [lastU, lastV] = [strip.u[1] - EDGE - width, strip.v[1] - EDGE - height];
     for (let v = strip.v[0] + EDGE; v <= lastV; v += STEP) {
       for (let u = strip.u[0] + EDGE; u <= lastU; u += STEP) {

@@ -11,7 +11,7 @@ import type { Plan } from "../../../src/core/plan/plan";
 import { overlayOf } from "../../../src/core/overlay/overlayOf";
 import { sewnLegs, sewnRing } from "../../../src/core/overlay/sewnLines";
 import { checklistSince } from "../../../src/core/versions/checklistSince";
-import { layOnSentence, lineCalled, withoutStrips } from "../../../src/words/overlay";
+import { layOnLines, lineCalled, withoutStrips } from "../../../src/words/overlay";
 import { anyChainWork } from "../../support/anyChainWork";
 import { planOf, testWork, withAlterations } from "../../support/works";
 
@@ -64,8 +64,8 @@ describe("strips on the pieces of another version", () => {
   });
 
   it("say what they are laid on", () => {
-    const said = layOnSentence({ piece: "back", tissue: "back", half: null }, lineCalled(null));
-    expect(said).toBe("Lay the dashed line on the old line of the back.");
+    const said = layOnLines({ piece: "back", tissue: "back", half: null }, lineCalled(null));
+    expect(said).toEqual(["Lay the dashed line on the old line of the back."]);
   });
 
   it.each(STYLE_NAMES)("are of the very pieces that the steps change, on the style %s", (style) => {

@@ -64,11 +64,14 @@ function box({ out = 0, shift = 0 }: { readonly out?: number; readonly shift?: n
 }
 
 const real = planOf(testWork);
-const planWith = (printed: Piece, final: Piece): Plan => ({
-  ...alike(real, { pieces: [final], cutLines: [], alterations: [] }),
-  printed: [printed],
-  nest: { source: "standIn", labels: real.nest.labels, sizes: real.nest.labels.map(() => [printed]) },
-});
+function planWith(printed: Piece, final: Piece): Plan {
+  // Each half is laid on what is printed in its own cup.
+  const print = {
+    printed: [printed],
+    nest: { ...real.nest, source: "standIn" as const, sizes: real.nest.labels.map(() => [printed]) },
+  };
+  return { ...alike(real, { pieces: [final], cutLines: [], alterations: [], ...print }), ...print };
+}
 const overlay = (final: Piece, longest = A4_LONG): Overlay => overlayOf(planWith(box({}), final), ["back"], longest);
 
 const ends = (patch: Patch) => {
