@@ -14,12 +14,20 @@ const TRIED = 22;
 function supposedOf(rule: Rule, lines: readonly ReadLine[], canBeOnOne: boolean): readonly Supposed[] {
   const whole: Supposed = { rule, halves: HALVES };
   const shown = lines.filter((line) => isShownBy(whole, line) !== null);
-  if (shown.length === 0) return [];
+  const [only] = shown;
+  if (only === undefined || (shown.length === 1 && isFaint(whole, only))) return [];
   if (rule.isCentre === true || !canBeOnOne) return [whole];
   const isOf = (half: Half): boolean => shown.some(({ halves }) => halves.length === 1 && halves.includes(half));
   const ofHalves = HALVES.filter(isOf).map((half): Supposed => ({ rule, halves: [half] }));
   return rule.isOfOneHalf === true ? ofHalves : [whole, ...ofHalves];
 }
+
+/** A lone sign that a cause shows but seldom, and that was not measured, is none to alter for: it is left, to be looked at again. */
+const isFaint = (cause: Supposed, line: ReadLine): boolean =>
+  line.measured === null && line.mark === null && (isShownBy(cause, line)?.likely ?? 0) < FAINT;
+
+/** A sign less likely than this is seldom seen (our own choice). */
+const FAINT = 0.25;
 
 const overlaps = (a: Supposed, b: Supposed): boolean =>
   a.rule.name === b.rule.name && a.halves.some((half) => b.halves.includes(half));
