@@ -136,6 +136,23 @@ describe("a damaged trial", () => {
     expect(done?.lost).toEqual(["trials.1.observations.0", "trials.1.observations.1.amount"]);
   });
 
+  it("loses only what was seen of a dart once more when it was sewn", () => {
+    const seen = {
+      piece: "front",
+      dart: "waistDart",
+      half: "left",
+      pastBustPoint: 5,
+      tooFarToSide: 0,
+      pointed: "right",
+    };
+    const done = saved(([first, second]) => [
+      { ...first, sewn: { ...Object(first?.["sewn"]), seen: [seen, seen] } },
+      second,
+    ]);
+    expect(trialOf(done?.work ?? sampleWork, "t2")?.sewn.seen).toEqual([seen]);
+    expect(done?.lost).toEqual(["trials.0.sewn.seen.1"]);
+  });
+
   it("keeps the first of two trials, and of two lines, that have one id", () => {
     const done = saved(([first, second]) => [
       first,
