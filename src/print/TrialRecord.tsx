@@ -229,11 +229,12 @@ const NAME_LINE = 6.2;
 const NAME_ROOM = 4;
 const ROW = 13.4;
 
+const linesOf = (text: string, letters: number): number => Math.ceil(text.length / letters);
+
 /** Smaller drawings where more is told above them, then fewer rows: all of it stays on one page. */
 function roomLeft({ work, plan }: TrialRecordProps): { readonly rows: number; readonly drawing: number } {
   const { rows, drawing } = HOLDS[work.paper];
   const { sizes, sewn, differ } = madeOf({ work, plan });
-  const linesOf = (text: string, letters: number): number => Math.ceil(text.length / letters);
   const told = linesOf(sizes, LETTERS) + linesOf(sewn ?? "", LETTERS) + Math.max(1, linesOf(differ ?? "", LETTERS));
   const name = Math.max(0, (linesOf(work.name, NAME_LETTERS) - 1) * NAME_LINE - NAME_ROOM);
   const over = Math.max(0, told - LINES) * LINE + name;
