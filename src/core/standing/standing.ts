@@ -97,8 +97,6 @@ export interface StandingAlterations {
 export function standingAlterations(garments: readonly KeptGarment[]): StandingAlterations {
   const all = FIT_NAMES.flatMap((fit) => standingsOf(fit, garments));
   const by = (asked: AskedBy) => all.filter(({ fit }) => ASKED_BY[fit] === asked);
-  const isCarried = (one: Standing): boolean =>
-    isOneWay(one) && 2 * one.garments >= one.of && (ASKED_BY[one.fit] === "body" || one.patterns > 1);
   const seen = all.filter(({ fit }) => ASKED_BY[fit] !== "measures");
   return {
     garments: garments.length,
@@ -107,6 +105,9 @@ export function standingAlterations(garments: readonly KeptGarment[]): StandingA
     blamed: seen.filter((one) => !isCarried(one)),
   };
 }
+
+const isCarried = (one: Standing): boolean =>
+  isOneWay(one) && 2 * one.garments >= one.of && (ASKED_BY[one.fit] === "body" || one.patterns > 1);
 
 const isOneWay = ({ least, most }: Standing): boolean => Math.sign(least) === Math.sign(most);
 
@@ -203,6 +204,7 @@ function isMade(work: Work, command: Command): boolean {
   const before = planOf(work);
   const after = planOf(applyCommand(work, command));
   if (!before.ok || !after.ok) return false;
-  const failed = ({ ledger }: Plan): number => ledger.filter(({ outcome }) => !outcome.ok).length;
-  return failed(after.value) <= failed(before.value);
+  return failuresIn(after.value) <= failuresIn(before.value);
 }
+
+const failuresIn = ({ ledger }: Plan): number => ledger.filter(({ outcome }) => !outcome.ok).length;
