@@ -181,12 +181,14 @@ for (const [where, viewport] of VIEWS) {
 
 test("a store of photographs that throws harms no trial", async ({ page }) => {
   await page.addInitScript(() => {
-    // oxlint-disable-next-line unbound-method -- called with its own `this` below
-    const open = IDBFactory.prototype.open;
-    IDBFactory.prototype.open = function throwing(name, version) {
-      if (name === "bodicewright-photographs") throw new DOMException("out of order", "UnknownError");
-      return open.call(this, name, version);
-    };
+    const factory = globalThis.indexedDB;
+    const open = factory.open.bind(factory);
+    Object.defineProperty(factory, "open", {
+      value: (name: string, version?: number) => {
+        if (name === "bodicewright-photographs") throw new DOMException("out of order", "UnknownError");
+        return open(name, version);
+      },
+    });
   });
   await page.goto("./#trial");
   await startDemo(page, "Siskin bodice and its two trials (invented)");

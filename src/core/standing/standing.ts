@@ -202,12 +202,12 @@ export function standingOffers(
   });
 }
 
-const failed = ({ ledger }: Plan): number => ledger.filter(({ outcome }) => !outcome.ok).length;
-
 /** Whether an alteration that is put is made, and no other is left out for it. */
 function isMade(work: Work, command: Command): boolean {
   const before = planOf(work);
   const after = planOf(applyCommand(work, command));
   if (!before.ok || !after.ok) return false;
-  return failed(after.value) <= failed(before.value);
+  return failuresIn(after.value) <= failuresIn(before.value);
 }
+
+const failuresIn = ({ ledger }: Plan): number => ledger.filter(({ outcome }) => !outcome.ok).length;

@@ -8,7 +8,7 @@ import { isRuleName, ruleOf } from "./rules";
 import type { Look, Supposed } from "./score";
 
 /** Earlier trials that are read with one: what lies further back was of another garment (our own choice). */
-const READ_BACK = 2;
+const TRIALS_READ_BACK = 2;
 
 /**
  * @param trial  the one that is read
@@ -20,7 +20,7 @@ export function looksBefore(trial: Trial, trials: readonly Trial[]): readonly Lo
   const looks: Look[] = [];
   let later = trial;
   let altered: readonly Supposed[] = [];
-  for (const earlier of at < 0 ? [] : trials.slice(at + 1, at + 1 + READ_BACK)) {
+  for (const earlier of at < 0 ? [] : trials.slice(at + 1, at + 1 + TRIALS_READ_BACK)) {
     const { taken = [], sewn, observations, checks = {} } = earlier;
     if (!isAnsweredOnly(sewn, later.sewn, taken)) break;
     altered = [...altered, ...(isSame(sewn, later.sewn) ? [] : taken.flatMap(causesOf))];

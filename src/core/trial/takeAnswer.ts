@@ -1,10 +1,19 @@
 /** An answer to a trial put into the work. */
-import { HALVES, isMadeOn, isSameThing, onHalves, type Alteration, type Half } from "../decisions/alteration";
+import {
+  HALVES,
+  isMadeOn,
+  isSameThing,
+  onHalves,
+  otherHalf,
+  type Alteration,
+  type Half,
+} from "../decisions/alteration";
 import type { Decided } from "../decisions/decided";
 import type { TakenAnswer, Trial } from "../decisions/trial";
 import type { Work } from "../decisions/work";
 import type { Command } from "../plan/commands";
 import { planOf } from "../plan/planOf";
+import { idOnHalf } from "../plan/putAlteration";
 import { alterationsFor, type Altered, type ToAlter } from "./alterationsFor";
 import { readLines } from "./recordLines";
 import { asAltered } from "./readTrial";
@@ -50,24 +59,36 @@ function onOneHalf(trial: Trial, answer: TrialAnswer, half: Half): Altered {
     halves: [half],
     amount,
   }));
-  return alterationsFor(causes, { sewn: trial.sewn, plan: planned.value, lines: readLines(trial.observations) });
+  return alterationsFor(causes, {
+    sewn: trial.sewn,
+    plan: planned.value,
+    lines: readLines(trial.observations),
+  });
 }
 
 /** What earlier answers to this trial altered, as it was sewn. */
 function undoneOf(work: Work, trial: Trial, now: readonly Alteration[], half: Half | null): readonly Alteration[] {
   const { taken = [], sewn } = trial;
-  const replaced = taken.filter((one) => half === null || one.half === half);
-  const ids = new Set(replaced.flatMap(({ alterations }) => alterations));
-  const standing = work.alterations.filter(({ id }) => ids.has(id));
-  return standing.flatMap((stands) =>
-    HALVES.filter((on) => isMadeOn(stands, on) && (half === null || on === half)).flatMap((on) => {
+  return HALVES.filter((on) => half === null || on === half).flatMap((on) => {
+    const replaced = taken.filter((one) => one.half === undefined || one.half === on);
+    // Two that came out alike are one for both by now, under the name of both; one for both may be one for each.
+    const ids = new Set(
+      replaced.flatMap(({ alterations }) => alterations.filter((id) => isNamedOn(id, on)).map(wholeId)),
+    );
+    const standing = work.alterations.filter((one) => ids.has(wholeId(one.id)) && isMadeOn(one, on));
+    return standing.flatMap((stands) => {
       const isAnew = now.some((one) => isSameThing(one, stands) && isMadeOn(one, on));
       if (isAnew) return [];
       const before = sewn.alterations.find((one) => isSameThing(one, stands) && isMadeOn(one, on));
       return [before === undefined ? ofNothing(onHalves(stands, on)) : onHalves(before, on)];
-    }),
-  );
+    });
+  });
 }
+
+const wholeId = (id: string): string => idOnHalf(id, undefined);
+
+/** Whether an alteration of that name is for a half, by its name. */
+const isNamedOn = (id: string, on: Half): boolean => id !== idOnHalf(id, otherHalf(on));
 
 /** The same alteration of no amount: it is taken out. */
 function ofNothing(alteration: Alteration): Alteration {

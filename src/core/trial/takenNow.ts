@@ -1,17 +1,23 @@
 /** Which answers of a trial stand, and where one can be tried on one half alone. */
-import type { Half } from "../decisions/alteration";
+import { otherHalf, type Half } from "../decisions/alteration";
 import type { TakenAnswer, Trial } from "../decisions/trial";
 import { canBeOnOneHalf } from "./alterationsFor";
 import { ruleOf } from "./rules";
 import type { TrialAnswer } from "./trialReading";
 
-/** Of the answers taken those that no later one has taken the place of: one for both halves, or one on each. */
+/** Of the answers taken those that no later one has taken the place of: one for both halves, or one on each; one for both stays on a half where another was tried on the other. */
 function takenNow({ taken = [] }: Trial): readonly TakenAnswer[] {
   return taken.reduce<readonly TakenAnswer[]>(
     (stand, answer) =>
-      answer.half === undefined ? [answer] : [...stand.filter(({ half }) => half !== answer.half), answer],
+      answer.half === undefined ? [answer] : [...stand.flatMap((one) => leftBeside(one, answer.half)), answer],
     [],
   );
+}
+
+/** What is left of an answer where another is tried on a half: nothing there, all of it on the other. */
+function leftBeside(one: TakenAnswer, half: Half | undefined): readonly TakenAnswer[] {
+  if (half === undefined || one.half === half) return [];
+  return one.half === undefined ? [{ ...one, half: otherHalf(half) }] : [one];
 }
 
 /** How an answer stands: `both` as it is told, or on which half it is tried; null: it was not taken. */
