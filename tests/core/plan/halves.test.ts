@@ -16,6 +16,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyChainWork } from "../../support/anyChainWork";
 import { seamByBezierJs } from "../../support/independent";
+import { planOf, withAlterations } from "../../support/works";
 import { figuresApart, isPlaces, jobOf, jobsOfHalf, nameOf, wrongOrder, type Job } from "../../support/workToDo";
 
 /** Plans of each style. */
@@ -182,5 +183,16 @@ describe.each(STYLE_NAMES)("any chain with one-sided alterations on the style %s
     );
     expect(different).toBeGreaterThan(RUNS / 4);
     expect(alike).toBeGreaterThan(0);
+  });
+});
+
+describe("an amount that is dragged on one half", () => {
+  it("leaves the other half's pieces the very same objects", () => {
+    const fit = { kind: "fit", fit: "sideSeamWaist" } as const;
+    const right = { ...fit, id: "right", amount: 6, half: "right" } as const;
+    const drawn = [4, 5].map((amount) => planOf(withAlterations({ ...fit, id: "left", amount, half: "left" }, right)));
+    const [before, after] = [invariant(drawn[0], "before"), invariant(drawn[1], "after")];
+    for (const [at, piece] of after.right.pieces.entries()) expect(piece).toBe(before.right.pieces[at]);
+    expect(after.left.pieces.some((piece, at) => piece !== before.left.pieces[at])).toBe(true);
   });
 });
