@@ -566,7 +566,7 @@ describe("what a toile showed", () => {
     const advice = adviceOn(work);
     expect(advice.proposals).toEqual([]);
     expect(advice.unanswered.map(({ compared, because }) => [compared.measure, because])).toEqual([
-      ["backWaistLength", "seenOnToile"],
+      ["backWaistLength", "toile"],
     ]);
     expect(advice.agreeing.map(({ measure }) => measure)).not.toContain("backWaistLength");
   });
