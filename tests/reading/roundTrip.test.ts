@@ -11,6 +11,7 @@ import type { OwnPattern } from "../../src/core/decisions/ownPattern";
 import type { Work } from "../../src/core/decisions/work";
 import { readOwn } from "../../src/core/ownPieces/readOwn";
 import type { Piece } from "../../src/core/pattern/piece";
+import type { CheckResult } from "../../src/core/checks/check";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import { planOf as planOfWork } from "../../src/core/plan/planOf";
 import { invariant } from "../../src/core/result";
@@ -127,6 +128,9 @@ describe.each(CASES)("$name, written in all sizes and read back", { timeout: PAT
       // Of a curve that was flattened each of the four quarters may be off at its side by what the flattening left.
       expect(Math.abs(twin.finished - level.finished)).toBeLessThan(as === "svg" ? 0.1 : 0.2);
     }
-    expect(other.checks.filter(({ ok }) => !ok)).toEqual([]);
+    // What the flattening left at a side is in the girth there, too.
+    const isFlattened = ({ unit, measured, expected }: CheckResult): boolean =>
+      as === "dxf" && unit === "mm" && Math.abs(measured - expected) < 0.2;
+    expect(other.checks.filter((check) => !check.ok && !isFlattened(check))).toEqual([]);
   });
 });
