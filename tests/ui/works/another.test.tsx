@@ -84,11 +84,11 @@ describe("another work, opened through the menu", () => {
     await user.type(await past(), "15{Enter}");
     expect((await past()).value).toBe("15");
     await user.click(screen.getByRole("button", { name: /^Back waist dart/ }));
-    await user.click(await screen.findByRole("radio", { name: "right half" }));
+    await user.click(await screen.findByRole("radio", { name: "your right" }));
 
     await openWork(rendered, COPY);
     expect((await screen.findByRole("button", { name: /^Front side dart/ })).getAttribute("aria-pressed")).toBe("true");
-    expect((await screen.findByRole<HTMLInputElement>("radio", { name: "left half" })).checked).toBe(true);
+    expect((await screen.findByRole<HTMLInputElement>("radio", { name: "your left" })).checked).toBe(true);
     await user.click(screen.getByRole("button", { name: /^Front waist dart/ }));
     await user.click(screen.getByText("Sewn, it comes out wrong"));
     expect((await past()).value).toBe(first);
