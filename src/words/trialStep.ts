@@ -30,6 +30,9 @@ export function trialState({ day, verdict, base }: Trial): string {
 export const FIRST_TITLE = "Before you read it";
 export const FIRST_WHY = "Each of these spoils every reading.";
 
+/** A thing that is not so says where to look; what is seen there is what alters. */
+export const WRITE_THE_NO = "Where it is no, write what you see there as a line below: answers go by the lines.";
+
 /** Why an amount cannot be taken; null where it can. */
 export function tooFarWords(value: Mm, unit: LengthUnit): string | null {
   return value > LIMITS.seenAmount || value < -LIMITS.seenAmount

@@ -20,7 +20,7 @@ import {
   toileLengthWords,
   yourHalf,
 } from "../../words/trial";
-import { FIRST_TITLE, FIRST_WHY, tooFarWords } from "../../words/trialStep";
+import { FIRST_TITLE, FIRST_WHY, tooFarWords, WRITE_THE_NO } from "../../words/trialStep";
 import { AmountField } from "../fields/AmountField";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
@@ -140,17 +140,21 @@ function Lengths({ trial, plan }: BeforeReadingProps) {
 }
 
 function Checks({ trial }: { readonly trial: Trial }) {
+  const isAnyNo = Object.values(trial.checks ?? {}).includes(false);
   return (
-    <div className="trial-checks">
-      {CHECK_GROUPS.map(({ title, checks }) => (
-        <div key={title} role="group" aria-label={title}>
-          <h4>{title}</h4>
-          {checks.map((check) => (
-            <Check key={check} trial={trial} check={check} />
-          ))}
-        </div>
-      ))}
-    </div>
+    <>
+      <div className="trial-checks">
+        {CHECK_GROUPS.map(({ title, checks }) => (
+          <div key={title} role="group" aria-label={title}>
+            <h4>{title}</h4>
+            {checks.map((check) => (
+              <Check key={check} trial={trial} check={check} />
+            ))}
+          </div>
+        ))}
+      </div>
+      {isAnyNo && <p className="aside">{WRITE_THE_NO}</p>}
+    </>
   );
 }
 

@@ -216,6 +216,15 @@ describe("the record typed from its sheet", () => {
     expect(work().trials?.[0]?.checks).toBeUndefined();
   });
 
+  it("says of a no that what is seen there is written as a line, and of none but a no", async () => {
+    const { user } = await renderWork(<TrialStep />, withTrial([]));
+    const sit = within(screen.getByRole("group", { name: "Can sit" }));
+    await user.click(sit.getByRole("radio", { name: "yes" }));
+    expect(screen.queryByText(/^Where it is no/)).toBeNull();
+    await user.click(sit.getByRole("radio", { name: "no" }));
+    expect(screen.getByText(/^Where it is no/).textContent).toContain("as a line below");
+  });
+
   it("takes what could not be read along when a line above goes", async () => {
     const { user, work } = await renderWork(<TrialStep />, withTrial([...SWAY]));
     await user.clear(box("Line 2: How much"));
