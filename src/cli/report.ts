@@ -1,6 +1,7 @@
 /** The plan as data for other programs. Lengths in millimetres, angles in degrees; the README names every key. */
 import { openDoubts } from "../core/bodies/tapeDoubts";
-import type { CheckName, WayIn } from "../core/checks/check";
+import type { CheckName } from "../core/checks/check";
+import type { WayIn } from "../core/opening/gettingIn";
 import { straightToBustPoint } from "../core/dart/dartEndReading";
 import type { PiecePoint } from "../core/geometry/point";
 import type { DartName, LevelName, PieceName } from "../core/pattern/piece";

@@ -7,6 +7,7 @@ import type { Tissue } from "../core/decisions/tissue";
 import type { CupVersion, SizeChart, SizeRow } from "../core/chart/sizeChart";
 import { isClash, type Alteration } from "../core/decisions/alteration";
 import type { Allowances } from "../core/decisions/allowances";
+import type { Dress, DressPart } from "../core/decisions/dress";
 import type { Collision } from "../core/decisions/collision";
 import { LIMITS } from "../core/decisions/limits";
 import {
@@ -101,6 +102,7 @@ function mergeOfWorks(wrap: Wrap): Merge<Work> {
     alterations: wrap(present(mergeAlterations)),
     seen: wrap(mergeSeen),
     allowances: mergeAllowances,
+    dress: mergeDress,
     trials: wrap(mergeTrials),
     begunFrom: whole<Work["begunFrom"]>({ of: "begunFrom" }),
     standingLeft: mergeStandingLeft,
@@ -652,8 +654,34 @@ const allowanceFields = fields<Allowances>({
   princess: allowance("princess"),
   underBust: allowance("underBust"),
   strap: allowance("strap"),
+  panel: allowance("panel"),
   edge: allowance("edge"),
 });
+
+const dressPart = (part: DressPart): Collision => ({ of: "dress", part });
+
+const dressFields = fields<Dress>({
+  measures: whole<Dress["measures"]>(dressPart("measures")),
+  skirt: whole<Dress["skirt"]>(dressPart("skirt")),
+  lining: whole<Dress["lining"]>(dressPart("lining")),
+  neckline: whole<Dress["neckline"]>(dressPart("neckline")),
+  straps: whole<Dress["straps"]>(dressPart("straps")),
+  edges: whole<Dress["edges"]>(dressPart("edges")),
+  zip: whole<Dress["zip"]>(dressPart("zip")),
+  opacity: whole<Dress["opacity"]>(dressPart("opacity")),
+  under: whole<Dress["under"]>(dressPart("under")),
+  cloths: whole<Dress["cloths"]>(dressPart("cloths")),
+});
+
+/** Each part by itself; with none left there is none. */
+const mergeDress: Merge<Dress | undefined> = (versions, merging) =>
+  threeWay(versions, () => {
+    const merged = dressFields(
+      each(versions, (own) => own ?? {}),
+      merging,
+    );
+    return Object.keys(merged).length === 0 ? undefined : merged;
+  });
 
 const mergeAllowances: Merge<Allowances | undefined> = (versions, merging) =>
   threeWay(versions, () => {

@@ -1,5 +1,14 @@
 /** The saved work as a schema: what comes from a file or from the browser's storage is parsed by it once, then trusted. */
 import { STYLE_NAMES } from "../core/decisions/pattern";
+import {
+  EDGE_FINISHES,
+  NECKLINE_SHAPES,
+  OPACITIES,
+  SKIRT_KINDS,
+  STRAP_KINDS,
+  TIER_CUTS,
+  UNDER_NAMES,
+} from "../core/decisions/dress";
 import { SHEET_FORMATS } from "../core/decisions/paperChoice";
 import { FIT_NAMES } from "../core/decisions/fitNames";
 import { LINE_FEATURES, OWN_CORNERS } from "../core/decisions/ownPattern";
@@ -7,7 +16,7 @@ import { LEVEL_NAMES } from "../core/pattern/piece";
 import { TISSUE_LENGTHS } from "../core/decisions/tissue";
 import { pathSteps } from "../core/geometry/pathData";
 import * as z from "zod/mini";
-import { PIECE_ORDER } from "../core/pattern/pieceSet";
+import { PATTERN_PIECES } from "../core/pattern/pieceSet";
 import { DART_HOMES, DART_NAMES } from "../core/pattern/dartNames";
 import { LIMITS } from "../core/decisions/limits";
 import { DART_ANSWER_KEYS, isSeenOf } from "../core/decisions/seenAtDart";
@@ -79,7 +88,7 @@ const tissueLength = z.number().check(z.gte(0), z.lte(LIMITS.length));
 
 const tissue = z.strictObject({
   size: text,
-  pieces: z.partialRecord(z.enum(PIECE_ORDER), z.partialRecord(z.enum(TISSUE_LENGTHS), tissueLength)),
+  pieces: z.partialRecord(z.enum(PATTERN_PIECES), z.partialRecord(z.enum(TISSUE_LENGTHS), tissueLength)),
 });
 
 const coordinate = z.number().check(z.gte(-LIMITS.fileCoordinate), z.lte(LIMITS.fileCoordinate));
@@ -121,7 +130,7 @@ const drawing = z
 
 const ownPiece = z.strictObject({
   id: text,
-  name: z.nullable(z.enum(PIECE_ORDER)),
+  name: z.nullable(z.enum(PATTERN_PIECES)),
   label: z.exactOptional(text),
   leftOut: z.exactOptional(z.literal(true)),
   extent: z.exactOptional(z.enum(["half", "whole"])),
@@ -192,7 +201,7 @@ const pattern = z.strictObject({
 });
 
 const dart = z.strictObject({
-  piece: z.enum(PIECE_ORDER),
+  piece: z.enum(PATTERN_PIECES),
   dart: z.enum(DART_NAMES),
 });
 
@@ -329,7 +338,87 @@ const allowances = z.strictObject({
   princess: allowance,
   underBust: allowance,
   strap: allowance,
+  panel: allowance,
   edge: allowance,
+});
+
+/** Of the rest of the dress. What a number may be is told beside its field, by what is made of it. */
+const some = z.exactOptional(length);
+const yes = z.exactOptional(z.boolean());
+
+const cloth = z.exactOptional(z.strictObject({ width: some, length: some, oneWay: yes, fold: yes, shrinkage: some }));
+
+const dress = z.strictObject({
+  measures: z.exactOptional(
+    z.strictObject({
+      waistToHip: some,
+      waistToFloorFront: some,
+      waistToFloorSide: some,
+      waistToFloorBack: some,
+      shoulderGirth: some,
+    }),
+  ),
+  skirt: z.exactOptional(
+    z.strictObject({
+      kind: z.enum(SKIRT_KINDS),
+      length: some,
+      peplumLength: some,
+      ratio: some,
+      tiers: z.exactOptional(
+        z
+          .array(z.strictObject({ depth: some, ratio: some, widths: some }))
+          .check(z.minLength(LIMITS.tiers.least), z.maxLength(LIMITS.tiers.most)),
+      ),
+      growing: yes,
+      tierCut: z.exactOptional(z.enum(TIER_CUTS)),
+      share: some,
+      peplumShare: some,
+      panels: z.exactOptional(z.union([z.literal(2), z.literal(4), z.literal(6)])),
+      hipEase: some,
+      flare: some,
+      darts: yes,
+      vent: some,
+      hem: some,
+      pockets: yes,
+    }),
+  ),
+  lining: z.exactOptional(
+    z.strictObject({
+      bodice: yes,
+      skirt: yes,
+      bodiceEase: some,
+      hipEase: some,
+      hemGirth: some,
+      shorter: some,
+      freeBelow: some,
+      freeBeside: some,
+      shaping: z.exactOptional(z.enum(["darts", "pleats"])),
+    }),
+  ),
+  neckline: z.exactOptional(
+    z.strictObject({
+      shape: z.enum(NECKLINE_SHAPES),
+      deeper: some,
+      wider: some,
+      backDeeper: some,
+      pinched: yes,
+    }),
+  ),
+  straps: z.exactOptional(
+    z.strictObject({ kind: z.enum(STRAP_KINDS), width: some, braStrap: some, ease: some, elastic: yes }),
+  ),
+  edges: z.exactOptional(
+    z.strictObject({
+      neck: z.exactOptional(z.enum(EDGE_FINISHES)),
+      armhole: z.exactOptional(z.enum(EDGE_FINISHES)),
+      facingDepth: some,
+      bindingWidth: some,
+    }),
+  ),
+  zip: z.exactOptional(z.enum(["invisible", "lapped"])),
+  opacity: z.exactOptional(z.enum(OPACITIES)),
+  under: z.exactOptional(z.enum(UNDER_NAMES)),
+  cloths: z.exactOptional(z.strictObject({ main: cloth, lining: cloth, underlining: cloth, interfacing: cloth })),
 });
 
 /** All that a plan follows from. */
@@ -355,6 +444,7 @@ const decided = {
   alterations: z.array(alteration).check(z.maxLength(LIMITS.alterations)),
   seen: z.exactOptional(seen),
   allowances: z.exactOptional(allowances),
+  dress: z.exactOptional(dress),
 };
 
 const seenAmount = z.number().check(z.gte(0), z.lte(LIMITS.seenAmount));

@@ -1,6 +1,7 @@
 /** What two versions of a work hold differently, in a dressmaker's words, as it stands inside a sentence. */
 import type { Alteration, AlterationKind } from "../core/decisions/alteration";
 import type { Collision, OneDecision } from "../core/decisions/collision";
+import type { DressPart } from "../core/decisions/dress";
 import type { Trial } from "../core/decisions/trial";
 import type { Picks } from "../core/decisions/decided";
 import { FIT_WORDS } from "./alterations/index";
@@ -47,6 +48,19 @@ const PATTERN = {
   alterations: "the order of the alterations",
 } as const;
 
+const DRESS: Readonly<Record<DressPart, string>> = {
+  measures: "what was measured for the dress",
+  skirt: "the skirt",
+  lining: "the lining",
+  neckline: "the neckline",
+  straps: "the straps of the dress",
+  edges: "how the edges are finished",
+  zip: "the zip",
+  opacity: "how far the cloth shows through",
+  under: "what goes under the cloth",
+  cloths: "the cloths",
+};
+
 const DART_PARTS: Readonly<Record<Exclude<AlterationKind, "fit">, string>> = {
   dartEnd: "its end",
   dartMouth: "its mouth",
@@ -61,6 +75,8 @@ const DART_PARTS: Readonly<Record<Exclude<AlterationKind, "fit">, string>> = {
 /** "the waist", "the chart’s size 12, its waist", "the alteration: sway back". */
 export function collisionWords(collision: Collision): string {
   switch (collision.of) {
+    case "dress":
+      return DRESS[collision.part];
     case "taken":
       return `the day of ${setWords(collision.set)}`;
     case "measure": {

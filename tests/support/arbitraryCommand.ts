@@ -216,6 +216,21 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
     }),
     setBase: fc.record({ kind: kind("setBase"), trial, isBase: fc.boolean() }),
     returnToTrial: fc.record({ kind: kind("returnToTrial"), trial }),
+    setDress: fc.constantFrom<Extract<Command, { kind: "setDress" }>>(
+      {
+        kind: "setDress",
+        part: "skirt",
+        value: { kind: "tiers", tiers: [{ depth: 200 }, { ratio: 1.6 }], ratio: 1.5 },
+      },
+      { kind: "setDress", part: "skirt", value: { kind: "aLine", panels: 4, length: 620, flare: 6 } },
+      { kind: "setDress", part: "skirt", value: null },
+      { kind: "setDress", part: "lining", value: { skirt: true, bodice: true, hipEase: 60 } },
+      { kind: "setDress", part: "neckline", value: { shape: "scoop", deeper: 20 } },
+      { kind: "setDress", part: "zip", value: "lapped" },
+      { kind: "setDress", part: "measures", value: { waistToHip: 205 } },
+      { kind: "setDress", part: "cloths", value: { main: { width: 1400, shrinkage: 3 } } },
+      { kind: "setDress", part: "opacity", value: null },
+    ),
     leaveStanding: fc.record({
       kind: kind("leaveStanding"),
       key: fc.constantFrom("swayBack", "shoulderSlope left"),

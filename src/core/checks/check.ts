@@ -1,4 +1,5 @@
 /** A check is a claim about the plan, with what was measured, what was expected and how near is near enough. */
+import type { WayIn } from "../opening/gettingIn";
 import type { Half } from "../decisions/alteration";
 import type { LevelName, PieceName, PointName, SeamName, DartName } from "../pattern/piece";
 import type { Mm } from "../units";
@@ -17,9 +18,6 @@ export type CheckName =
   | "outlineClosed"
   | "strapsReach"
   | "alterationsMade";
-
-/** How an opening is gone through: feet first by the hips, or overhead by bust and shoulders. */
-export type WayIn = "steppingIn" | "overhead";
 
 /** Where an opening is tightest. */
 interface Tightest {

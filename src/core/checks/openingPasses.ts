@@ -13,7 +13,8 @@ import { piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { remember } from "../remember";
 import { SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
-import type { CheckResult, WayIn } from "./check";
+import type { WayIn } from "../opening/gettingIn";
+import type { CheckResult } from "./check";
 import type { Check } from "./context";
 
 /** Head girth that a closed neck must pass (common practice, no source). */

@@ -21,6 +21,7 @@ export const USUAL_ALLOWANCES: Readonly<Record<SeamName, Mm>> = {
   princess: 15,
   underBust: 15,
   strap: 15,
+  panel: 15,
   edge: 15,
 };
 
@@ -40,6 +41,7 @@ export const INCH_ALLOWANCES: Readonly<Record<SeamName, Mm>> = {
   princess: INCH_SEAM,
   underBust: INCH_SEAM,
   strap: INCH_SEAM,
+  panel: INCH_SEAM,
   edge: INCH_SEAM,
 };
 

@@ -3,6 +3,7 @@ import type { SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
 import type { DartRef, SeamName } from "../pattern/piece";
 import type { Alteration, Half } from "./alteration";
+import type { DressPart } from "./dress";
 import type { Ease, PrintedLength } from "./pattern";
 import type { Observation, Trial } from "./trial";
 import type { Picks } from "./decided";
@@ -19,6 +20,7 @@ export type OneDecision = Exclude<
   | "alterations"
   | "seen"
   | "allowances"
+  | "dress"
   | "trials"
   | "standingLeft"
   | "unread"
@@ -51,6 +53,8 @@ export type Collision =
   /** As one of the two sides has it. */
   | { readonly of: "alteration"; readonly alteration: Alteration }
   | { readonly of: "allowance"; readonly seam: SeamName }
+  /** A part of the rest of the dress. */
+  | { readonly of: "dress"; readonly part: DressPart }
   /** Of one trial garment: one part, or all that is kept of it; no trial: together they are more than can be kept. */
   | { readonly of: "trial"; readonly trial: Trial | null; readonly part: keyof Trial | null }
   /** One line of a trial's record. */

@@ -3,6 +3,7 @@ import type { Tapes } from "../measures/tape";
 import type { Mm } from "../units";
 import type { Allowances } from "./allowances";
 import type { Alteration, Half } from "./alteration";
+import type { Dress } from "./dress";
 import type { Ease, Pattern } from "./pattern";
 import type { SeenOfDart } from "./seenAtDart";
 import type { Trusted } from "./trusted";
@@ -38,4 +39,6 @@ export interface Decided {
   readonly seen?: readonly SeenOfDart[];
   /** Her own seam and hem allowances; a seam that is absent has the usual one. */
   readonly allowances?: Allowances;
+  /** The rest of the dress; absent: nothing is decided of it. */
+  readonly dress?: Dress;
 }

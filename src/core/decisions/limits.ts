@@ -35,6 +35,8 @@ export const LIMITS = {
   age: 130,
   /** Of one opening: one alone would not hold it, and with more than the most there is no room between them. */
   buttons: { least: 2, most: 20 },
+  /** Of one skirt. */
+  tiers: { least: 2, most: 5 },
   /** mm. The widest allowance that is cut: a deep hem. */
   allowance: 80,
   /** mm. Hardly any printer for sheets prints nearer the edge than the least; with more than the most, no paper is left. */

@@ -17,7 +17,21 @@ export type PieceName =
   | "frontBasque"
   | "backBasque"
   | "strap"
+  | DressPiece
   | OtherPiece;
+
+/** Panels of a skirt from centre front to centre back, and facings: drafted for the rest of the dress, in no pattern's nest. */
+export const DRESS_PIECES = [
+  "skirtFront",
+  "skirtSideFront",
+  "skirtSideBack",
+  "skirtBack",
+  "frontFacing",
+  "backFacing",
+  "frontArmholeFacing",
+  "backArmholeFacing",
+] as const;
+export type DressPiece = (typeof DRESS_PIECES)[number];
 
 /** Pieces that the planner has no name for, as a collar or a facing: blended, cut and drawn, but never altered. */
 export type OtherPiece = `other${1 | 2 | 3 | 4 | 5 | 6}`;
@@ -38,6 +52,8 @@ export type SeamName =
   | "princess"
   | "underBust"
   | "strap"
+  /** Between two panels of a skirt. */
+  | "panel"
   /** Any edge of a piece that the planner has no name for. */
   | "edge";
 
@@ -99,6 +115,15 @@ export type PointName =
   | "princessTop"
   | "princessBust"
   | "princessWaist"
+  /** Ends of a seam between two panels of a skirt, and where it crosses the hip; `inner` is the one nearer the centre. */
+  | `panel${"Waist" | "Hip" | "Hem"}`
+  | `panel${"Inner" | "Outer"}${"Waist" | "Hip" | "Hem"}`
+  /** Corners of a vent, and of a facing's lower edge. */
+  | `vent${"Top" | "Out" | "Hem"}`
+  | `facing${1 | 2 | 3 | 4 | 5 | 6 | 7 | 8}`
+  /** On a neckline redrawn: where it turns. */
+  | "neckCorner"
+  | "neckPeak"
   /** On a seam between two corners, where one cubic would not hold its shape; numbered along the ring. */
   | BendName
   /** Corners of a piece that the planner has no name for; numbered along the ring. */

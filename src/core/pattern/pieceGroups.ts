@@ -1,5 +1,5 @@
 /** Which pieces lie where on the body. */
-import type { PieceName } from "./piece";
+import { DRESS_PIECES, type DressPiece, type PieceName } from "./piece";
 
 const FRONT_PIECES: ReadonlySet<PieceName> = new Set([
   "front",
@@ -8,6 +8,10 @@ const FRONT_PIECES: ReadonlySet<PieceName> = new Set([
   "cup",
   "frontBand",
   "frontBasque",
+  "skirtFront",
+  "skirtSideFront",
+  "frontFacing",
+  "frontArmholeFacing",
 ]);
 
 export const isFrontPiece = (piece: PieceName): boolean => FRONT_PIECES.has(piece);
@@ -18,5 +22,9 @@ export const isBasque = (piece: PieceName): boolean => piece === "frontBasque" |
 /** Between the under-bust and the waist. */
 export const isBand = (piece: PieceName): boolean => piece === "frontBand" || piece === "backBand";
 
-/** Drawn where it lies on the body: no strap, and no facing or other piece of a pattern of one's own. */
-export const isOnBody = (piece: PieceName): boolean => piece !== "strap" && !piece.startsWith("other");
+/** Drafted for the rest of the dress. */
+export const isDressPiece = (piece: PieceName): piece is DressPiece => DRESS_PIECES.some((name) => name === piece);
+
+/** A piece of a bodice drawn where it lies on the body: no strap, and no facing or other piece of a pattern of one's own. */
+export const isOnBody = (piece: PieceName): boolean =>
+  piece !== "strap" && !piece.startsWith("other") && !isDressPiece(piece);

@@ -1,13 +1,14 @@
 /** The pieces of one garment by name. */
 import { invariant } from "../result";
 import { isSame } from "../same";
-import type { OtherPiece, Piece, PieceName } from "./piece";
+import { DRESS_PIECES, type OtherPiece, type Piece, type PieceName } from "./piece";
 
 export type PieceSet = Readonly<Partial<Record<PieceName, Piece>>>;
 
 export const OTHER_PIECES: readonly OtherPiece[] = ["other1", "other2", "other3", "other4", "other5", "other6"];
 
-export const PIECE_ORDER: readonly PieceName[] = [
+/** What the pieces of a bought pattern can be: all that are not drafted for the rest of the dress. */
+export const PATTERN_PIECES: readonly PieceName[] = [
   "front",
   "centreFront",
   "sideFront",
@@ -18,6 +19,12 @@ export const PIECE_ORDER: readonly PieceName[] = [
   "frontBasque",
   "backBasque",
   "strap",
+  ...OTHER_PIECES,
+];
+
+export const PIECE_ORDER: readonly PieceName[] = [
+  ...PATTERN_PIECES.slice(0, PATTERN_PIECES.length - OTHER_PIECES.length),
+  ...DRESS_PIECES,
   ...OTHER_PIECES,
 ];
 

@@ -20,6 +20,7 @@ import {
   type PrintedLength,
   type PrintedLengths,
 } from "../decisions/pattern";
+import type { Dress, DressPart } from "../decisions/dress";
 import type { OwnPattern } from "../decisions/ownPattern";
 import type { Tissue, TissueLength } from "../decisions/tissue";
 import type { SheetFormat, PaperSize } from "../decisions/paperChoice";
@@ -144,11 +145,17 @@ export type Command =
   | { readonly kind: "setSheetFormat"; readonly format: SheetFormat }
   /** null: the usual. */
   | { readonly kind: "setPrinterMargin"; readonly value: Mm | null }
+  /** One part of the rest of the dress; null: nothing is decided of it. */
+  | DressCommand
   | TrialCommand
   /** Whether what her body asked for in other garments, by its key, is left out of this one. */
   | { readonly kind: "leaveStanding"; readonly key: string; readonly isLeft: boolean }
   | { readonly kind: "setUnread"; readonly field: string; readonly text: string }
   | { readonly kind: "clearUnread"; readonly field: string };
+
+type DressCommand = {
+  readonly [P in DressPart]: { readonly kind: "setDress"; readonly part: P; readonly value: Required<Dress>[P] | null };
+}[DressPart];
 
 /**
  * The work after a command; the very same work where the command changes nothing, or holds what no work can: a number
@@ -307,6 +314,12 @@ function changed(work: Work, command: Command): Work {
     case "setBase":
     case "returnToTrial":
       return trialCommand(work, command);
+    case "setDress": {
+      const before = work.dress ?? {};
+      const after =
+        command.value === null ? without(before, command.part) : { ...before, [command.part]: command.value };
+      return Object.keys(after).length === 0 ? without(work, "dress") : withPart(work, "dress", after);
+    }
     case "leaveStanding":
       return leaveStanding(work, command.key, command.isLeft);
     case "setUnread":

@@ -3,7 +3,7 @@ import type { OwnPieceSaid } from "../../core/decisions/ownPattern";
 import type { OutlineGroup, OutlineReading } from "../../core/outlines/outlineReading";
 import type { PieceReading } from "../../core/ownPieces/ownReading";
 import { LEVEL_NAMES, type LevelName, type PieceName } from "../../core/pattern/piece";
-import { PIECE_ORDER } from "../../core/pattern/pieceSet";
+import { PATTERN_PIECES } from "../../core/pattern/pieceSet";
 import {
   freeOther,
   isOther,
@@ -167,7 +167,7 @@ const SmallPiece = memo(({ outlines, group, turns, turnedOver }: SmallPieceProps
 });
 SmallPiece.displayName = "SmallPiece";
 
-const NAMES: readonly PieceName[] = PIECE_ORDER.filter((name) => !isOther(name));
+const NAMES: readonly PieceName[] = PATTERN_PIECES.filter((name) => !isOther(name));
 const NAME_OPTIONS = [
   { value: "", label: OWN_WORDS.notSaid },
   ...NAMES.map((name) => ({ value: name, label: pieceWords(name) })),

@@ -15,6 +15,14 @@ const PIECES: Readonly<Record<PieceName, string>> = {
   frontBasque: "front basque",
   backBasque: "back basque",
   strap: "strap",
+  skirtFront: "skirt front",
+  skirtSideFront: "skirt side front",
+  skirtSideBack: "skirt side back",
+  skirtBack: "skirt back",
+  frontFacing: "front facing",
+  backFacing: "back facing",
+  frontArmholeFacing: "front armhole facing",
+  backArmholeFacing: "back armhole facing",
   other1: "other piece 1",
   other2: "other piece 2",
   other3: "other piece 3",
@@ -46,6 +54,7 @@ const SEAMS: Readonly<Record<Exclude<SeamName, "centre">, string>> = {
   princess: "princess seam",
   underBust: "under-bust seam",
   strap: "strap end",
+  panel: "panel seam",
   edge: "edge",
 };
 

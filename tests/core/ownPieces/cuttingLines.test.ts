@@ -23,6 +23,7 @@ const ALLOWANCES: Readonly<Record<SeamName, number>> = {
   princess: 15,
   underBust: 12,
   strap: 12,
+  panel: 12,
   edge: 10,
 };
 const SIZES = [2, 4, 6];

@@ -1,0 +1,123 @@
+/** The one way from what the wearer decided to the whole dress: the plan's bodice, and all that hangs on it. */
+import { clothWidthOf } from "../cloth/usualCloth";
+import type { Decided } from "../decisions/decided";
+import type { Dress } from "../decisions/dress";
+import { draftEdges } from "../edges/draftEdges";
+import { draftLining } from "../lining/draftLining";
+import { readClosure } from "../opening/readClosure";
+import type { Part } from "../parts/part";
+import { setOf, type PieceSet } from "../pattern/pieceSet";
+import { isBasque } from "../pattern/pieceGroups";
+import type { Plan } from "../plan/plan";
+import type { PlanFailure } from "../plan/planFailure";
+import { planOf } from "../plan/planOf";
+import { remember } from "../remember";
+import { ok, type Result } from "../result";
+import { notionsOf, orderOfSewing } from "../sewing/orderOfSewing";
+import { draftSkirt } from "../skirts/draftSkirt";
+import type { LengthUnit } from "../decisions/work";
+import { bodiceParts } from "./bodiceParts";
+import { dressedBody } from "./dressedBody";
+import { checkDress } from "./checkDress";
+import type { DressPlan } from "./dressPlan";
+import { finishedWaist } from "./finishedWaist";
+import { underAdvice } from "./underAdvice";
+
+/** What a dress follows from: the work, and the unit its cloth and zip are sold in. */
+export type DressDecided = Decided & { readonly unit: LengthUnit };
+
+const dressFrom = remember(["work"], ({ work }: { readonly work: DressDecided }) => deriveDress(work));
+
+/** Worked out once: a work never changes in place. */
+export const dressOf = (work: DressDecided): Result<DressPlan, PlanFailure> => dressFrom({ work });
+
+function deriveDress(work: DressDecided): Result<DressPlan, PlanFailure> {
+  const plan = planOf(work);
+  return plan.ok ? ok(dressOn(work, plan.value)) : plan;
+}
+
+function dressOn(work: DressDecided, plan: Plan): DressPlan {
+  const dress: Dress = work.dress ?? {};
+  const allowances = work.allowances ?? {};
+  const { closure } = work.pattern;
+  const bodice = bodiceOf(plan, dress);
+  const waist = finishedWaist(bodice);
+  const body = dressedBody(work);
+  const skirt =
+    dress.skirt === undefined
+      ? null
+      : draftSkirt({
+          skirt: dress.skirt,
+          waist,
+          body,
+          closure,
+          allowances,
+          clothWidth: clothWidthOf(dress, "main", work.unit),
+        });
+  const made = skirt?.ok === true ? skirt.value : null;
+  const lining =
+    dress.lining === undefined
+      ? null
+      : draftLining({ lining: dress.lining, bodice, skirt: made, waist, body, closure, allowances });
+  const lined = lining?.ok === true ? lining.value : null;
+  const isLined = dress.lining?.bodice === true;
+  const edges = draftEdges({
+    edges: dress.edges ?? {},
+    straps: dress.straps ?? null,
+    bodice,
+    isLined,
+    closure,
+    allowances,
+  });
+  const under = underAdvice(dress);
+  const reading = readClosure({
+    bodice,
+    closure,
+    zip: dress.zip ?? "invisible",
+    skirt: made?.levels ?? [],
+    lining: [],
+    body,
+  });
+  const parts: readonly Part[] = [
+    ...bodiceParts(bodice, edges),
+    ...(made?.parts ?? []),
+    ...(lined?.parts ?? []),
+    ...edges.parts,
+  ];
+  const sewn = {
+    dress,
+    bodice,
+    waist,
+    skirt: made,
+    lining: lined,
+    edges,
+    closure,
+    reading,
+    under: under.chosen,
+    parts,
+    allowances,
+  };
+  return {
+    waist,
+    body,
+    bodice,
+    skirt,
+    lining,
+    edges,
+    closure: reading,
+    under,
+    parts,
+    cloths: [...new Set(parts.map(({ cloth }) => cloth))],
+    notions: notionsOf(sewn),
+    sewing: orderOfSewing(sewn),
+    checks: checkDress(sewn),
+  };
+}
+
+/** A skirt takes the place of the pattern's basque. */
+function bodiceOf({ left, right }: Plan, { skirt }: Dress): readonly [PieceSet, PieceSet] {
+  const of = (half: Plan["left"]): PieceSet =>
+    setOf(skirt === undefined ? half.pieces : half.pieces.filter(({ name }) => !isBasque(name)));
+  const one = of(left);
+  return [one, right === left ? one : of(right)];
+}

@@ -1,0 +1,35 @@
+/** What the lining comes to. mm. */
+import type { Part } from "../parts/part";
+import type { PieceSet } from "../pattern/pieceSet";
+import type { Mm } from "../units";
+
+export type LiningNote =
+  /** Whether it passes over the hips with the closure open: what it lets through, and what is needed. */
+  | { readonly code: "lining/over-hips"; readonly lets: Mm; readonly needed: Mm; readonly passes: boolean }
+  | { readonly code: "lining/no-step"; readonly girth: Mm; readonly needed: Mm }
+  | { readonly code: "lining/longer-than-skirt"; readonly by: Mm };
+
+export interface SkirtLiningFigures {
+  /** As sewn into the waist seam: the shell's finished waist less what its ends keep from the zip. */
+  readonly waist: Mm;
+  readonly hip: Mm;
+  readonly hipDepth: Mm;
+  readonly hem: Mm;
+  readonly lengths: { readonly front: Mm; readonly side: Mm; readonly back: Mm };
+  /** Of the V beside the zip: where it ends below the waist seam, and its width at the waist. null: no zip reaches the skirt. */
+  readonly free: { readonly below: Mm; readonly beside: Mm } | null;
+}
+
+export interface LiningDraft {
+  /** Of the bodice and of the skirt, the wearer's left half first; empty where that is not lined. */
+  readonly bodice: readonly [PieceSet, PieceSet];
+  readonly skirt: readonly [PieceSet, PieceSet];
+  readonly skirtFigures: SkirtLiningFigures | null;
+  readonly parts: readonly Part[];
+  readonly notes: readonly LiningNote[];
+}
+
+export type LiningFailure =
+  | { readonly code: "lining/hip-missing" }
+  | { readonly code: "lining/length-missing" }
+  | { readonly code: "lining/waist-over-hip"; readonly waist: Mm; readonly hip: Mm };

@@ -1,0 +1,43 @@
+/** How she gets into the dress, and which zip it takes. mm. */
+import type { Mm } from "../units";
+
+/** How an opening is gone through: feet first by the hips, or overhead by bust and shoulders. */
+export type WayIn = "steppingIn" | "overhead";
+
+/** A loop of cloth that the body goes through: the girth at a level and twice the way from there to the opening's end. */
+export interface OpeningLoop {
+  /** Below the waist seam along the seam that opens; negative above. */
+  readonly below: Mm;
+  readonly girth: Mm;
+  readonly lets: Mm;
+  readonly of: "shell" | "lining";
+}
+
+export interface WayThrough {
+  readonly way: WayIn;
+  readonly needed: Mm;
+  /** The loop that lets through the least. */
+  readonly tightest: OpeningLoop;
+  readonly passes: boolean;
+  /** How much further down the opening would have to end; null: no opening of this seam would do. */
+  readonly longer: Mm | null;
+}
+
+/** Sold in centimetres or inches; the label is what stands on the packet: its length in that unit. */
+export interface ZipLength {
+  readonly length: Mm;
+  readonly unit: "cm" | "in";
+}
+
+export interface ClosureReading {
+  readonly ways: readonly WayThrough[];
+  readonly passes: boolean;
+  /** The opening as it stands, from its upper end to its lower one. */
+  readonly opening: Mm;
+  /** The shortest that lets her in, over the easier way; null: none does. */
+  readonly leastOpening: Mm | null;
+  /** The next longer sold in each unit; null: none sold is long enough, or buttons close it. */
+  readonly zip: { readonly cm: ZipLength | null; readonly in: ZipLength | null };
+  /** Where both tapes are marked level, from the upper end of the zip. */
+  readonly levelMarks: readonly { readonly at: "topEdge" | "underBust" | "waist" | "end"; readonly from: Mm }[];
+}
