@@ -9,7 +9,7 @@ import { piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import { fail, ok, type Result } from "../result";
 import { READS_AS_NOTHING } from "../tolerance";
 import { radiansFromDegrees, radians, type Mm, type Radians } from "../units";
-import { alongSide, drawQuarter, widthAt, type Quarter, type QuarterAsked } from "./quarter";
+import { alongSide, drawQuarter, widthAt, type Quarter, type QuarterAsked } from "./skirtQuarter";
 import { quarterPieces, type QuarterCut, type Shaping } from "./quarterPieces";
 import type { DartPlaces, SkirtFailure, SkirtLevel, SuppressionFigures } from "./skirtDraft";
 import {
