@@ -4,6 +4,7 @@ import { applyCommand } from "../../src/core/plan/commands";
 import { mergeWorks } from "../../src/document/mergeWorks";
 import { salvageWork } from "../../src/document/salvageWork";
 import { CURRENT_VERSION } from "../../src/document/upgrades";
+import { workFromBase } from "../../src/core/standing/fromBase";
 import { readWorkFile, writeWorkFile } from "../../src/document/workFile";
 import { sampleWork } from "../support/sampleWork";
 
@@ -117,5 +118,38 @@ describe("a dress decided on two pages", () => {
     expect(none).not.toHaveProperty("dress");
     expect(mergeWorks(base, none, base).work).not.toHaveProperty("dress");
     expect(mergeWorks(base, none, lining).work.dress).toStrictEqual({ lining: { skirt: true } });
+  });
+});
+
+describe("the dress of a bodice that is tried on", () => {
+  const { neckline, skirt, measures } = dress;
+  const before = { ...sampleWork, dress: { neckline, skirt, measures } };
+  const sewn = applyCommand(before, { kind: "beginTrial", id: "t", day: "2026-11-28" });
+  const [trial] = sewn.trials ?? [];
+
+  it("is sewn with its upper edge alone", () => {
+    expect(trial?.sewn.dress).toStrictEqual({ neckline });
+  });
+
+  it("keeps its skirt when the bodice goes back to what was sewn", () => {
+    const since = [
+      { kind: "setDress", part: "neckline", value: { shape: "vee" } },
+      { kind: "setDress", part: "skirt", value: { kind: "circle", share: 1 } },
+    ] as const;
+    const back = applyCommand(since.reduce(applyCommand, sewn), { kind: "returnToTrial", trial: "t" });
+    expect(back.dress).toStrictEqual({ measures, neckline, skirt: { kind: "circle", share: 1 } });
+    const none = applyCommand(sampleWork, { kind: "beginTrial", id: "t", day: "2026-11-28" });
+    const vee = applyCommand(none, { kind: "setDress", part: "neckline", value: { shape: "vee" } });
+    expect(applyCommand(vee, { kind: "returnToTrial", trial: "t" })).not.toHaveProperty("dress");
+  });
+
+  it("is no other version of the bodice for another skirt", () => {
+    const other = applyCommand(sewn, { kind: "setDress", part: "skirt", value: null });
+    expect(applyCommand(other, { kind: "returnToTrial", trial: "t" })).toBe(other);
+  });
+
+  it("gives the next dress its edge and what was measured for it, and leaves the skirt to be chosen", () => {
+    const next = trial === undefined ? null : workFromBase(sewn, trial, "next");
+    expect(next?.dress).toStrictEqual({ neckline, measures });
   });
 });
