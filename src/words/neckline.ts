@@ -58,7 +58,7 @@ function lineWords(line: NecklineLine, name: (point: NecklineLine["from"]) => st
   const square = line.isSquare ? `, square to the ${centreWords(context.pieceName)}` : "";
   if (line.hollow === 0) return `${between} in a straight line${square}.`;
   const bow = drawn(line.hollow, context)
-    ? `, ${small(line.hollow, context)} ${line.hollow > 0 ? "below" : "above"} the straight at its middle`
+    ? `, ${line.hollow > 0 ? "hollowed" : "rounded out"} ${small(line.hollow, context)} at its middle`
     : "";
   return `${between} in a smooth line ${small(line.length, context)} long${bow}${square}.`;
 }
