@@ -1,4 +1,5 @@
 import type { DressPlan } from "../../core/dress/dressPlan";
+import { printedNestOf } from "../../core/plan/planOf";
 import { clothName, cutListOutcome, cutWords, partMeasures, partName } from "../../words/dressParts";
 import { capital } from "../../words/terms/names";
 import { Fractions } from "../fields/Fractions";
@@ -8,7 +9,8 @@ import { DressFoldView } from "./DressFolds";
 /** Every part, cloth by cloth: how many, and the measures of those that are not printed. */
 export function CutListFold({ dress: { parts, cloths } }: { readonly dress: DressPlan }) {
   const unit = useSettledWork((work) => work.unit);
-  const names = undefined;
+  const nest = useSettledWork(printedNestOf);
+  const names = nest.ok ? nest.value.otherNames : undefined;
   return (
     <DressFoldView fold="cutList" outcome={cutListOutcome(parts)}>
       {cloths.map((cloth) => (
