@@ -1,7 +1,8 @@
 /** Claims that every dress is held against. */
 import type { SewingAsked } from "../sewing/orderOfSewing";
+import { checkLining } from "./checkLining";
 import type { DressCheck } from "./dressPlan";
 
-export function checkDress(_dress: SewingAsked): readonly DressCheck[] {
-  return [];
+export function checkDress(dress: SewingAsked): readonly DressCheck[] {
+  return [...checkLining(dress)];
 }

@@ -75,7 +75,7 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
     closure,
     zip: dress.zip ?? "invisible",
     skirt: made?.levels ?? [],
-    lining: [],
+    lining: lined?.levels ?? [],
     body,
   });
   const parts: readonly Part[] = [
