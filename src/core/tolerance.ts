@@ -169,6 +169,9 @@ export const AT_SEAM_CORNER = 6;
 /** mm. Girths along a bust line led one way or another that differ by less are one: no tape shows it. */
 export const SAME_GIRTH = 0.01;
 
+/** mm. A facing's lower line may be off its depth by this: nobody draws or cuts it finer. */
+export const FACING_FOLLOWS = 0.5;
+
 // Darts and fullness.
 
 /** mm. A dart should stop this far short of the bust point, along its axis, at the least: nearer to it, it stands off as a point. */
