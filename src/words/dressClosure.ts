@@ -3,7 +3,7 @@ import type { Opacity, Under } from "../core/decisions/dress";
 import type { Closure } from "../core/decisions/pattern";
 import type { LengthUnit } from "../core/decisions/work";
 import type { UnderAdvice } from "../core/dress/dressPlan";
-import type { ClosureReading, WayIn, WayThrough, ZipLength } from "../core/opening/gettingIn";
+import type { ClosureReading, OpeningLoop, WayIn, WayThrough, ZipLength } from "../core/opening/gettingIn";
 import { formatLength } from "./terms/length";
 import { capital, listWords } from "./terms/names";
 
@@ -34,22 +34,33 @@ export function closureOutcome(closure: Closure, reading: ClosureReading | null,
 /** As it stands on the packet. */
 export const zipWords = ({ length, unit }: ZipLength): string => formatLength(length, unit).replace(/\.0 /, " ");
 
+const SEAMS_ROUND: Readonly<Record<NonNullable<OpeningLoop["at"]>, string>> = {
+  neck: "along the neck edge",
+  waist: "along the waist seam",
+  underBust: "along the under-bust seam",
+};
+
+function loopPlace({ at, below }: OpeningLoop, unit: LengthUnit): string {
+  if (at !== null) return SEAMS_ROUND[at];
+  if (below === null) return "along an edge that stays closed";
+  const side = below > 0 ? "below" : "above";
+  return below === 0 ? "at the waist seam" : `${formatLength(Math.abs(below), unit)} ${side} the waist seam`;
+}
+
 /** Where its tightest loop is, what that lets through and what has to pass. */
 export function wayWords({ way, tightest, needed, passes, longer }: WayThrough, unit: LengthUnit): string {
-  const at =
-    tightest.below === 0
-      ? "at the waist seam"
-      : `${formatLength(Math.abs(tightest.below), unit)} ${tightest.below > 0 ? "below" : "above"} the waist seam`;
   const of = tightest.of === "lining" ? " in the lining" : "";
   const cure = passes
     ? ""
     : longer === null
       ? " No opening of this seam would do."
       : ` ${formatLength(longer, unit)} further down would do.`;
-  return `${WAYS[way]}: ${passes ? "passes" : "does not pass"}. Tightest${of} ${at}: lets ${formatLength(tightest.lets, unit)} through, ${formatLength(needed, unit)} is needed.${cure}`;
+  return `${WAYS[way]}: ${passes ? "passes" : "does not pass"}. Tightest${of} ${loopPlace(tightest, unit)}: lets ${formatLength(tightest.lets, unit)} through, ${formatLength(needed, unit)} is needed.${cure}`;
 }
 
-export function openingWords({ opening, leastOpening, passes }: ClosureReading, unit: LengthUnit): string {
+export function openingWords(reading: ClosureReading, unit: LengthUnit): string {
+  const { opening, leastOpening, passes, comesApart } = reading;
+  if (comesApart) return "It opens all the way: nothing has to pass. Its zip is one that comes apart.";
   const is = `The opening is ${formatLength(opening, unit)} long`;
   if (leastOpening === null) return `${is}, and none of this seam lets you in.`;
   return passes

@@ -49,8 +49,9 @@ export function gapeWords(side: "front" | "back", { gape, pinched }: NecklineGap
 }
 
 /** "Neck edge 78.4 cm: binding, 81.0 cm of bias, 32 mm wide". */
-export function edgeFigureWords({ edge, length, finish, strip }: EdgeFigures, unit: LengthUnit): string {
-  const name = edge === "neck" ? "Neck edge" : "Each armhole";
+export function edgeFigureWords({ edge, length, finish, strip, at, half }: EdgeFigures, unit: LengthUnit): string {
+  const armhole = half === undefined ? "Each armhole" : `Armhole, ${half}`;
+  const name = edge === "armhole" ? armhole : at === undefined ? "Neck edge" : `Upper edge, ${at}`;
   const bias =
     strip === null
       ? ""

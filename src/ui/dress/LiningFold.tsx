@@ -1,6 +1,13 @@
 import type { Lining } from "../../core/decisions/dress";
 import type { DressPlan } from "../../core/dress/dressPlan";
 import { snapStep } from "../../core/plan/dartEdit";
+import {
+  USUAL_BODICE_EASE,
+  USUAL_FREE_BELOW,
+  USUAL_FREE_BESIDE,
+  USUAL_LINING_HIP_EASE,
+  USUAL_SHORTER,
+} from "../../core/lining/usualLining";
 import { without } from "../../core/plan/workParts";
 import {
   isLiningDoubt,
@@ -63,6 +70,7 @@ export function LiningFold({ dress }: { readonly dress: DressPlan }) {
               label="More ease in the bodice’s lining"
               field="dress.lining.bodiceEase"
               value={lining.bodiceEase}
+              otherwise={USUAL_BODICE_EASE}
               set={(bodiceEase) => [setLining({ ...lining, bodiceEase })]}
               clear={() => [setLining(without(lining, "bodiceEase"))]}
               {...amount}
@@ -74,6 +82,7 @@ export function LiningFold({ dress }: { readonly dress: DressPlan }) {
                 label="Ease of the lining at the hip"
                 field="dress.lining.hipEase"
                 value={lining.hipEase}
+                otherwise={USUAL_LINING_HIP_EASE}
                 set={(hipEase) => [setLining({ ...lining, hipEase })]}
                 clear={() => [setLining(without(lining, "hipEase"))]}
                 {...amount}
@@ -92,6 +101,7 @@ export function LiningFold({ dress }: { readonly dress: DressPlan }) {
                 label="Shorter than the skirt by"
                 field="dress.lining.shorter"
                 value={lining.shorter}
+                otherwise={USUAL_SHORTER}
                 set={(shorter) => [setLining({ ...lining, shorter })]}
                 clear={() => [setLining(without(lining, "shorter"))]}
                 {...amount}
@@ -100,6 +110,7 @@ export function LiningFold({ dress }: { readonly dress: DressPlan }) {
                 label="Free below the zip’s end"
                 field="dress.lining.freeBelow"
                 value={lining.freeBelow}
+                otherwise={USUAL_FREE_BELOW}
                 set={(freeBelow) => [setLining({ ...lining, freeBelow })]}
                 clear={() => [setLining(without(lining, "freeBelow"))]}
                 {...amount}
@@ -108,6 +119,7 @@ export function LiningFold({ dress }: { readonly dress: DressPlan }) {
                 label="Free beside the zip, each side"
                 field="dress.lining.freeBeside"
                 value={lining.freeBeside}
+                otherwise={USUAL_FREE_BESIDE}
                 set={(freeBeside) => [setLining({ ...lining, freeBeside })]}
                 clear={() => [setLining(without(lining, "freeBeside"))]}
                 {...amount}

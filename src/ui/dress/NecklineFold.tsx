@@ -10,6 +10,7 @@ import {
   type Straps,
 } from "../../core/decisions/dress";
 import type { DressPlan } from "../../core/dress/dressPlan";
+import { USUAL_BINDING_WIDTH, USUAL_FACING_DEPTH } from "../../core/edges/draftEdges";
 import { snapStep } from "../../core/plan/dartEdit";
 import { without } from "../../core/plan/workParts";
 import {
@@ -21,6 +22,7 @@ import {
   STRAP_KIND_WORDS,
   strapFigureWords,
 } from "../../words/dressEdges";
+import { formatLengthEntry } from "../../words/terms/length";
 import { capital } from "../../words/terms/names";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
@@ -190,16 +192,20 @@ function EdgeFields({ dress }: { readonly dress: DressPlan }) {
   const { edges = NO_EDGES } = useDressDecided();
   const unit = useSettledWork((work) => work.unit);
   const run = useRun();
-  const finishes = EDGE_NAMES.map(([edge, name]) => {
-    const figures = dress.edges.edges.find((one) => one.edge === edge);
-    return { edge, name, finish: figures?.finish ?? edges[edge] ?? "facing", isThere: figures !== undefined };
+  // A strapped edge runs from centre to side in one, and is finished in one way.
+  const isOne = dress.edges.edges.some(({ at }) => at !== undefined);
+  const finishes = EDGE_NAMES.flatMap(([edge, name]) => {
+    const finish = dress.edges.edges.find((one) => one.edge === edge)?.finish;
+    return finish === undefined || (isOne && edge === "armhole")
+      ? []
+      : [{ edge, name: isOne ? "Upper edge" : name, finish }];
   });
   const isFaced = finishes.some(({ finish }) => finish === "facing");
   const isBound = finishes.some(({ finish }) => finish === "binding");
   return (
     <>
       {finishes
-        .filter(({ finish, isThere }) => isThere && finish !== "lining")
+        .filter(({ finish }) => finish !== "lining")
         .map(({ edge, name, finish }) => (
           <Choice
             key={edge}
@@ -216,6 +222,7 @@ function EdgeFields({ dress }: { readonly dress: DressPlan }) {
               label="Depth of facings"
               field="dress.neckline.facingDepth"
               value={edges.facingDepth}
+              otherwise={formatLengthEntry(dress.edges.facing?.depth ?? USUAL_FACING_DEPTH, unit)}
               set={(facingDepth) => setEdges({ ...edges, facingDepth })}
               clear={setEdges(without(edges, "facingDepth"))}
             />
@@ -225,6 +232,7 @@ function EdgeFields({ dress }: { readonly dress: DressPlan }) {
               label="Binding, finished width"
               field="dress.neckline.bindingWidth"
               value={edges.bindingWidth}
+              otherwise={USUAL_BINDING_WIDTH}
               unit={unit}
               step={snapStep(unit)}
               set={(bindingWidth) => [setEdges({ ...edges, bindingWidth })]}
@@ -236,7 +244,7 @@ function EdgeFields({ dress }: { readonly dress: DressPlan }) {
       {dress.edges.edges.length > 0 && (
         <ul className="dress-notes">
           {dress.edges.edges.map((one) => (
-            <li key={one.edge}>
+            <li key={`${one.edge} ${one.at ?? ""} ${one.half ?? ""}`}>
               <Fractions text={edgeFigureWords(one, unit)} />
             </li>
           ))}

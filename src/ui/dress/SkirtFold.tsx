@@ -1,6 +1,9 @@
 import { SKIRT_KINDS, TIER_CUTS, type Skirt, type SkirtKind, type TierCut } from "../../core/decisions/dress";
 import { LIMITS } from "../../core/decisions/limits";
+import type { Allowances } from "../../core/decisions/allowances";
 import type { DressPlan } from "../../core/dress/dressPlan";
+import { allowanceOf } from "../../core/parts/seamAllowance";
+import { USUAL_FLARE, USUAL_HIP_EASE, USUAL_VENT } from "../../core/skirts/skirtPractice";
 import { without } from "../../core/plan/workParts";
 import { capital } from "../../words/terms/names";
 import {
@@ -95,6 +98,8 @@ export function SkirtFold({ dress }: { readonly dress: DressPlan }) {
 /** Failures that stand beside the field they speak of. */
 const BESIDE_A_FIELD: ReadonlySet<string> = new Set(["length", "ratio"]);
 
+const USUAL: Allowances = {};
+
 interface SkirtFieldsProps {
   readonly skirt: Skirt;
   readonly dress: DressPlan;
@@ -104,6 +109,7 @@ interface SkirtFieldsProps {
 function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
   const { kind } = skirt;
   const unit = useSettledWork((work) => work.unit);
+  const allowances = useSettledWork((work) => work.allowances ?? USUAL);
   const run = useRun();
   const made = dress.skirt?.ok === true ? dress.skirt.value : null;
   const beside = (field: SkirtFailureWords["beside"]): string | null =>
@@ -156,6 +162,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
             label="Ease at the hip"
             field="dress.skirt.hipEase"
             value={skirt.hipEase}
+            otherwise={USUAL_HIP_EASE}
             unit={unit}
             step={snapStep(unit)}
             set={(hipEase) => [setSkirt({ ...skirt, hipEase })]}
@@ -167,6 +174,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
             label="Flare of each side"
             field="dress.skirt.flare"
             value={skirt.flare}
+            otherwise={String(USUAL_FLARE)}
             set={(flare) => setSkirt({ ...skirt, flare })}
             clear={setSkirt(without(skirt, "flare"))}
             least={0}
@@ -180,6 +188,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
             label="Vent above the hem"
             field="dress.skirt.vent"
             value={skirt.vent}
+            otherwise={formatLengthEntry(USUAL_VENT, unit)}
             set={(vent) => setSkirt({ ...skirt, vent })}
             clear={setSkirt(without(skirt, "vent"))}
             hint="0: none."
@@ -189,6 +198,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
           label="Hem turned up"
           field="dress.skirt.hem"
           value={skirt.hem}
+          otherwise={allowanceOf(allowances, "hem")}
           unit={unit}
           step={snapStep(unit)}
           set={(hem) => [setSkirt({ ...skirt, hem })]}
