@@ -352,6 +352,11 @@ export const SMALLEST_WINDOW = 130;
 /** Pages. More than these nobody cuts and sticks together; a whole bodice takes some twenty to forty (our own choice). */
 export const MOST_PAGES = 150;
 
+// Linings.
+
+/** mm. An edge set back from the shell's lies as far inside it as is wanted, to within this: less than a pencil line is wide. */
+export const SET_BACK_WITHIN = 0.05;
+
 // Strips to lay on the tissue.
 
 /** mm. Printed points nearer than this to each other would be taken for one another, so only one of them is told. */

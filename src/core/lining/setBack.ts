@@ -2,21 +2,24 @@
  * A piece with some of its edges drawn inside where they were, each by its own distance; the others stay where they lie and end
  * where their neighbours now do. What is set back keeps its directions: it is the parallel, a cubic for a cubic.
  */
-import { edgePart, edgePointAt, edgeTangentAt, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
+import { edgeNearest, edgePart, edgePointAt, edgeTangentAt, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
 import { distance, midpoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { beside } from "../allowance/parallels";
 import { dartOf, pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "../pattern/piece";
 import { curveOf } from "../pattern/ring";
 import { invariant } from "../result";
-import { LINES_PARALLEL, SMOOTH_BEND, SOLVER_ACCURACY } from "../tolerance";
+import { LINES_PARALLEL, SET_BACK_WITHIN, SMOOTH_BEND, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm } from "../units";
 
 /** Rounds of Newton's method; three are usual. */
 const ROUNDS = 12;
 /** Curve parameter. The step over which it is seen where a line goes on to. */
 const STEP = 1e-5;
-/** How much longer or shorter a handle may become before it is no longer that curve (our own choice). */
-const HANDLES = { shortest: 0.5, longest: 2 } as const;
+/** Curve parameters at which it is looked how far off a parallel is. */
+const LOOKS = [1 / 8, 1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 7 / 8];
+/** Shares by which handles are made longer and shorter in search of the nearest curve: from the first on, halved to the last. */
+const FIRST_STEP = 0.08;
+const LAST_STEP = 0.004;
 
 /** An edge and how far inside it is to lie. */
 interface Moved {
@@ -125,37 +128,39 @@ interface Parallel {
 }
 
 /**
- * A cubic with the directions of the parallel at its ends, through the parallel at a third and two thirds of its way: two linear
- * equations for the lengths of the handles, square to the curve.
+ * A cubic with the directions of the parallel at its ends, and the handles that keep it nearest: those of the edge in proportion,
+ * and from there whatever comes nearer.
  *
  * @source a parallel of a cubic is none; one with the same end tangents is as near as any (Tiller and Hanson 1984)
  */
 function fitted(moved: Moved, { start, end, from, to, handles }: Parallel): NonNullable<Edge["curve"]> {
   const wayAt = (t: number) => edgeTangentAt(moved.curve, Math.min(1, Math.max(0, t)));
-  const [leaving, arriving] = [wayAt(from), wayAt(to)];
-  const rows = [1 / 3, 2 / 3].map((u) => {
-    const t = from + (to - from) * u;
-    const goal = placeOn(moved, t);
-    const across = radians(wayAt(t) + Math.PI / 2);
-    const [nx, ny] = [Math.cos(across), Math.sin(across)];
-    const [b0, b1, b2, b3] = [(1 - u) ** 3, 3 * u * (1 - u) ** 2, 3 * u * u * (1 - u), u ** 3];
-    const fixed = (b0 + b1) * (nx * start.x + ny * start.y) + (b2 + b3) * (nx * end.x + ny * end.y);
-    return {
-      first: b1 * (nx * Math.cos(leaving) + ny * Math.sin(leaving)),
-      second: -b2 * (nx * Math.cos(arriving) + ny * Math.sin(arriving)),
-      wanted: nx * goal.x + ny * goal.y - fixed,
-    };
-  });
-  const [one, other] = [invariant(rows[0], "row"), invariant(rows[1], "row")];
-  const determinant = one.first * other.second - one.second * other.first;
-  const solved = [
-    (one.wanted * other.second - one.second * other.wanted) / determinant,
-    (one.first * other.wanted - one.wanted * other.first) / determinant,
-  ] as const;
-  const isLike = solved.every((length, at) => {
-    const before = handles[at] ?? 0;
-    return length > HANDLES.shortest * before && length < HANDLES.longest * before;
-  });
-  const [h1, h2] = isLike ? solved : handles;
-  return { c1: polar(start, leaving, h1), c2: polar(end, radians(arriving + Math.PI), h2) };
+  const [leaving, back] = [wayAt(from), radians(wayAt(to) + Math.PI)];
+  const curveWith = (h1: Mm, h2: Mm) => ({ c1: polar(start, leaving, h1), c2: polar(end, back, h2) });
+  const offBy = (h1: Mm, h2: Mm): Mm =>
+    Math.max(
+      ...LOOKS.map((u) => {
+        const at = edgePointAt({ a: start, b: end, curve: curveWith(h1, h2) }, u);
+        return Math.abs(edgeNearest(moved.curve, at).distance - moved.by);
+      }),
+    );
+  let [h1, h2] = handles;
+  let off = offBy(h1, h2);
+  for (let step = FIRST_STEP; off > SET_BACK_WITHIN && step > LAST_STEP;) {
+    const tries = [
+      [1 + step, 1],
+      [1 - step, 1],
+      [1, 1 + step],
+      [1, 1 - step],
+      [1 + step, 1 + step],
+      [1 - step, 1 - step],
+    ] as const;
+    const better = tries.find(([one, other]) => offBy(h1 * one, h2 * other) < off);
+    if (better === undefined) step /= 2;
+    else {
+      [h1, h2] = [h1 * better[0], h2 * better[1]];
+      off = offBy(h1, h2);
+    }
+  }
+  return curveWith(h1, h2);
 }

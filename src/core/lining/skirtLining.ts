@@ -62,7 +62,9 @@ export function lineSkirt({ lining, skirt, waist, body, closure, free }: SkirtLi
   if (!made.ok) return fail(failureOf(made.failure, { waist, hip: hip + ease, length }));
   const draft = made.value;
   const levels = cloth(draft.levels[closure.place], free);
-  const lets = letsThrough(levels, free.below, hipDepth);
+  // Her hip line lies as far above the hem at the centre back as at the side.
+  const hipBelow = hipDepth + (closure.place === "side" ? 0 : draft.lengths.back - draft.lengths.side);
+  const lets = letsThrough(levels, free.below, hipBelow);
   const notes: LiningNote[] = [
     { code: "lining/over-hips", lets, needed: hip + STEPPING_IN, passes: lets >= hip + STEPPING_IN },
   ];
@@ -113,8 +115,8 @@ function withLevelAt(levels: readonly SkirtLevel[], below: Mm): readonly SkirtLe
 }
 
 /** The least loop that the hips go through: round each level down to their own line, and twice the way to where it is shut. */
-function letsThrough(levels: readonly SkirtLevel[], end: Mm, hipDepth: Mm): Mm {
-  const passed = withLevelAt(levels, hipDepth).filter(({ below }) => below <= hipDepth);
+function letsThrough(levels: readonly SkirtLevel[], end: Mm, hipBelow: Mm): Mm {
+  const passed = withLevelAt(levels, hipBelow).filter(({ below }) => below <= hipBelow);
   return Math.min(...passed.map(({ below, girth }) => girth + 2 * Math.max(0, end - below)));
 }
 
