@@ -4,12 +4,10 @@ import { cutDepth, cutWidth, type Part } from "../parts/part";
 import { curveOf } from "../pattern/ring";
 import type { Mm } from "../units";
 import { orderOfSewing } from "./orderOfSewing";
+import { REEL } from "./reel";
 import type { SewingAsked } from "./sewingAsked";
 import type { Notion, SewingStep, SewingStepName } from "./sewingStep";
 import { readDress } from "./sewnDress";
-
-/** Thread on a reel as it is usually sold, mm (common practice, no source). */
-const REEL: Mm = 100_000;
 
 /**
  * Thread for each length of what is sewn: of both threads of a seam, with ends left hanging; its two raw edges neatened; two
