@@ -1,8 +1,8 @@
 /** Straps, and the finish of every upper edge. */
 import { allowanceOf } from "../cutting/usualAllowances";
 import type { Part } from "../parts/part";
+import type { EdgeFinish } from "../decisions/dress";
 import { seamLength } from "../girth/seamLength";
-import type { SeamName } from "../pattern/piece";
 import { isFrontPiece } from "../pattern/pieceGroups";
 import { edgeSeams } from "./seamsSewn";
 import type { SewnSeam } from "./sewingStep";
@@ -51,22 +51,27 @@ function finishSteps(dress: SewnDress): readonly StepDraft[] {
   const steps: StepDraft[] = [];
   const isArmhole = (part: Part): boolean => /armhole/i.test(part.key);
   const round: SewnSeam[] = [];
-  for (const { edge, finish, length } of edges.edges) {
-    const count = edge === "armhole" ? 2 : 1;
-    const seam: SeamName = edge;
-    const sewn: SewnSeam = { seam, pieces: [], half: null, length, count };
+  for (const edge of ["neck", "armhole"] as const) {
     const ofEdge = (some: readonly Part[]): readonly string[] => {
       const own = some.filter((part) => isArmhole(part) === (edge === "armhole"));
       // One strip for both edges, or one facing, is of either.
       return keysOf(own.length === 0 ? some : own);
     };
-    const allowance = allowanceOf(allowances, seam);
-    if (finish === "binding")
-      steps.push(step(edge === "neck" ? "bindNeck" : "bindArmholes", ofEdge(bindings), { seams: [sewn] }));
-    if (finish === "facing") {
-      steps.push(step(edge === "neck" ? "faceNeck" : "faceArmholes", ofEdge(facings), { seams: [sewn], allowance }));
-      round.push(sewn);
-    }
+    const sewn = (finish: EdgeFinish): readonly SewnSeam[] =>
+      edges.edges
+        .filter((one) => one.edge === edge && one.finish === finish)
+        .map(({ length }) => ({ seam: edge, pieces: [], half: null, length, count: edge === "armhole" ? 2 : 1 }));
+    const [bound, faced] = [sewn("binding"), sewn("facing")];
+    if (bound.length > 0)
+      steps.push(step(edge === "neck" ? "bindNeck" : "bindArmholes", ofEdge(bindings), { seams: bound }));
+    if (faced.length > 0)
+      steps.push(
+        step(edge === "neck" ? "faceNeck" : "faceArmholes", ofEdge(facings), {
+          seams: faced,
+          allowance: allowanceOf(allowances, edge),
+        }),
+      );
+    round.push(...faced);
   }
   if (round.length > 0) {
     const joins = facingJoins(facings);
