@@ -2,7 +2,7 @@
 import type { EdgeFinish, Neckline, NecklineShape, StrapKind, Straps } from "../core/decisions/dress";
 import type { LengthUnit } from "../core/decisions/work";
 import type { EdgeFigures, EdgesDraft, StrapFigures } from "../core/edges/edgesDraft";
-import type { NecklineFailure, NecklineGape } from "../core/neckline/redrawNeckline";
+import type { NecklineGape } from "../core/neckline/redrawNeckline";
 import { formatAmount, formatLength } from "./terms/length";
 import { capital } from "./terms/names";
 
@@ -25,19 +25,6 @@ export const FINISH_WORDS: Readonly<Record<EdgeFinish | "lining", string>> = {
   binding: "binding",
   lining: "lining",
 };
-
-export function necklineFailureWords(failure: NecklineFailure, unit: LengthUnit): string {
-  switch (failure.code) {
-    case "neckline/not-on-style":
-      return "This bodice has no edge that such a shape could be drawn on.";
-    case "neckline/too-deep":
-      return `Too deep. ${formatAmount(failure.most, unit)} is the most.`;
-    case "neckline/too-wide":
-      return `Too wide. ${formatAmount(failure.most, unit)} is the most.`;
-    case "neckline/too-high":
-      return `Too high. ${formatAmount(failure.most, unit)} is the most.`;
-  }
-}
 
 /** What stands off, and the pinch that cures it; null where nothing does. */
 export function gapeWords(side: "front" | "back", { gape, pinched }: NecklineGape, unit: LengthUnit): string | null {

@@ -2,7 +2,9 @@
 import type { DressMeasure } from "../core/decisions/dress";
 import type { LengthUnit } from "../core/decisions/work";
 import type { DressPlan } from "../core/dress/dressPlan";
+import type { Notion } from "../core/sewing/sewingStep";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
+import { notionWords } from "./notions";
 import { formatLength } from "./terms/length";
 
 export const DRESS_INTRO = "What hangs on the finished bodice, from the waist seam to the hem.";
@@ -112,6 +114,14 @@ export function finishedFigures({ waist, skirt }: DressPlan, unit: LengthUnit): 
   ];
 }
 
-export const notionsOutcome = (count: number): string => (count === 1 ? "one thing" : `${count} things`);
+/** "Zip, thread and hook and eye". */
+export const notionsOutcome = (notions: readonly Notion[], unit: LengthUnit): string =>
+  notions.length === 0
+    ? "none"
+    : notions
+        .map((notion) => notionWords(notion, unit).what)
+        .join(", ")
+        .toLowerCase();
+
 export const sewingOutcome = (count: number): string => `${count} steps`;
 export const PRINT_DRESS = "Print the sheets of the dress";

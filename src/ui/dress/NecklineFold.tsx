@@ -11,23 +11,28 @@ import {
 } from "../../core/decisions/dress";
 import type { DressPlan } from "../../core/dress/dressPlan";
 import { USUAL_BINDING_WIDTH, USUAL_FACING_DEPTH } from "../../core/edges/draftEdges";
+import type { NecklineFailure } from "../../core/neckline/redrawNeckline";
+import { halvesOf, type PlanHalf } from "../../core/plan/plan";
 import { snapStep } from "../../core/plan/dartEdit";
 import { without } from "../../core/plan/workParts";
 import {
   coverWords,
   edgeFigureWords,
   FINISH_WORDS,
+  gapeWords,
   NECKLINE_WORDS,
   necklineOutcome,
   STRAP_KIND_WORDS,
   strapFigureWords,
 } from "../../words/dressEdges";
+import { necklineFailureWords } from "../../words/neckline";
 import { formatLengthEntry } from "../../words/terms/length";
 import { capital } from "../../words/terms/names";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
+import { useSettledPlan } from "../session/usePlan";
 import { useRun, useSettledWork } from "../session/useWork";
 import { setEdges, setNeckline, setStraps } from "./dressCommands";
 import { DressFoldView } from "./DressFolds";
@@ -47,9 +52,15 @@ const SHAPES = NECKLINE_SHAPES.map((value) => ({
 /** The upper edge: its shape, the straps that hold it, and how it is finished. */
 export function NecklineFold({ dress }: { readonly dress: DressPlan }) {
   const { neckline = AS_PATTERN, straps } = useDressDecided();
+  const plan = useSettledPlan();
+  const halves = plan.ok ? halvesOf(plan.value) : [];
   return (
-    <DressFoldView fold="neckline" outcome={necklineOutcome(neckline, straps, dress.edges)}>
-      <NecklineFields neckline={neckline} />
+    <DressFoldView
+      fold="neckline"
+      outcome={necklineOutcome(neckline, straps, dress.edges)}
+      isDoubt={halves.some((half) => half.neckline?.ok === false)}
+    >
+      <NecklineFields neckline={neckline} halves={halves} />
       <StrapFields straps={straps} dress={dress} />
       <EdgeFields dress={dress} />
     </DressFoldView>
@@ -62,9 +73,39 @@ const NECK_AMOUNTS = [
   ["backDeeper", "Deeper at the centre back"],
 ] as const;
 
-function NecklineFields({ neckline }: { readonly neckline: Neckline }) {
+/** The entry that is to be put right, so that the neckline can be had. */
+function entryOf(failure: NecklineFailure): (typeof NECK_AMOUNTS)[number][0] | null {
+  switch (failure.code) {
+    case "neckline/not-on-style":
+      return null;
+    case "neckline/too-deep":
+      return failure.of === "back" ? "backDeeper" : "deeper";
+    case "neckline/too-high":
+      return "deeper";
+    case "neckline/too-wide":
+      return "wider";
+  }
+}
+
+interface NecklineFieldsProps {
+  readonly neckline: Neckline;
+  readonly halves: readonly PlanHalf[];
+}
+
+function NecklineFields({ neckline, halves }: NecklineFieldsProps) {
   const unit = useSettledWork((work) => work.unit);
   const run = useRun();
+  const [failure = null] = halves.flatMap((half) => (half.neckline?.ok === false ? [half.neckline.failure] : []));
+  const refused = failure === null ? null : { entry: entryOf(failure), text: necklineFailureWords(failure, unit) };
+  const gapes = [
+    ...new Set(
+      halves.flatMap(({ neckline: redrawn }) =>
+        redrawn?.ok === true
+          ? (["front", "back"] as const).map((side) => gapeWords(side, redrawn.value[side], unit))
+          : [],
+      ),
+    ),
+  ].filter((text) => text !== null);
   return (
     <>
       <PictureChoice
@@ -84,6 +125,7 @@ function NecklineFields({ neckline }: { readonly neckline: Neckline }) {
                 value={neckline[amount]}
                 unit={unit}
                 step={snapStep(unit)}
+                refusal={refused?.entry === amount ? refused.text : null}
                 set={(value) => [setNeckline({ ...neckline, [amount]: value })]}
                 clear={() => [setNeckline(without(neckline, amount))]}
               />
@@ -99,6 +141,20 @@ function NecklineFields({ neckline }: { readonly neckline: Neckline }) {
             />
             Pinch out what would stand off
           </label>
+          {refused?.entry === null && (
+            <p className="note doubt" role="status">
+              {refused.text}
+            </p>
+          )}
+          {gapes.length > 0 && (
+            <ul className="dress-notes">
+              {gapes.map((text) => (
+                <li key={text}>
+                  <Fractions text={text} />
+                </li>
+              ))}
+            </ul>
+          )}
         </>
       )}
     </>
