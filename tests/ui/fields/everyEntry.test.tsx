@@ -226,7 +226,7 @@ const SCENES: Readonly<Record<string, Scene>> = {
       dress: {
         skirt: { kind: "tiers", tiers: [{}, { depth: 250, ratio: 1.4 }, {}], length: 700, ratio: 1.8 },
         lining: { bodice: true, skirt: true, shorter: 25 },
-        neckline: { shape: "sweetheart", deeper: 20 },
+        neckline: { shape: "sweetheart", deeper: 6 },
         straps: { kind: "tied", width: 18, braStrap: 12 },
         cloths: { main: { width: 1500, length: 2500 }, lining: { shrinkage: 3 } },
       },
