@@ -118,24 +118,6 @@ describe("kept garments", () => {
   });
 });
 
-describe("a dress that was hung on a base", () => {
-  it("goes along into the next work: each part as it was sewn, else as it was decided since, but for the neckline", () => {
-    const { work } = garment("a", "One", fit("swayBack", 12));
-    const [trial] = work.trials ?? [];
-    if (trial === undefined) throw new Error("no trial");
-    const sewn = { ...trial, sewn: { ...trial.sewn, dress: { lining: { bodice: true } } } };
-    const since = run(
-      work,
-      { kind: "setDress", part: "skirt", value: { kind: "tiers" } },
-      { kind: "setDress", part: "lining", value: { skirt: true } },
-      { kind: "setDress", part: "neckline", value: { shape: "vee" } },
-    );
-    expect(workFromBase(since, sewn, "Next").dress).toEqual({ skirt: { kind: "tiers" }, lining: { bodice: true } });
-    expect(workFromBase(since, trial, "Next").dress).toEqual({ skirt: { kind: "tiers" }, lining: { skirt: true } });
-    expect(workFromBase(work, trial, "Next")).not.toHaveProperty("dress");
-  });
-});
-
 describe("what her body always asked for", () => {
   it("carries what is of the body with the mean of its amounts, and tells in how many garments it was right", () => {
     const { carried, blamed } = standing(
