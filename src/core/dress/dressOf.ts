@@ -20,6 +20,7 @@ import type { LengthUnit } from "../decisions/work";
 import { bodiceParts } from "./bodiceParts";
 import { dressedBody } from "./dressedBody";
 import { checkDress } from "./checkDress";
+import { dartPlaces } from "./dartPlaces";
 import type { DressPlan } from "./dressPlan";
 import { finishedWaist } from "./finishedWaist";
 import { underAdvice } from "./underAdvice";
@@ -54,6 +55,7 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
           closure,
           allowances,
           clothWidth: clothWidthOf(dress, "main", work.unit),
+          dartPlaces: dartPlaces(bodice),
         });
   const made = skirt?.ok === true ? skirt.value : null;
   const lining =
@@ -111,7 +113,7 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
     cloths: [...new Set(parts.map(({ cloth }) => cloth))],
     notions: notionsOf(sewn),
     sewing: orderOfSewing(sewn),
-    checks: checkDress(sewn),
+    checks: checkDress(sewn, body),
   };
 }
 
