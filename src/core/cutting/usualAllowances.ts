@@ -3,6 +3,7 @@ import type { Allowances } from "../decisions/allowances";
 import type { LengthUnit } from "../decisions/work";
 import { distance } from "../geometry/point";
 import { pointOf, type Piece, type SeamName } from "../pattern/piece";
+import { isFacing } from "../pattern/pieceGroups";
 import type { Mm } from "../units";
 
 /**
@@ -73,6 +74,8 @@ export const allowanceOf = (allowances: Allowances, seam: SeamName): Mm => allow
  * half the finished width: wider, the two would not lie side by side inside it.
  */
 export function allowanceOn(piece: Piece, allowances: Allowances, seam: SeamName): Mm {
+  // The free edge of a facing is neatened as it is cut.
+  if (seam === "edge" && isFacing(piece.name)) return 0;
   const allowance = allowanceOf(allowances, seam);
   return piece.name === "strap" && seam !== "strap" ? Math.min(allowance, strapWidthOf(piece) / 2) : allowance;
 }
