@@ -4,7 +4,8 @@ import type { Decided } from "../decisions/decided";
 import type { Dress } from "../decisions/dress";
 import { draftEdges } from "../edges/draftEdges";
 import { draftLining } from "../lining/draftLining";
-import { readClosure } from "../opening/readClosure";
+import { readClosure, type ClosureAsked } from "../opening/readClosure";
+import type { DressBody } from "../parts/dressBody";
 import type { Part } from "../parts/part";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
 import { isBasque } from "../pattern/pieceGroups";
@@ -13,15 +14,18 @@ import type { PlanFailure } from "../plan/planFailure";
 import { planOf } from "../plan/planOf";
 import { remember } from "../remember";
 import { ok, type Result } from "../result";
-import { notionsOf, orderOfSewing } from "../sewing/orderOfSewing";
+import { notionsOf } from "../sewing/notionsOf";
+import { orderOfSewing } from "../sewing/orderOfSewing";
 import { draftSkirt } from "../skirts/draftSkirt";
+import type { SkirtDraft } from "../skirts/skirtDraft";
+import type { Closure } from "../decisions/pattern";
 import type { LengthUnit } from "../decisions/work";
 import { bodiceParts } from "./bodiceParts";
 import { dressedBody } from "./dressedBody";
 import { checkDress } from "./checkDress";
+import { dartPlaces } from "./dartPlaces";
 import type { DressPlan } from "./dressPlan";
 import { finishedWaist } from "./finishedWaist";
-import { liningLevels } from "./liningLevels";
 import { underAdvice, underliningParts } from "./underAdvice";
 
 /** What a dress follows from: the work, and the unit its cloth and zip are sold in. */
@@ -54,6 +58,7 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
           closure,
           allowances,
           clothWidth: clothWidthOf(dress, "main", work.unit),
+          dartPlaces: dartPlaces(bodice),
         });
   const made = skirt?.ok === true ? skirt.value : null;
   const lining =
@@ -81,10 +86,10 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
           closure,
           zip: dress.zip ?? "invisible",
           skirt: made?.levels ?? [],
-          lining: liningLevels(lined, closure),
+          lining: lined?.levels ?? [],
           liningFree: free === null ? 0 : Math.max(free.below - closure.belowWaist, 0),
           isNeckUntied: edges.strap?.kind === "tied",
-          body: made === null ? { bust: body.bust, hip: body.hip, shoulderGirth: body.shoulderGirth } : body,
+          body: bodyThrough(body, made, closure),
         });
   const shell = [...bodiceParts(bodice, edges), ...(made?.parts ?? [])];
   const parts: readonly Part[] = [
@@ -119,8 +124,19 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
     cloths: [...new Set(parts.map(({ cloth }) => cloth))],
     notions: notionsOf(sewn),
     sewing: orderOfSewing(sewn),
-    checks: checkDress(sewn),
+    checks: checkDress(sewn, body),
   };
+}
+
+/** Her hip line lies as far above a level hem at the centre back as at the side. */
+function bodyThrough(
+  { bust, hip, shoulderGirth, hipDepth }: DressBody,
+  skirt: SkirtDraft | null,
+  { place }: Closure,
+): ClosureAsked["body"] {
+  if (skirt === null) return { bust, hip, shoulderGirth };
+  const { back, side } = skirt.lengths;
+  return { bust, hip, shoulderGirth, hipDepth: hipDepth + (place === "side" ? 0 : back - side) };
 }
 
 /** A skirt takes the place of the pattern's basque. */
