@@ -88,6 +88,7 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
           skirt: made?.levels ?? [],
           lining: lined?.levels ?? [],
           liningFree: free === null ? 0 : Math.max(free.below - closure.belowWaist, 0),
+          strapLength: edges.strap?.length ?? null,
           isNeckUntied: edges.strap?.kind === "tied",
           body: bodyThrough(body, made, closure),
         });
