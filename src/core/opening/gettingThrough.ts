@@ -43,6 +43,8 @@ export interface GarmentOpened {
   readonly lining: readonly HangingLevel[];
   /** How much further down than the opening the lining of the skirt is open. */
   readonly liningFree: Mm;
+  /** How far down along the lining the hips go; absent: as along the shell. */
+  readonly liningHipDepth?: Mm;
   /** Each strap as it is made; null: as the pattern's. */
   readonly strapLength: Mm | null;
   /** The neck edge is none that she has to get through: its straps are untied. */
@@ -58,6 +60,8 @@ export interface Loop {
   readonly of: "shell" | "lining";
   /** How much further down than the opening it is open. */
   readonly free: Mm;
+  /** Whether the hips go so far down. */
+  readonly isToHips: boolean;
 }
 
 /** A loop as the opening leaves it. */
@@ -102,11 +106,7 @@ export function getThrough(garment: GarmentOpened): GettingThrough {
       : [
           read(
             "steppingIn",
-            [
-              ...necks,
-              // The hips go as far as their own line.
-              ...round.filter(({ below }) => below === null || below <= hipLine + SOLVER_ACCURACY),
-            ].map((loop) => ({ ...loop, needed: hips })),
+            [...necks, ...round.filter(({ isToHips }) => isToHips)].map((loop) => ({ ...loop, needed: hips })),
           ),
         ]),
     read("overhead", [
@@ -119,12 +119,19 @@ export function getThrough(garment: GarmentOpened): GettingThrough {
 }
 
 function loopsRound(
-  { halves, closure, skirt, lining, liningFree }: GarmentOpened,
+  { halves, closure, skirt, lining, liningFree, liningHipDepth }: GarmentOpened,
   end: Mm,
   hipLine: Mm,
 ): readonly Loop[] {
-  const hanging = (levels: readonly HangingLevel[], of: Loop["of"], free: Mm): readonly Loop[] =>
-    withLevelsAt(levels, [end + free, hipLine]).map((level) => ({ ...level, at: null, of, free }));
+  const liningHip = liningHipDepth ?? hipLine;
+  const hanging = (levels: readonly HangingLevel[], of: Loop["of"], free: Mm, hip: Mm): readonly Loop[] =>
+    withLevelsAt(levels, [end + free, hip]).map((level) => ({
+      ...level,
+      at: null,
+      of,
+      free,
+      isToHips: level.below <= hip + SOLVER_ACCURACY,
+    }));
   return [
     ...roundLevels(halves, closure.place, end).map(({ girth, below, seam }): Loop => ({
       girth,
@@ -132,9 +139,10 @@ function loopsRound(
       at: seam,
       of: "shell",
       free: 0,
+      isToHips: below <= hipLine + SOLVER_ACCURACY,
     })),
-    ...hanging(skirt, "shell", 0),
-    ...hanging(lining, "lining", liningFree),
+    ...hanging(skirt, "shell", 0, hipLine),
+    ...hanging(lining, "lining", liningFree, liningHip),
   ];
 }
 
@@ -211,7 +219,7 @@ function neckOf(halves: readonly [PieceSet, PieceSet], { place }: Closure, strap
     piece.name === "strap" && strapLength !== null ? strapLength : seamLength(piece, "neck");
   const girth = sum(halves.flatMap((half) => piecesOf(half).map(along)));
   const below = place === "side" ? null : -sum(halves.map((half) => aboveWaist(half, place) / 2));
-  return { girth, below, at: "neck", of: "shell", free: 0 };
+  return { girth, below, at: "neck", of: "shell", free: 0, isToHips: true };
 }
 
 /** The seam that opens from its upper end to the waist: the centre back, or the side from the underarm. */
