@@ -9,9 +9,7 @@ import { cutDepth, cutWidth, type Part, type PiecePart, type SectorPart } from "
 import { remember } from "../remember";
 import { CUTTING_ACCURACY, ON_FOLD, SAME_POINT } from "../tolerance";
 import type { Mm } from "../units";
-import type { ClothSpot } from "./cutting";
-
-export type Ring = readonly ClothSpot[];
+import { boxRing, type Ring } from "./rings";
 
 export interface CutRing {
   /** As it is once it lies open. */
@@ -54,13 +52,6 @@ function pieceRing({ piece, cut }: PiecePart, allowances: Allowances): Ring {
   const { x: onFold } = fold.curve.a;
   return ring.map(({ x, y }) => ({ x: Math.abs(x - onFold) < ON_FOLD ? 0 : x - onFold, y }));
 }
-
-export const boxRing = (width: Mm, length: Mm): Ring => [
-  { x: 0, y: 0 },
-  { x: width, y: 0 },
-  { x: width, y: length },
-  { x: 0, y: length },
-];
 
 /**
  * Half a share of a ring about the origin, from straight down to the right: any share is alike on both sides of its middle, and
