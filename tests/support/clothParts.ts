@@ -9,7 +9,7 @@ import { invariant } from "../../src/core/result";
 import { radians } from "../../src/core/units";
 import { planOf, testWork } from "./works";
 
-export const NO_ALLOWANCES = { top: 0, bottom: 0, sides: 0 };
+const NO_ALLOWANCES = { top: 0, bottom: 0, sides: 0 };
 
 /** Cut sizes across and along its own grain, no allowances. */
 export const rectanglePart = (

@@ -105,8 +105,8 @@ export function biasLengths(
   const [width, length] = [cutWidth(part), cutDepth(part)];
   const [short, long] = [Math.min(width, length), Math.max(width, length)];
   const each = (lengths: number): Mm => (lengths === 1 ? long : long / lengths + 2 * JOIN);
-  let lengths = 1;
-  while (lengths < MOST_LENGTHS && !fits((each(lengths) + short) * Math.SQRT1_2, usable)) lengths += 1;
+  const counts = Array.from({ length: MOST_LENGTHS }, (_, index) => index + 1);
+  const lengths = counts.find((count) => fits((each(count) + short) * Math.SQRT1_2, usable)) ?? MOST_LENGTHS;
   return width > length ? { lengths, width: each(lengths), length } : { lengths, width, length: each(lengths) };
 }
 

@@ -79,7 +79,7 @@ function arc(radius: Mm, from: number, to: number): Ring {
 }
 
 /** A half whose fold lies at x = 0, laid open: from one end of the fold round to the other, and back as its mirror image. */
-export function unfolded(half: Ring): Ring {
+function unfolded(half: Ring): Ring {
   const isOn = (index: number): boolean => Math.abs(half[index % half.length]?.x ?? Infinity) <= ON_FOLD;
   const start = half.findIndex((_, index) => isOn(index) && !isOn(index + 1));
   if (start < 0) return half;

@@ -170,7 +170,7 @@ function search(starts: readonly (readonly Next[])[], cloth: Cloth, options: Sea
   let memory = Array.from({ length: MEMORY }, () => found.best);
   let life = 1;
   let told = 0;
-  for (let turn = 0; cloth.looks - began < looks && found.best.length > goal; turn++) {
+  for (let turn = 0; turn < MOST_TURNS && cloth.looks - began < looks && found.best.length > goal; turn++) {
     if (now.order.length < 2 && (now.order[0]?.item.shapes.length ?? 1) < 2) break;
     if (life < lives && cloth.looks - began > (looks * life) / lives) {
       life++;
@@ -186,8 +186,9 @@ function search(starts: readonly (readonly Next[])[], cloth: Cloth, options: Sea
     if (now.best.cost < found.best.cost) found = now;
     memory[turn % MEMORY] = now.best;
     const share = (cloth.looks - began) / looks;
-    if (share < told + TOLD_BY) continue;
-    told = share;
+    const stage = Math.floor(share * TIMES_TOLD);
+    if (stage === told) continue;
+    told = stage;
     progress(Math.min(1, share));
   }
   progress(1);
@@ -199,8 +200,10 @@ function startFrom(before: readonly Next[], cloth: Cloth, choose: Chooser): Foun
   return { order, best: invariant(cloth.layAll(order, Infinity), "a way to lie") };
 }
 
-/** Share of what the search is given after which it tells how far it is. */
-const TOLD_BY = 0.05;
+/** How often the search tells how far it is. */
+const TIMES_TOLD = 20;
+/** Orders tried at the most: where hardly anything is to be laid, each takes but a few looks. */
+const MOST_TURNS = 100_000;
 
 /** One put elsewhere in the order, mostly what ends lowest put earlier, or two exchanged; how it may lie chosen anew. */
 function changed({ order, best }: Found, choose: Chooser): readonly Next[] {
@@ -247,14 +250,12 @@ class Cloth {
     const rows = cellsOver(way.length, this.cellLength);
     const marks = coverOf(way.ring, evenLines(columns, this.cellWidth), evenLines(rows, this.cellLength));
     const runs: (readonly [number, number, number])[] = [];
-    for (let step = FAR_APART, first = true; step >= 1; step /= 2, first = false) {
-      for (let row = first ? 0 : step; row < rows; row += first ? step : 2 * step) {
-        for (let x = 0; x < columns; x++) {
-          if (marks[row * columns + x] !== 1) continue;
-          const from = x;
-          while (x < columns && marks[row * columns + x] === 1) x++;
-          runs.push([row, from, x]);
-        }
+    for (const row of farApartFirst(rows)) {
+      let from = 0;
+      for (let x = 0; x <= columns; x++) {
+        if (x < columns && marks[row * columns + x] === 1) continue;
+        if (x > from) runs.push([row, from, x]);
+        from = x + 1;
       }
     }
     return {
@@ -376,7 +377,11 @@ class Cloth {
   }
 }
 
-/** Rows from one that is asked first to the next. */
-const FAR_APART = 16;
+/** Steps between rows: those asked first lie far apart, then what lies between. */
+const STEPS: readonly number[] = [16, 8, 4, 2, 1];
+
+const farApartFirst = (rows: number): ReadonlySet<number> =>
+  new Set(STEPS.flatMap((step) => Array.from({ length: Math.ceil(rows / step) }, (_, index) => index * step)));
+
 /** How much of the mean of all lower ends is counted with the length: so a lay with room at its end is gone on from. */
 const LOW_WEIGHT = 0.2;

@@ -9,6 +9,7 @@ import { shrunk } from "../cloth/usualCloth";
 import type { ClothName, Dress, Skirt, Tier } from "../decisions/dress";
 import type { PartGroup } from "../parts/part";
 import type { SkirtDraft } from "../skirts/skirtDraft";
+import { invariant } from "../result";
 import { SAME_POINT } from "../tolerance";
 import { degreesFrom, type Mm } from "../units";
 import { clothAskedOf, withCloth } from "./dressCloth";
@@ -276,9 +277,9 @@ function* leastOf(
   let found: { readonly way: RemnantWay; readonly loss: number } | null = null;
   let [low, high] = [0, steps.length - 1];
   // The furthest first: where that does not go, none does.
-  for (let at = high; low <= high; at = Math.floor((low + high) / 2)) {
-    const step = steps[at];
-    if (step === undefined) return found;
+  for (let round = 0; round <= steps.length && low <= high; round++) {
+    const at = round === 0 ? high : Math.floor((low + high) / 2);
+    const step = invariant(steps[at], "step");
     const way: RemnantWay | null = yield* tried(work, name, goal, [...before, step]);
     if (way === null && found === null) return null;
     if (way === null) low = at + 1;
