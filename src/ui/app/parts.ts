@@ -13,6 +13,7 @@ import { PLAN_NOTE } from "../tape/planNotePart";
 import { COLLISIONS } from "../works/collisionsPart";
 import { DEMOS } from "../works/demosPart";
 import { WORKS_LIST } from "../works/worksListPart";
+import { SALVAGE } from "../works/salvagePart";
 import { FRONT_DRAWING } from "../works/frontDrawingPart";
 
 /** The steps but Tape, which comes with the page. */
@@ -54,5 +55,6 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   PHOTOGRAPHS,
   DEMOS,
   COLLISIONS,
+  SALVAGE,
   FRONT_DRAWING,
 ];
