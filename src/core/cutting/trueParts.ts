@@ -185,7 +185,7 @@ export function truePartsOf({
         ...truePiece(piece, {
           key,
           size: null,
-          allowances,
+          allowances: allowances === null ? null : { ...allowances, ...part.allowances },
           closure: closureOf(group),
           label: undefined,
           half,
