@@ -125,9 +125,7 @@ export function biasLengths(
   const each = (lengths: number): Mm => (lengths === 1 ? long : long / lengths + 2 * JOIN);
   let lengths = 1;
   while (lengths < MOST_LENGTHS && !fits((each(lengths) + short) * Math.SQRT1_2, usable)) lengths += 1;
-  return width > length
-    ? { lengths, width: each(lengths), length }
-    : { lengths, width, length: each(lengths) };
+  return width > length ? { lengths, width: each(lengths), length } : { lengths, width, length: each(lengths) };
 }
 
 const waysOf = (ring: Ring, turns: readonly number[], over: boolean): readonly Way[] =>

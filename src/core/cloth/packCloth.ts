@@ -140,7 +140,9 @@ function startsOf(items: readonly Item[]): readonly (readonly Next[])[] {
   const isAtFold = ({ shapes }: Item): boolean => shapes[0]?.way.atFold === true;
   const sorted = measures.map((by) => items.toSorted((p, q) => by(q) - by(p)));
   const foldFirst = sorted.map((one) => [...one.filter(isAtFold), ...one.filter((item) => !isAtFold(item))]);
-  return [...sorted, ...(items.some(isAtFold) ? foldFirst : [])].map((one) => one.map((item) => ({ item, only: null })));
+  return [...sorted, ...(items.some(isAtFold) ? foldFirst : [])].map((one) =>
+    one.map((item) => ({ item, only: null })),
+  );
 }
 
 interface SearchOptions extends PackOptions {
