@@ -47,9 +47,11 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
   bodiceSides: ({ way, seams }) =>
     way === "withLining"
       ? "Open shell and lining out at the underarm, and sew the side seams of both in one go."
-      : seams.every(({ half }) => half === "right")
-        ? "Sew the right side seam. The left one opens."
-        : "Sew the side seams.",
+      : way === "withFacing"
+        ? "Open the facing out at the underarm, and sew the side seams of bodice and facing in one go."
+        : seams.every(({ half }) => half === "right")
+          ? "Sew the right side seam. The left one opens."
+          : "Sew the side seams.",
   liningDarts: "Lining: sew the darts.",
   liningSeams: "Lining: sew the seams within front and back.",
   liningShoulders: "Lining: sew the shoulder seams.",
@@ -60,6 +62,7 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
   facingSeams: "Join the facings to rings, and neaten their lower edges.",
   liningTopEdge:
     "Lay lining on shell, right sides together, and sew the upper edge. Stop one allowance short of the opening. Trim, clip the curves and turn.",
+  faceTopEdge: "Sew the facing to the upper edge, right sides together. Trim, clip the curves and turn.",
   faceNeck: "Sew the neck facing on, right sides together. Trim, clip and turn.",
   faceArmholes: "Sew the armhole facings on, right sides together. Trim, clip and turn.",
   bindNeck: "Bind the neck edge, the ends turned in at the opening.",

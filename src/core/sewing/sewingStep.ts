@@ -32,6 +32,7 @@ export const SEWING_STEPS = [
   "liningSides",
   "facingSeams",
   "liningTopEdge",
+  "faceTopEdge",
   "faceNeck",
   "faceArmholes",
   "bindNeck",
@@ -88,8 +89,9 @@ export type SewingWay =
   | "buttons"
   | "pleats"
   | "peplum"
-  /** Side seams sewn in one with those of the lining. */
+  /** Side seams sewn in one with those of the lining, or of the facing. */
   | "withLining"
+  | "withFacing"
   /** A hem on the bias. */
   | "round";
 
