@@ -156,6 +156,13 @@ const CAUTIONS: Readonly<Record<SewingCaution, string>> = {
   needle: "Take pins out before the needle gets there.",
 };
 
+const MARKS: Readonly<Record<NonNullable<SewingStep["marks"]>[number]["at"], string>> = {
+  topEdge: "Upper edge",
+  underBust: "Under-bust seam",
+  waist: "Waist seam",
+  end: "End of the opening",
+};
+
 export interface SewingStepWords {
   readonly text: string;
   /** What is sewn along, a line each: "front and back, 2 × 21.4 cm". */
@@ -171,7 +178,10 @@ export function sewingStepWords(step: SewingStep, unit: LengthUnit): SewingStepW
   const press = PRESSED[step.name] ?? "Press.";
   return {
     text: typeof said === "string" ? said : said(step),
-    seams: step.seams.map((seam) => seamSaid(seam, unit)),
+    seams: [
+      ...step.seams.map((seam) => seamSaid(seam, unit)),
+      ...(step.marks ?? []).map(({ at, from }) => `${MARKS[at]}: ${formatLength(from, unit)}`),
+    ],
     allowance: step.allowance === null ? null : formatAmount(step.allowance, unit),
     press: step.press && press !== "" ? press : null,
     cautions: step.cautions.map((caution) => CAUTIONS[caution]),
