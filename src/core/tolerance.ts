@@ -60,6 +60,9 @@ export const HALVES_AGREE = 0.5;
 /** mm. Centres that are set apart by no more, by the way, are drawn to one length; more would be an alteration of its own (our own choice). */
 export const HALVES_TRUED = 6;
 
+/** mm. A hem is level when it is as far from the floor all round to within this: no chalk and no eye is finer. */
+export const HEM_LEVEL = 2;
+
 /** mm. A girth agrees with its claim when within this: nothing but what truing leaves stands between them, and no pencil shows it. */
 export const GIRTH_AGREEMENT = 0.05;
 
@@ -168,6 +171,9 @@ export const AT_SEAM_CORNER = 6;
 
 /** mm. Girths along a bust line led one way or another that differ by less are one: no tape shows it. */
 export const SAME_GIRTH = 0.01;
+
+/** mm. A facing's lower line may be off its depth by this: nobody draws or cuts it finer. */
+export const FACING_FOLLOWS = 0.5;
 
 // Darts and fullness.
 

@@ -1,7 +1,7 @@
 /**
  * Follows the printed sheets of many random plans with tissue, ruler and pencil, and tells how far off they lead:
  * `npm run follow -- --count 2000 --seed 7`; with `--own` those on pieces of another house, their sizes as read from a file; with `--uneven` what is made of darts is for one
- * half, for the other, or for both by turns; with `--cups` one half has another cup version; with `--since` what is printed of the way from one version to another, with the old pieces.
+ * half, for the other, or for both by turns; with `--cups` one half has another cup version; with `--necklines` a neckline is redrawn; with `--since` what is printed of the way from one version to another, with the old pieces.
  */
 import { STYLE_NAMES } from "../../src/core/decisions/pattern";
 import type { LengthUnit, Work } from "../../src/core/decisions/work";
@@ -10,6 +10,7 @@ import { arrivalOf, tooFar, type Arrival } from "../follower/arrival";
 import { arrivalOnForeign, FOREIGN_FRONTS } from "../follower/foreign";
 import { wayFrom } from "../follower/since";
 import { anyChainWork } from "../support/anyChainWork";
+import { withNeckline } from "../support/necklines";
 import { unevenCup, unevenDarts } from "../support/unevenDarts";
 import { anyForeignWork } from "../support/foreign/foreignWork";
 
@@ -48,7 +49,8 @@ function add(arrival: Arrival | null, of: string, { alterations }: Work): void {
 function addTurned(work: Work, of: string, index: number): void {
   const darts = process.argv.includes("--uneven") ? unevenDarts(work, index) : work;
   const asked = process.argv.includes("--cups") ? unevenCup(darts, index) : darts;
-  add(arrivalOf(asked), of, asked);
+  const dressed = process.argv.includes("--necklines") ? withNeckline(asked, index) : asked;
+  add(arrivalOf(dressed), of, dressed);
 }
 
 const unitOf = (index: number): LengthUnit => (index % 3 === 0 ? "in" : "cm");

@@ -13,15 +13,17 @@ import type { PlanFailure } from "../plan/planFailure";
 import { planOf } from "../plan/planOf";
 import { remember } from "../remember";
 import { ok, type Result } from "../result";
-import { notionsOf, orderOfSewing } from "../sewing/orderOfSewing";
+import { notionsOf } from "../sewing/notionsOf";
+import { orderOfSewing } from "../sewing/orderOfSewing";
 import { draftSkirt } from "../skirts/draftSkirt";
 import type { LengthUnit } from "../decisions/work";
 import { bodiceParts } from "./bodiceParts";
 import { dressedBody } from "./dressedBody";
 import { checkDress } from "./checkDress";
+import { dartPlaces } from "./dartPlaces";
 import type { DressPlan } from "./dressPlan";
 import { finishedWaist } from "./finishedWaist";
-import { underAdvice } from "./underAdvice";
+import { underAdvice, underliningParts } from "./underAdvice";
 
 /** What a dress follows from: the work, and the unit its cloth and zip are sold in. */
 export type DressDecided = Decided & { readonly unit: LengthUnit };
@@ -53,6 +55,7 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
           closure,
           allowances,
           clothWidth: clothWidthOf(dress, "main", work.unit),
+          dartPlaces: dartPlaces(bodice),
         });
   const made = skirt?.ok === true ? skirt.value : null;
   const lining =
@@ -69,18 +72,26 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
     closure,
     allowances,
   });
-  const under = underAdvice(dress);
-  const reading = readClosure({
-    bodice,
-    closure,
-    zip: dress.zip ?? "invisible",
-    skirt: made?.levels ?? [],
-    lining: lined?.levels ?? [],
-    body,
-  });
+  const under = underAdvice(dress, bodice[0]);
+  const free = lined?.skirtFigures?.free ?? null;
+  // A skirt that could not be made leaves nothing to be read.
+  const reading =
+    skirt?.ok === false
+      ? null
+      : readClosure({
+          bodice,
+          closure,
+          zip: dress.zip ?? "invisible",
+          skirt: made?.levels ?? [],
+          lining: lined?.levels ?? [],
+          liningFree: free === null ? 0 : Math.max(free.below - closure.belowWaist, 0),
+          isNeckUntied: edges.strap?.kind === "tied",
+          body: made === null ? { bust: body.bust, hip: body.hip, shoulderGirth: body.shoulderGirth } : body,
+        });
+  const shell = [...bodiceParts(bodice, edges), ...(made?.parts ?? [])];
   const parts: readonly Part[] = [
-    ...bodiceParts(bodice, edges),
-    ...(made?.parts ?? []),
+    ...shell,
+    ...underliningParts(shell, under.chosen),
     ...(lined?.parts ?? []),
     ...edges.parts,
   ];
@@ -110,7 +121,7 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
     cloths: [...new Set(parts.map(({ cloth }) => cloth))],
     notions: notionsOf(sewn),
     sewing: orderOfSewing(sewn),
-    checks: checkDress(sewn),
+    checks: checkDress(sewn, body),
   };
 }
 

@@ -19,6 +19,14 @@ export const isFrontPiece = (piece: PieceName): boolean => FRONT_PIECES.has(piec
 /** Below the waist seam. */
 export const isBasque = (piece: PieceName): boolean => piece === "frontBasque" || piece === "backBasque";
 
+const SKIRT_PIECES: ReadonlySet<PieceName> = new Set(["skirtFront", "skirtSideFront", "skirtSideBack", "skirtBack"]);
+
+/** A panel of a skirt. */
+export const isSkirtPiece = (piece: PieceName): boolean => SKIRT_PIECES.has(piece);
+
+/** What hangs on the waist seam: a basque, or a panel of a skirt. */
+export const isBelowWaist = (piece: PieceName): boolean => isBasque(piece) || isSkirtPiece(piece);
+
 /** Between the under-bust and the waist. */
 export const isBand = (piece: PieceName): boolean => piece === "frontBand" || piece === "backBand";
 

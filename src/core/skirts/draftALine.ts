@@ -11,7 +11,7 @@ import { READS_AS_NOTHING } from "../tolerance";
 import { radiansFromDegrees, radians, type Mm, type Radians } from "../units";
 import { alongSide, drawQuarter, widthAt, type Quarter, type QuarterAsked } from "./quarter";
 import { quarterPieces, type QuarterCut, type Shaping } from "./quarterPieces";
-import type { SkirtFailure, SkirtLevel, SuppressionFigures } from "./skirtDraft";
+import type { DartPlaces, SkirtFailure, SkirtLevel, SuppressionFigures } from "./skirtDraft";
 import {
   BELOW_HIP_LEAST,
   DART_ABOVE_HIP,
@@ -28,12 +28,6 @@ import {
   PANEL_TAKES_MOST,
   SIDE_TAKES,
 } from "./skirtPractice";
-
-/** Where darts of the bodice end at the waist, along each finished quarter from its centre; none: as usual. */
-export interface DartPlaces {
-  readonly front: readonly Mm[];
-  readonly back: readonly Mm[];
-}
 
 export interface ALineAsked {
   readonly kind: SkirtKind;

@@ -41,12 +41,18 @@ export const STEP_OVER_HIP: Mm = 100;
 export const USUAL_VENT: Mm = 200;
 /** mm. How far the vent's underlap is cut out beyond the centre back. */
 export const VENT_WIDTH: Mm = 50;
+/** mm. How far the upper edge of the underlap runs down on its way out. */
+export const VENT_SLANT: Mm = 20;
 /** mm. A vent ends at least so far below the hip and the opening. */
 export const VENT_BELOW: Mm = 40;
 
 /** From waist to knee, of the height; and where that is not known, a knee-length skirt all the same. */
 export const TO_KNEE_OF_HEIGHT = 0.34;
+/** From waist to knee, of the way from the waist to the floor. */
+export const TO_KNEE_OF_FLOOR = 0.55;
 export const USUAL_LENGTH: Mm = 580;
+/** mm. A length that nobody measured is told no finer. */
+export const USUAL_ROUNDED: Mm = 5;
 export const LENGTH_RANGE = { least: 200, most: 1400 } as const;
 /** mm. A fitted skirt reaches at least so far below the hip line. */
 export const BELOW_HIP_LEAST: Mm = 60;
@@ -56,6 +62,8 @@ export const PEPLUM_RANGE = { least: 40, most: 400 } as const;
 export const USUAL_RATIO = 1.5;
 export const RATIO_RANGE = { least: 1, most: 4 } as const;
 export const USUAL_TIERS = 2;
+/** mm. No width of cloth is cut narrower for a gathered skirt. */
+export const PANEL_LEAST: Mm = 100;
 /** mm. A tier is at least so deep. */
 export const TIER_LEAST: Mm = 40;
 /** Each tier deeper than the one above by a quarter. */
@@ -64,6 +72,9 @@ export const TIER_GROWS = 1.25;
 export const USUAL_SHARE = 1;
 export const USUAL_PEPLUM_SHARE = 0.5;
 export const SHARE_RANGE = { least: 0.25, most: 2 } as const;
+
+/** From this share on so much of the hem lies on the bias that it drops: it hangs a day before it is levelled. */
+export const HANGS_FROM_SHARE = 0.5;
 
 /** mm at each edge of the cloth, where nothing is cut. */
 export const SELVAGE: Mm = 10;
