@@ -23,7 +23,7 @@ import { checkDress } from "./checkDress";
 import { dartPlaces } from "./dartPlaces";
 import type { DressPlan } from "./dressPlan";
 import { finishedWaist } from "./finishedWaist";
-import { underAdvice } from "./underAdvice";
+import { underAdvice, underliningParts } from "./underAdvice";
 
 /** What a dress follows from: the work, and the unit its cloth and zip are sold in. */
 export type DressDecided = Decided & { readonly unit: LengthUnit };
@@ -72,18 +72,26 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
     closure,
     allowances,
   });
-  const under = underAdvice(dress);
-  const reading = readClosure({
-    bodice,
-    closure,
-    zip: dress.zip ?? "invisible",
-    skirt: made?.levels ?? [],
-    lining: lined?.levels ?? [],
-    body,
-  });
+  const under = underAdvice(dress, bodice[0]);
+  const free = lined?.skirtFigures?.free ?? null;
+  // A skirt that could not be made leaves nothing to be read.
+  const reading =
+    skirt?.ok === false
+      ? null
+      : readClosure({
+          bodice,
+          closure,
+          zip: dress.zip ?? "invisible",
+          skirt: made?.levels ?? [],
+          lining: lined?.levels ?? [],
+          liningFree: free === null ? 0 : Math.max(free.below - closure.belowWaist, 0),
+          isNeckUntied: edges.strap?.kind === "tied",
+          body: made === null ? { bust: body.bust, hip: body.hip, shoulderGirth: body.shoulderGirth } : body,
+        });
+  const shell = [...bodiceParts(bodice, edges), ...(made?.parts ?? [])];
   const parts: readonly Part[] = [
-    ...bodiceParts(bodice, edges),
-    ...(made?.parts ?? []),
+    ...shell,
+    ...underliningParts(shell, under.chosen),
     ...(lined?.parts ?? []),
     ...edges.parts,
   ];

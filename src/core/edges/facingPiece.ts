@@ -33,14 +33,15 @@ export interface FacingAsked {
 }
 
 /** Points that its lower line is drawn through lie this far apart, mm. */
-const STEP: Mm = 15;
+const STEP: Mm = 25;
 /** And are looked for this densely along the edge, mm. */
 const SAMPLE: Mm = 4;
 
 const FACED: Readonly<Record<FacedEdges, readonly SeamName[]>> = {
   neck: ["neck"],
   armhole: ["armhole"],
-  both: ["neck", "strap", "armhole"],
+  // The shoulder too: between neck and armhole nothing narrower is left of it.
+  both: ["neck", "shoulder", "strap", "armhole"],
 };
 
 /** null where the edge is not there, or what is beside it is too short. */
@@ -51,7 +52,8 @@ export function facingPiece(asked: FacingAsked): Piece | null {
   const [first, last] = [upper.at(0), upper.at(-1)];
   if (first === undefined || last === undefined || faced.length === 0) return null;
   const line = flat(faced);
-  const down = faces === "armhole" ? [] : partDown(asked.centre, lengthToDepth(asked.centre, line, asked.depth));
+  const depth = lengthToDepth(asked.centre, line, asked.depth);
+  const down = faces === "armhole" ? [] : partDown(asked.centre, clearOfCorners([asked.centre], depth));
   const start = down.at(-1)?.b ?? first.curve.a;
   const lower = lowerLine({ ...asked, faced, line, from: last.curve.b, to: start });
   return ringOf(name, isOnFold && faces !== "armhole", [
@@ -115,6 +117,23 @@ const partDown = (curves: readonly EdgeCurve<"piece">[], to: Mm): readonly EdgeC
     0,
     to,
   ).map(({ curve }) => curve);
+
+/**
+ * A length along rows of edges near to the one wanted that ends nowhere so near to a corner of one of them that an edge too short
+ * to be sewn would be left.
+ */
+export function clearOfCorners(rows: readonly (readonly EdgeCurve<"piece">[])[], wanted: Mm): Mm {
+  const corners = rows.flatMap((row) => {
+    let gone: Mm = 0;
+    return row.map((curve) => (gone += edgeLength(curve)));
+  });
+  let length = wanted;
+  for (const corner of corners.toSorted((a, b) => b - a)) {
+    const beyond = length - corner;
+    if (beyond > SAME_POINT && beyond < SHORTEST_EDGE) length = corner;
+  }
+  return length;
+}
 
 type Line = readonly (readonly [PiecePoint, PiecePoint])[];
 

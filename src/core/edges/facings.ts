@@ -8,7 +8,7 @@ import type { PieceSet } from "../pattern/pieceSet";
 import { remember } from "../remember";
 import { FACING_FOLLOWS } from "../tolerance";
 import type { Mm } from "../units";
-import { facingPiece, type FacedEdges } from "./facingPiece";
+import { clearOfCorners, facingPiece, type FacedEdges } from "./facingPiece";
 import { centreDown, upperWalk, type WalkEdge } from "./upperWalk";
 
 /** Kept between a facing's lower line and the end of a dart that it does not cross, mm (our own choice). */
@@ -77,13 +77,21 @@ export function facingsOf({ half, neck, armhole, depth: asked }: FacingsAsked): 
   const faces: readonly FacedEdges[] = inOne
     ? ["both"]
     : [...(neck === "facing" ? (["neck"] as const) : []), ...(armhole === "facing" ? (["armhole"] as const) : [])];
-  const onShoulder = Math.min(depth, shoulder - LEFT_OF_SHOULDER);
-  const onSide = Math.min(depth, ...sides.map((side) => lengthOn(side, "side")));
+  const rowsOf = (seam: WalkEdge["seam"]) => sides.map((side) => ofSeam(side, seam).map(({ curve }) => curve));
+  const shoulders = rowsOf("shoulder");
+  const onShoulderOf = (edges: FacedEdges): Mm =>
+    clearOfCorners(
+      // From the neck out, or from the armhole in.
+      edges === "armhole" ? shoulders.map((row) => row.toReversed()) : shoulders,
+      Math.min(depth, shoulder - LEFT_OF_SHOULDER),
+    );
+  const onSide = clearOfCorners(rowsOf("side"), Math.min(depth, ...sides.map((side) => lengthOn(side, "side"))));
   const pieces = faces.flatMap((edges) =>
     sides.flatMap((side, at): readonly Piece[] => {
       const [first, second = null] = side.pieces;
       if (first === undefined) return [];
       const name = nameOf(edges, at === 0);
+      const onShoulder = onShoulderOf(edges);
       const drawn = facing({ first, second, walked: asked, name, faces: edges, depth, onShoulder, onSide });
       return drawn === null ? [] : [drawn];
     }),

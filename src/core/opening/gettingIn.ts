@@ -6,9 +6,9 @@ export type WayIn = "steppingIn" | "overhead";
 
 /** A loop of cloth that the body goes through: the girth at a level and twice the way from there to the opening's end. */
 export interface OpeningLoop {
-  /** Below the waist seam along the seam that opens; negative above; null: an edge that stays closed however long the opening is. */
-  readonly below: Mm | null;
-  /** A seam or an edge that it runs along; null: across the cloth. */
+  /** Below the waist seam along the seam that opens; negative above. */
+  readonly below: Mm;
+  /** A seam or an edge that it runs along; null: across the cloth. The neck beside an opening at the side stays closed. */
   readonly at: "neck" | "waist" | "underBust" | null;
   readonly girth: Mm;
   readonly lets: Mm;

@@ -2,7 +2,6 @@
 import type { Closure } from "../decisions/pattern";
 import { seamLength } from "../girth/seamLength";
 import type { PieceSet } from "../pattern/pieceSet";
-import { remember } from "../remember";
 import type { Mm } from "../units";
 import type { ClosureReading, WayThrough } from "./gettingIn";
 import { aboveWaist, getThrough, tightestOf, type HangingLevel, type WayRead } from "./gettingThrough";
@@ -30,13 +29,7 @@ export interface ClosureAsked {
   };
 }
 
-/** A drag on the bodice alone changes it; so does each choice. */
-export const readClosure: (asked: ClosureAsked) => ClosureReading | null = remember(
-  ["bodice", "closure", "zip", "skirt", "lining", "liningFree", "isNeckUntied", "body"],
-  read,
-);
-
-function read(asked: ClosureAsked): ClosureReading {
+export function readClosure(asked: ClosureAsked): ClosureReading {
   const { bodice, closure, zip, skirt, lining, liningFree = 0, isNeckUntied = false, body } = asked;
   const { ways, end, full } = getThrough({ halves: bodice, closure, body, skirt, lining, liningFree, isNeckUntied });
   const above = upperPart(bodice, closure);
@@ -50,7 +43,7 @@ function read(asked: ClosureAsked): ClosureReading {
   const sold = (unit: "cm" | "in") =>
     closure.buttons !== undefined || isWhole || closed === null ? null : nextLongerZip(zipNeeded(closed, zip), unit);
   return {
-    ways: ways.flatMap(throughOf),
+    ways: ways.flatMap((way) => throughOf(way, above)),
     passes,
     opening,
     leastOpening,
@@ -60,7 +53,7 @@ function read(asked: ClosureAsked): ClosureReading {
   };
 }
 
-function throughOf({ way, passages, longer }: WayRead): readonly WayThrough[] {
+function throughOf({ way, passages, longer }: WayRead, above: Mm): readonly WayThrough[] {
   const tightest = tightestOf(passages);
   if (tightest === null) return [];
   const { girth, below, lets, of, needed, at } = tightest;
@@ -68,7 +61,7 @@ function throughOf({ way, passages, longer }: WayRead): readonly WayThrough[] {
     {
       way,
       needed,
-      tightest: { girth, lets, of, at, below },
+      tightest: { girth, lets, of, at, below: below ?? -above },
       passes: lets >= needed,
       longer: longer === Infinity ? null : longer,
     },

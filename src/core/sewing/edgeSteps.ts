@@ -44,12 +44,13 @@ function lengthAlong(part: Part): number {
   return Math.max(of("x"), of("y"));
 }
 
+const isArmhole = ({ key }: Part): boolean => /armhole/i.test(key);
+
 function finishSteps(dress: SewnDress): readonly StepDraft[] {
   const { edges, parts, bodice, allowances, isBodiceLined } = dress;
   const facings = inGroup(parts, "facing").filter(({ cloth }) => cloth !== "interfacing");
   const bindings = inGroup(parts, "binding");
   const steps: StepDraft[] = [];
-  const isArmhole = (part: Part): boolean => /armhole/i.test(part.key);
   const round: SewnSeam[] = [];
   for (const edge of ["neck", "armhole"] as const) {
     const ofEdge = (some: readonly Part[]): readonly string[] => {
