@@ -14,6 +14,7 @@ import { dartSurgerySteps, dartSurgeryTitle } from "./alterations/dartSurgery/in
 import { refusedSentence } from "./doubts";
 import { fitSteps, halfWords } from "./fits";
 import { blendSaid, dartSaid, placesSaid, traceSaid, trueDartSaid, truedSaid, walkSaid } from "./jobs";
+import { necklineSaid } from "./neckline";
 import type { Context, Said } from "./terms/jobText";
 import { plannedAmount } from "./ledger";
 import { formatAmount } from "./terms/length";
@@ -29,6 +30,7 @@ const PHASE_WORDS: Readonly<Record<WorkPhase, string>> = {
   widths: "Widths",
   edges: "Shoulders and edges",
   truing: "True and check",
+  neckline: "Neckline",
 };
 
 export const phaseWords = (phase: WorkPhase): string => PHASE_WORDS[phase];
@@ -103,6 +105,8 @@ function said(step: ChecklistStep, context: Context): Said {
       return placesSaid(step, context);
     case "trued":
       return truedSaid(step.change, context);
+    case "neckline":
+      return necklineSaid(step, context);
   }
 }
 

@@ -6,7 +6,7 @@ import { capital, listWords, seamWords } from "./terms/names";
 import { tissueWords } from "./terms/points";
 
 /** "13 mm outwards and 5 mm up"; null where there is nothing to mark. */
-function awayWords({ out, down }: TissuePlace, context: Context): string | null {
+export function movedWords({ out, down }: TissuePlace, context: Context): string | null {
   const across = drawn(out, context) ? [`${small(out, context)} ${out > 0 ? "outwards" : "inwards"}`] : [];
   const along = drawn(down, context) ? [`${small(down, context)} ${down > 0 ? "down" : "up"}`] : [];
   return across.length + along.length === 0 ? null : [...across, ...along].join(" and ");
@@ -21,7 +21,7 @@ const ofWhich = ({ isFromOld }: Context): string => (isFromOld === true ? "old" 
 
 /** From where it is printed, or from a printed corner: "5 mm outwards and 20 mm down", "12 mm inwards from the printed underarm". */
 export function placeWords(place: TissuePlace, context: Context): string {
-  const away = awayWords(place, context);
+  const away = movedWords(place, context);
   if (place.point === place.from) return away ?? asItLies(context);
   const from = tissueWords(place.from, context.pieceName);
   const which = ofWhich(context);
@@ -36,7 +36,7 @@ export function placeMove(place: TissuePlace, context: Context): string | null {
       ? `${capital(tissueWords(place.point, context.pieceName))}: ${small(place.down, context)} straight ${way} its mark.`
       : null;
   }
-  if (place.point === place.from && awayWords(place, context) === null) return null;
+  if (place.point === place.from && movedWords(place, context) === null) return null;
   return `${capital(tissueWords(place.point, context.pieceName))}: ${placeWords(place, context)}.`;
 }
 

@@ -50,6 +50,7 @@ const POINTS: Readonly<Record<string, string>> = {
   "back end, inner edge": "strapBackInner",
   "back end, outer edge": "strapBackOuter",
   "pattern’s bust point": "bustPoint",
+  "corner of the neckline": "neckCorner",
 };
 
 const HOMES: Readonly<Record<string, string>> = {
@@ -113,6 +114,8 @@ interface OnTable {
   readonly lengths: { readonly from: string; readonly to: string; readonly length: number }[];
   /** Darts that were closed on the way. */
   readonly closed: Set<string>;
+  /** Moves that draw a new neckline on the piece when all else is done; none: it keeps its own. */
+  readonly neckline: string[];
 }
 
 export interface Followed {
@@ -153,7 +156,17 @@ function trace(name: PieceName, text: string, tissue: Tissue): OnTable {
   const cup = /^Trace the .+? line of the .+?, cup version (\S+?),? with /.exec(text)?.[1] ?? null;
   const traced = size === undefined ? null : tissue.paper(name, size, cup);
   if (traced === null) throw new SheetAtFault(`nothing to trace: ${text}`);
-  return { name, tissue, traced, cup, places: new Map(traced.places), told: new Set(), lengths: [], closed: new Set() };
+  return {
+    name,
+    tissue,
+    traced,
+    cup,
+    places: new Map(traced.places),
+    told: new Set(),
+    lengths: [],
+    closed: new Set(),
+    neckline: [],
+  };
 }
 
 /** False for a job whose moves lead to places that are told later. */
@@ -169,6 +182,12 @@ function doneOn(piece: OnTable, job: Job): boolean {
     if (!isCounted && !/Draw the lines between its points/.test(job.text))
       throw new SheetAtFault(`nothing says what places are counted from: ${job.text}`);
     return putPoints(piece, job);
+  }
+  if (job.text.startsWith("Draw the new neckline on the finished piece")) {
+    if (!/each point from where it lies now/.test(job.text))
+      throw new SheetAtFault(`nothing says what a neckline is counted from: ${job.text}`);
+    piece.neckline.push(...job.moves);
+    return true;
   }
   if (/^(?:Fold the .+ dart closed|Draw the .+ smooth|Redraw the end of the )/.test(job.text)) return true;
   return false;
@@ -384,7 +403,69 @@ function drawn(piece: OnTable): Followed {
     const told = piece.lengths.find(({ from, to }) => from === line.from && to === line.to);
     return told === undefined ? line : { ...line, along: toLength(line.along, told.length) };
   });
-  return { name: piece.name, places: piece.places, lines: done, told: piece.told };
+  return withNeckline({ name: piece.name, places: piece.places, lines: done, told: piece.told }, piece.neckline);
+}
+
+/** The neckline cut anew on the finished piece: its corners counted from where they lie, old lines cut off at its ends. */
+function withNeckline(piece: Followed, moves: readonly string[]): Followed {
+  if (moves.length === 0) return piece;
+  const [places, told] = [new Map(piece.places), new Set(piece.told)];
+  const neck: Line[] = [];
+  const placeOf = (of: ReadonlyMap<string, Place>, point: string): Place => {
+    const place = of.get(point);
+    if (place === undefined) throw new SheetAtFault(`a neckline by a ${point} that is nowhere`);
+    return place;
+  };
+  for (const move of moves) {
+    const line = /^Draw the neckline from the (.+?) to the (.+?) in a (straight|smooth) line(.*)\.$/.exec(move);
+    if (line !== null) {
+      const [from, to] = [pointNamed(line[1] ?? ""), pointNamed(line[2] ?? "")];
+      const ends = [placeOf(places, from), placeOf(places, to)] as const;
+      const long = new RegExp(`^ (${LENGTH}) long`).exec(line[4] ?? "");
+      if ((line[3] === "smooth") !== (long !== null)) throw new SheetAtFault(`no line: ${move}`);
+      const along = long === null ? ends : toLength(bowed(...ends), lengthOf(long[1] ?? ""));
+      neck.push({ seam: "neck", from, to, along, isMouth: false });
+      continue;
+    }
+    const found = /^([^:]+): (.*?)(?: ?from the old (.+?)|at the old (.+?))?(?: \(.+ along the shoulder\))?\.$/.exec(
+      move,
+    );
+    const point = pointNamed(found?.[1] ?? "");
+    const away = found?.[2] ?? "";
+    const old = placeOf(
+      piece.places,
+      found?.[3] === undefined && found?.[4] === undefined ? point : pointNamed(found[3] ?? found[4] ?? ""),
+    );
+    const by = away === "" ? { x: 0, y: 0 } : awayOf(away.trim());
+    if (found === null || by === null) throw new SheetAtFault(`no place: ${move}`);
+    places.set(point, { x: old.x + by.x, y: old.y + by.y });
+    told.add(point);
+  }
+  const first = piece.lines.findIndex(({ seam }) => seam === "neck");
+  const kept = piece.lines
+    .filter(({ seam }) => seam !== "neck")
+    .map((line): Line => {
+      if (line.from === "sideNeck" || line.to === "centreNeck") return cutTo(line, places);
+      return line;
+    });
+  return { ...piece, places, told, lines: [...kept.slice(0, first), ...neck, ...kept.slice(first)] };
+}
+
+/** A line with what lies beyond the new neckline cut off, or drawn on to it. */
+function cutTo(line: Line, places: ReadonlyMap<string, Place>): Line {
+  const isFrom = line.from === "sideNeck";
+  const end = places.get(isFrom ? "sideNeck" : "centreNeck");
+  if (end === undefined) return line;
+  const along = isFrom ? line.along : line.along.toReversed();
+  const nearest = along.slice(1).reduce(
+    (best, place, i) => {
+      const off = fromStep(end, along[i] ?? place, place);
+      return off < best.off - 1e-9 ? { off, at: i + 1 } : best;
+    },
+    { off: Infinity, at: 1 },
+  );
+  const cut = [end, ...along.slice(nearest.at)];
+  return { ...line, along: isFrom ? cut : cut.toReversed() };
 }
 
 const dartOfEnd = (name: string): string => name.replace(/(?:Inner|Outer)$/, "");

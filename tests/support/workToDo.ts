@@ -323,8 +323,8 @@ export const jobsOfHalf = (plan: Plan, half: PlanHalf): readonly Job[] => [
   ...walkJobs(half),
 ];
 
-/** Where points come to lie is held by following the sheet (tests/follower), not by this list. */
-export const isPlaces = ({ step }: ChecklistItem): boolean => step.kind === "places";
+/** Where points and necklines come to lie is held by following the sheet (tests/follower), not by this list. */
+export const isPlaces = ({ step }: ChecklistItem): boolean => step.kind === "places" || step.kind === "neckline";
 
 /** An item of the order of work, as a job of the same shape. */
 export function jobOf({ piece, step, amount }: ChecklistItem): Job {
@@ -356,6 +356,7 @@ export function jobOf({ piece, step, amount }: ChecklistItem): Job {
       ]);
     }
     case "places":
+    case "neckline":
       return job("", []);
     case "trueDart":
       return job(step.dart.dart, [amount]);
@@ -386,6 +387,7 @@ const ORDER = [
   "places",
   "trued",
   "trueDart",
+  "neckline",
 ];
 
 function rankOf({ step }: ChecklistItem): number {

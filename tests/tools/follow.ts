@@ -1,7 +1,7 @@
 /**
  * Follows the printed sheets of many random plans with tissue, ruler and pencil, and tells how far off they lead:
  * `npm run follow -- --count 2000 --seed 7`; with `--own` those on pieces of another house, their sizes as read from a file; with `--uneven` what is made of darts is for one
- * half, for the other, or for both by turns; with `--cups` one half has another cup version; with `--since` what is printed of the way from one version to another, with the old pieces.
+ * half, for the other, or for both by turns; with `--cups` one half has another cup version; with `--necklines` a neckline is redrawn; with `--since` what is printed of the way from one version to another, with the old pieces.
  */
 import { STYLE_NAMES } from "../../src/core/decisions/pattern";
 import type { LengthUnit, Work } from "../../src/core/decisions/work";
@@ -10,6 +10,7 @@ import { arrivalOf, tooFar, type Arrival } from "../follower/arrival";
 import { arrivalOnForeign, FOREIGN_FRONTS } from "../follower/foreign";
 import { wayFrom } from "../follower/since";
 import { anyChainWork } from "../support/anyChainWork";
+import { withNeckline } from "../support/necklines";
 import { unevenCup, unevenDarts } from "../support/unevenDarts";
 import { anyForeignWork } from "../support/foreign/foreignWork";
 
@@ -45,10 +46,13 @@ function add(arrival: Arrival | null, of: string, { alterations }: Work): void {
   found.seam = Math.max(found.seam, ...arrival.seams.map(({ by }) => by));
 }
 
+const dressed = (work: Work, index: number): Work =>
+  process.argv.includes("--necklines") ? withNeckline(work, index) : work;
+
 function addTurned(work: Work, of: string, index: number): void {
   const darts = process.argv.includes("--uneven") ? unevenDarts(work, index) : work;
   const asked = process.argv.includes("--cups") ? unevenCup(darts, index) : darts;
-  add(arrivalOf(asked), of, asked);
+  add(arrivalOf(dressed(asked, index)), of, asked);
 }
 
 const unitOf = (index: number): LengthUnit => (index % 3 === 0 ? "in" : "cm");
@@ -67,7 +71,10 @@ if (process.argv.includes("--since"))
   for (const style of STYLE_NAMES) {
     const numRuns = Math.ceil(count / STYLE_NAMES.length);
     for (const [index, work] of fc.sample(anyChainWork(style), { seed, numRuns }).entries()) {
-      const way = wayFrom(versionBefore(work, index), work, unitOf(index));
+      const before = versionBefore(work, index);
+      // By turns the neckline is another, new, or gone again.
+      const [from, to] = [index % 3 === 0 ? before : dressed(before, index), dressed(work, index + (index % 2))];
+      const way = wayFrom(from, index % 3 === 2 ? work : to, unitOf(index));
       add(way === null ? null : way.arrival, `${style} ${index}`, work);
     }
   }
@@ -75,7 +82,11 @@ else if (process.argv.includes("--own"))
   for (const front of FOREIGN_FRONTS) {
     const numRuns = Math.ceil(count / FOREIGN_FRONTS.length);
     for (const [index, made] of fc.sample(anyForeignWork({ front }, most), { seed, numRuns }).entries())
-      add(arrivalOnForeign(made, unitOf(index)), `${front} ${index}, nest ${made.foreign.options.seed}`, made.work);
+      add(
+        arrivalOnForeign({ ...made, work: dressed(made.work, index) }, unitOf(index)),
+        `${front} ${index}, nest ${made.foreign.options.seed}`,
+        made.work,
+      );
   }
 else
   for (const style of STYLE_NAMES) {

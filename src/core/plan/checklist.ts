@@ -3,6 +3,7 @@ import type { TruingChange } from "../truing/changes";
 import { isBand, isBasque } from "../pattern/pieceGroups";
 import { PIECE_ORDER, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import { seamPairsOf, type SeamPair } from "../pattern/sewnTogether";
+import type { NecklineFailure, RedrawnNeckline } from "../neckline/redrawNeckline";
 import { distance, type PiecePoint } from "../geometry/point";
 import { lineDistance } from "../geometry/segment";
 import { isRedraw, type Alteration, type DartRedraw, type FitAlteration } from "../decisions/alteration";
@@ -20,7 +21,7 @@ import {
   type PointName,
 } from "../pattern/piece";
 import { homeOf } from "../pattern/dartNames";
-import { invariant } from "../result";
+import { invariant, type Result } from "../result";
 import { SAME_LINE, HAND_AGREEMENT, READS_AS_NOTHING } from "../tolerance";
 import type { Mm } from "../units";
 import type { BustSpreadAt, ChecklistItem, CutLine, PlannedAlteration, PlannedDart } from "./plan";
@@ -36,6 +37,7 @@ import {
   tissuePlace,
   type TissuePlace,
 } from "./tissuePlaces";
+import { necklineJob } from "./necklineJob";
 import { inOrderOfWork } from "./workPhases";
 
 export interface ChecklistInputs {
@@ -44,6 +46,9 @@ export interface ChecklistInputs {
   /** The pieces traced from the pattern: a seam made of darts parts one of them in two later on. */
   readonly traced: PieceSet;
   readonly pieces: PieceSet;
+  /** The same with the neckline that was chosen. */
+  readonly drawn: PieceSet;
+  readonly neckline: Result<RedrawnNeckline, NecklineFailure> | null;
   readonly sizing: Sizing;
   readonly cutLines: readonly CutLine[];
   readonly darts: readonly PlannedDart[];
@@ -178,6 +183,9 @@ function jobsOn(piece: PieceName, inputs: ChecklistInputs): ChecklistItem[] {
     const amount = Math.max(Math.abs(dart.truing.inner), Math.abs(dart.truing.outer));
     jobs.push({ piece, step: { kind: "trueDart", dart: dart.ref, amount }, amount });
   }
+  const { neckline } = inputs;
+  const edge = neckline?.ok === true ? necklineJob(piece, pieces, inputs.drawn, neckline.value) : null;
+  if (edge !== null) jobs.push({ piece, step: { kind: "neckline", ...edge }, amount: 0 });
   return jobs;
 }
 

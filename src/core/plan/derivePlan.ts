@@ -19,6 +19,7 @@ import { soundPieces } from "./printed";
 import type { Plan, PlanGarment, PlanHalf } from "./plan";
 import { planLevels } from "./planLevels";
 import { readDarts } from "./readDarts";
+import { onNeckline, withNecklines } from "./withNecklines";
 
 /**
  * The whole plan that follows from a work. Pure: the same work gives the same plan.
@@ -36,11 +37,12 @@ export function planOn(pieces: PatternPieces, work: Decided): Result<Plan, PlanF
   const picks = pickSizes({ ...work, pieces });
   if (!picks.ok) return picks;
   const picked = picks.value;
-  const made = makeOnHalves(work, picked);
+  const { made, necklines } = withNecklines(work, makeOnHalves(work, picked));
   const garment = planGarment(work, picked, made.left, made.right);
-  const ownLeft = planHalf(work, picked, garment, made.left, "left");
-  const isAlike = made.right === made.left;
-  const [left, right] = namedApart(ownLeft, isAlike ? ownLeft : planHalf(work, picked, garment, made.right, "right"));
+  const halfOf = (half: Half): PlanHalf =>
+    onNeckline(planHalf(work, picked, garment, made[half], half), necklines[half]);
+  const ownLeft = halfOf("left");
+  const [left, right] = namedApart(ownLeft, made.right === made.left ? ownLeft : halfOf("right"));
   const ofLeft = setOf(left.pieces);
   const halves = [ofLeft, right === left ? ofLeft : setOf(right.pieces)] as const;
   const checksOf = (half: PlanHalf): readonly CheckResult[] => checksOn(work, picked, halves, half);
@@ -85,11 +87,14 @@ function planHalf(work: Decided, picked: Picked, garment: PlanGarment, made: Alt
   const own = picked.halves[half];
   const { built, cutLines, levelled } = own;
   const { cup, bust } = own.sizing;
+  const pieces = piecesOf(made.pieces);
   const inOwn = isOneCup(picked) ? garment : { ...garment, ...inCup(own) };
   return {
     ...inOwn,
     levelled,
-    pieces: piecesOf(made.pieces),
+    pieces,
+    fitted: pieces,
+    neckline: null,
     darts: readDarts(inOwn.printed, built, made, {
       radius: bustRadiusOf(work),
       half,
@@ -105,7 +110,7 @@ function planHalf(work: Decided, picked: Picked, garment: PlanGarment, made: Alt
 const isOneCup = ({ halves }: Picked): boolean => halves.left === halves.right;
 
 const checksOn = (
-  { pattern }: Decided,
+  { pattern, dress }: Decided,
   { bust, bodyHip }: Picked,
   halves: readonly [PieceSet, PieceSet],
   half: PlanHalf,
@@ -118,10 +123,11 @@ const checksOn = (
     alterations: half.alterations,
     closure: pattern.closure,
     body: { bust, hip: bodyHip ?? null },
-  });
+    // What hangs below the waist is then not the plan's: the checks of the dress read the opening with it.
+  }).filter(({ name }) => name !== "openingPasses" || dress === undefined);
 
 const jobsOn = ({ built }: PickedHalf, half: PlanHalf, twice: ReadonlySet<PieceName>) =>
-  listWork({ ...half, traced: built.cut, pieces: setOf(half.pieces), twice });
+  listWork({ ...half, traced: built.cut, pieces: setOf(half.fitted), drawn: setOf(half.pieces), twice });
 
 /** Pieces that are not the same on both halves, or on one alone. */
 function unlike(left: PlanHalf, right: PlanHalf): ReadonlySet<PieceName> {

@@ -15,7 +15,9 @@ import type { DartName, DartRef, LevelName, Nest, Piece, PieceName, PointName, S
 import type { Result } from "../result";
 import type { Sizing } from "../sizing/sizing";
 import type { Mm, Radians } from "../units";
+import type { NecklineFailure, RedrawnNeckline } from "../neckline/redrawNeckline";
 import type { HalfLevelled } from "./levelHalves";
+import type { NecklineJob } from "./necklineJob";
 import type { DartPlaces, DrawnLength, TissuePlace } from "./tissuePlaces";
 
 /** A girth at a level: between which sizes its line runs, what is wanted and what the pieces give. */
@@ -194,6 +196,8 @@ export type ChecklistStep =
       readonly lengths: readonly DrawnLength[];
       readonly stayed: readonly PointName[];
     }
+  /** The upper edge drawn anew on the piece as it lies when all else is done. */
+  | ({ readonly kind: "neckline" } & NecklineJob)
   | { readonly kind: "trueDart"; readonly dart: DartRef; readonly amount: Mm }
   | {
       readonly kind: "walk";
@@ -241,6 +245,10 @@ export interface PlanHalf extends PlanGarment {
   readonly levelled: HalfLevelled | null;
   /** The final pieces. */
   readonly pieces: readonly Piece[];
+  /** The same before the neckline was redrawn on them; the very same array where it was not. */
+  readonly fitted: readonly Piece[];
+  /** The neckline that was chosen, or why it cannot be had: the pieces then stay as they are. null: as the pattern has it. */
+  readonly neckline: Result<RedrawnNeckline, NecklineFailure> | null;
   readonly darts: readonly PlannedDart[];
   readonly cutLines: readonly CutLine[];
   /** The lines of the ledger that are made on this half. */

@@ -33,6 +33,7 @@ export interface TissuePlace {
 /** What can be found on any tissue, in the order it is told: down the centre, along the top, down the side. */
 const CORNERS: readonly PointName[] = [
   "centreNeck",
+  "neckCorner",
   "sideNeck",
   "shoulderTip",
   "armholeTouch",

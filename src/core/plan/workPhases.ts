@@ -7,7 +7,7 @@ import { PHASE_ORDER } from "../decisions/tradeOrder";
 import { PIECE_ORDER } from "../pattern/pieceSet";
 import type { ChecklistItem, ChecklistStep } from "./plan";
 
-const WORK_PHASES = ["trace", ...PHASE_ORDER, "truing"] as const;
+const WORK_PHASES = ["trace", ...PHASE_ORDER, "truing", "neckline"] as const;
 export type WorkPhase = (typeof WORK_PHASES)[number];
 
 export function phaseOfStep(step: ChecklistStep): WorkPhase {
@@ -26,6 +26,8 @@ export function phaseOfStep(step: ChecklistStep): WorkPhase {
     case "trued":
     case "walk":
       return "truing";
+    case "neckline":
+      return "neckline";
     case "alteration":
       return step.planned.phase;
   }

@@ -83,7 +83,7 @@ function changesOf(measure: PrintedLength, drafted: PieceSet, plan: Plan): Compa
 
 /** On the pieces as they come out: where the halves differ, their mean. */
 function finishedLength(measure: PrintedLength, plan: Plan): Mm | null {
-  const lengths = halvesOf(plan).map((half) => garmentLength(measure, setOf(half.pieces), dartsMoved(half)));
+  const lengths = halvesOf(plan).map((half) => garmentLength(measure, setOf(half.fitted), dartsMoved(half)));
   return lengths.some((length) => length === null)
     ? null
     : lengths.reduce<Mm>((sum, length) => sum + (length ?? 0), 0) / lengths.length;
@@ -110,7 +110,7 @@ export function bustDartsOf(pieces: PieceSet): BustDarts {
 
 /** What her redraws of those two darts ask for: sideways of the upright one, up and down of the one that lies. */
 function dartsMoved(half: PlanHalf): DartsMoved {
-  const { upright, lying } = bustDartsOf(setOf(half.pieces));
+  const { upright, lying } = bustDartsOf(setOf(half.fitted));
   const inwards = upright === null ? 0 : movedAcross(half, upright);
   const up = lying === null ? 0 : movedAcross(half, lying);
   return { out: 0 - inwards, down: 0 - up };

@@ -237,7 +237,7 @@ const byMeasure = (compared: readonly Compared[]): ComparedBy =>
   Object.fromEntries(compared.map((one) => [one.measure, one]));
 
 const kindOf = ({ left }: Plan) => {
-  const { strap, frontBand } = setOf(left.pieces);
+  const { strap, frontBand } = setOf(left.fitted);
   return { hasStraps: strap !== undefined, hasBand: frontBand !== undefined };
 };
 
@@ -389,7 +389,7 @@ function dartsChanged({ compared }: Comparison, work: Work, plan: Plan): readonl
 /** The amount that stands already: of a fit on both halves; of the darts how far out her redraws brought their ends. */
 function standing(altered: Altered, work: Work, plan: Plan): Mm {
   if (altered.kind === "fit") return useOn(usesOf(work, altered.fit), altered.fit, "both").amount;
-  const { upright } = bustDartsOf(setOf(plan.left.pieces));
+  const { upright } = bustDartsOf(setOf(plan.left.fitted));
   return upright === null ? 0 : 0 - endOf(work, upright, USUAL_HOLD).across;
 }
 
@@ -446,7 +446,7 @@ const inwards = (bound: Mm, step: Mm): Mm => snapped(Math.trunc(bound / step) * 
 function gainOf({ answers, by }: Asked, fit: ProposedFit, plan: Plan): number {
   if (answers === null) return 1;
   const { least, most } = fitOf(fit).range;
-  const pieces = setOf(plan.left.pieces);
+  const pieces = setOf(plan.left.fitted);
   const trial: FitAlteration = { kind: "fit", id: "proposed", fit, amount: Math.min(most, Math.max(least, by)) };
   const done = applyAlteration(pieces, trial, { bustPoint: plan.bustPoint.own ?? plan.bustPoint.printed });
   if (!done.ok || trial.amount === 0) return 1;
@@ -458,7 +458,7 @@ function gainOf({ answers, by }: Asked, fit: ProposedFit, plan: Plan): number {
 
 /** As much of a change as the pieces give. */
 function possible(by: Mm, alteration: FitAlteration, plan: Plan, step: Mm): Mm {
-  const trial = (amount: Mm) => made(setOf(plan.left.pieces), { ...alteration, amount }, plan);
+  const trial = (amount: Mm) => made(setOf(plan.left.fitted), { ...alteration, amount }, plan);
   const first = trial(by);
   if (first.ok) return by;
   const { failure } = first;
@@ -488,7 +488,7 @@ const made = (pieces: PieceSet, alteration: Alteration, { bustPoint }: Plan) =>
 
 /** The ends of the bust darts brought further out, or in: of an upright one across its axis, of one that lies along it. */
 function proposedDarts(asked: Asked | AskedNoLonger, work: Work, plan: Plan): Draft | Refused {
-  const pieces = setOf(plan.left.pieces);
+  const pieces = setOf(plan.left.fitted);
   const { upright, lying } = bustDartsOf(pieces);
   if (upright === null) return { asked, because: "notOnPieces" };
   const step = snapStep(work.unit);

@@ -53,7 +53,7 @@ const whole = (amount: Mm): Mm => Math.round(amount) + 0;
 
 /** Whether a garment has what a row is made on. */
 export function canBeMade({ changes }: Rule, plan: Plan): boolean {
-  const pieces = setOf(plan.left.pieces);
+  const pieces = setOf(plan.left.fitted);
   return changes.every((change) => {
     if (change.of === "fit") return fitFor(change, plan) !== null;
     if (change.of === "bust") return true;
@@ -64,7 +64,7 @@ export function canBeMade({ changes }: Rule, plan: Plan): boolean {
 
 /** The fit of a change that the garment has what it is made on for; null: none of them. */
 function fitFor({ fits }: Extract<Change, { readonly of: "fit" }>, plan: Plan): FitName | null {
-  const pieces = setOf(plan.left.pieces);
+  const pieces = setOf(plan.left.fitted);
   return fits.find((name) => fitOf(name).applies(pieces)) ?? null;
 }
 
@@ -155,7 +155,7 @@ const movedBy = (causes: readonly ToAlter[], half: Half): Mm =>
       return sum + (way === undefined ? 0 : way === "down" ? amount : -amount);
     }, 0);
 
-const canLevel = (plan: Plan): boolean => fitOf("bustPointLevel").applies(setOf(plan.left.pieces));
+const canLevel = (plan: Plan): boolean => fitOf("bustPointLevel").applies(setOf(plan.left.fitted));
 
 /** What a half has of a fit as it was sewn: of an amount all round that half's own share. */
 const sewnFit = ({ alterations }: Decided, name: FitName, half: Half): Mm =>

@@ -57,6 +57,10 @@ export function tissueWords(point: PointName, piece: PieceName): string {
       return "back end, outer edge";
     case "bustPoint":
       return "pattern’s bust point";
+    case "neckCorner":
+      return "corner of the neckline";
+    case "neckPeak":
+      return "peak of the neckline";
     default:
       return mouthWords(point);
   }
