@@ -4,6 +4,7 @@
  */
 import type { Lining } from "../decisions/dress";
 import type { Closure } from "../decisions/pattern";
+import { STEPPING_OVER_HIPS } from "../opening/gettingThrough";
 import type { DressBody, FinishedWaist } from "../parts/dressBody";
 import { piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import { fail, ok, type Result } from "../result";
@@ -14,14 +15,7 @@ import { radiansFromDegrees, type Mm } from "../units";
 import { leaveFree, type FreeEnd } from "./leaveFree";
 import type { LiningDraft, LiningFailure, LiningNote } from "./liningDraft";
 import { openAt, openSeamOf, type OpenAt } from "./openSeam";
-import {
-  KNEE_BELOW_HIP,
-  STEP_OVER_HIP,
-  STEPPING_IN,
-  USUAL_LINING_FLARE,
-  USUAL_LINING_HIP_EASE,
-  USUAL_SHORTER,
-} from "./usualLining";
+import { KNEE_BELOW_HIP, STEP_OVER_HIP, USUAL_LINING_FLARE, USUAL_LINING_HIP_EASE, USUAL_SHORTER } from "./usualLining";
 
 interface SkirtToLine {
   readonly lining: Lining;
@@ -71,7 +65,7 @@ export function lineSkirt({ lining, skirt, waist, body, closure, free }: SkirtTo
   const hipBelow = hipDepth + (closure.place === "side" ? 0 : draft.lengths.back - draft.lengths.side);
   const lets = letsThrough(levels, free.below, hipBelow);
   const notes: LiningNote[] = [
-    { code: "lining/over-hips", lets, needed: hip + STEPPING_IN, passes: lets >= hip + STEPPING_IN },
+    { code: "lining/over-hips", lets, needed: hip + STEPPING_OVER_HIPS, passes: lets >= hip + STEPPING_OVER_HIPS },
   ];
   if (draft.hem < needed - READS_AS_NOTHING) notes.push({ code: "lining/no-step", girth: draft.hem, needed });
   if (shorter < 0) notes.push({ code: "lining/longer-than-skirt", by: -shorter });

@@ -18,5 +18,3 @@ export const USUAL_LINING_FLARE = 4;
 /** Over the hip, all round its hem, to step: where it reaches the knee, so far below the hip line. Of a shorter one in proportion. */
 export const STEP_OVER_HIP: Mm = 100;
 export const KNEE_BELOW_HIP: Mm = 380;
-/** Over the hip, stepping in. */
-export const STEPPING_IN: Mm = 20;
