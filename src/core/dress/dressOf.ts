@@ -91,7 +91,6 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
           lining: lined?.levels ?? [],
           liningFree: free === null ? 0 : Math.max(free.below - closure.belowWaist, 0),
           ...hipDepthOfLining(lined, closure),
-          ...hipDepthOfLining(lined, closure),
           strapLength: edges.strap?.length ?? null,
           isNeckUntied: edges.strap?.kind === "tied",
           body: bodyThrough(body, made, closure),
