@@ -2,9 +2,10 @@
  * The lining of a skirt, whatever the skirt's shape: an A-line of two panels on the same finished waist, with ease over the hip to
  * sit and a hem to step, caught in the waist seam alone, its ends left free of the zip.
  */
+import { STEPPING_OVER_HIPS } from "../opening/gettingThrough";
+
 import type { Lining } from "../decisions/dress";
 import type { Closure } from "../decisions/pattern";
-import { STEPPING_OVER_HIPS } from "../opening/gettingThrough";
 import type { DressBody, FinishedWaist } from "../parts/dressBody";
 import { piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import { fail, ok, type Result } from "../result";
