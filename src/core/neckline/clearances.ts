@@ -3,7 +3,7 @@ import { edgeFlatten, type EdgeCurve } from "../geometry/edgeCurve";
 import { distance, type PiecePoint } from "../geometry/point";
 import { segmentIntersections, segmentNearest } from "../geometry/segment";
 import { curveOf } from "../pattern/ring";
-import { pointOf, type Piece, type PointName, type SeamName } from "../pattern/piece";
+import { pointOf, type Piece, type SeamName } from "../pattern/piece";
 import { PLACED_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 
@@ -69,9 +69,8 @@ export function isClear(piece: Piece, line: Polyline): boolean {
   const bust = piece.points.bustPoint?.at;
   if (bust !== undefined && nearestTo(line, bust) < ABOUT_BUST_POINT) return false;
   const isBesideDart = piece.darts.some(({ inner, outer, apex }) => {
-    const at = (name: PointName): PiecePoint => pointOf(piece, name);
     return [inner, outer].some((mouth) => {
-      const leg = [at(apex), at(mouth)] as const;
+      const leg = [pointOf(piece, apex), pointOf(piece, mouth)] as const;
       return crosses(line, ...leg) || apart(line, leg, 0) < BESIDE_DART;
     });
   });

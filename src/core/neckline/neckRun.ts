@@ -39,7 +39,7 @@ export const curvesOf = ({ piece, edges }: NeckRun): readonly EdgeCurve<"piece">
 export const runLength = (run: NeckRun): Mm => curvesOf(run).reduce((sum, curve) => sum + edgeLength(curve), 0);
 
 /** The edges that come to the run's start, nearest first, or leave its end, as far as the next corner; none where a dart opens there. */
-function besideRun({ piece, edges: run }: NeckRun, side: "centre" | "shoulder"): readonly Edge[] {
+function besideRun({ piece, edges: run, end }: NeckRun, side: "centre" | "shoulder"): readonly Edge[] {
   const count = piece.edges.length;
   const isBack = side === "centre";
   const own = invariant(isBack ? run[0] : run.at(-1), "neck");
@@ -49,10 +49,14 @@ function besideRun({ piece, edges: run }: NeckRun, side: "centre" | "shoulder"):
     const edge = invariant(piece.edges[(first + (isBack ? count - step : step)) % count], "edge");
     if (edge.seam !== side || edge.mouthOf !== null) return found;
     found.push(edge);
-    if (!isBend(isBack ? edge.from : edge.to)) return found;
+    if (!isPassed(isBack ? edge.from : edge.to, end)) return found;
   }
   return found;
 }
+
+/** A cup's edge may dip below its bust line; that stays where it is, with its corner off the cloth. */
+const isPassed = (corner: PointName, end: NeckRun["end"]): boolean =>
+  isBend(corner) || (end === "strapInner" && corner === "centreBust");
 
 /** How long the edge beside the run is, as far as the next corner; and which corner that is. */
 export function roomBeside(
@@ -156,7 +160,7 @@ export interface NewEdge {
 export function withEdge(run: NeckRun, centre: EndMoved, end: EndMoved | null, { curves, corners }: NewEdge): Piece {
   const { piece } = run;
   const passed = run.edges.slice(0, -1).map(({ to }) => to);
-  const kept = withoutPoints(piece, [...passed, ...centre.gone, ...(end?.gone ?? [])]);
+  const kept = withoutPoints(piece, [...passed, ...centre.gone, ...(end?.gone ?? [])].filter(isBend));
   const points: Partial<Record<PointName, NamedPoint>> = { ...kept.points };
   const put = (name: PointName, at: PiecePoint): void => {
     points[name] = { ...(piece.points[name] ?? { level: "neck" as const }), at };
