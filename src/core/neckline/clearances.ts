@@ -64,9 +64,9 @@ const crosses = (line: Polyline, a: PiecePoint, b: PiecePoint): boolean =>
     return next !== undefined && segmentIntersections(place, next, a, b).length > 0;
   });
 
-/** Whether a new edge keeps clear of all that lies about it on its piece. */
-export function isClear(piece: Piece, line: Polyline): boolean {
-  const bust = piece.points.bustPoint?.at;
+/** Whether a new edge keeps clear of all that lies about it on its piece, but for a seam that it crosses. */
+export function isClear(piece: Piece, line: Polyline, crossed: SeamName | null = null): boolean {
+  const bust = (piece.points.bustPoint ?? piece.points.princessBust)?.at;
   if (bust !== undefined && nearestTo(line, bust) < ABOUT_BUST_POINT) return false;
   const isBesideDart = piece.darts.some(({ inner, outer, apex }) => {
     return [inner, outer].some((mouth) => {
@@ -78,6 +78,7 @@ export function isClear(piece: Piece, line: Polyline): boolean {
   return piece.edges.every(
     (edge) =>
       ENDS_AT.has(edge.seam) ||
+      edge.seam === crossed ||
       edge.mouthOf !== null ||
       apart(line, flattened([curveOf(piece, edge)]), BESIDE_SEAM * 2) >= besideSeam(edge.seam),
   );

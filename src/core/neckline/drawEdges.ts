@@ -1,8 +1,9 @@
 /** Both upper edges of one half drawn anew: that of the front, and that of the back so that the two meet in one line. mm. */
 import { cornerAtDegrees, turnAtDegrees } from "../girth/cornerAngle";
+import { seamLength } from "../girth/seamLength";
 import { pointOf, type Piece, type PieceName, type PointName } from "../pattern/piece";
 import { piecesOf, withPiece, type PieceSet } from "../pattern/pieceSet";
-import { edgeTo } from "../pattern/ring";
+import { curveOf, edgeTo } from "../pattern/ring";
 import { invariant } from "../result";
 import { edgeTurned } from "../surgery/straightThrough";
 import { DRAWN_ALIKE_DEGREES } from "../tolerance";
@@ -16,8 +17,9 @@ import {
   SHOULDER_LEFT,
   type Polyline,
 } from "./clearances";
-import { drawShape, roundLine, type DrawnShape } from "./edgeShapes";
-import { curvesOf, endMoved, neckRunOf, roomBeside, runLength, withEdge, type EndMoved, type NeckRun } from "./neckRun";
+import { drawShape, roundLine, type Between, type DrawnShape } from "./edgeShapes";
+import { curvesOf, endMoved, neckRunOf, roomBeside, withEdge, type EndMoved, type NeckRun } from "./neckRun";
+import { besideCentre, drawnOver, endBeside, seamRunOf } from "./overPrincess";
 
 /** A neckline with nothing left out. */
 export interface Asked {
@@ -46,22 +48,20 @@ export function runsOn(pieces: PieceSet): Runs | null {
   const name = frontName(pieces);
   const front = name === null ? null : neckRunOf(pieces[name]);
   const back = neckRunOf(pieces.back);
-  // Where a shoulder is sewn both edges are drawn, or none.
-  if (front === null || (front.end === "sideNeck" && back?.end !== "sideNeck")) return null;
+  // Where a shoulder is sewn both edges are drawn, or none; one over a princess seam is drawn already.
+  if (front === null || front.end === "princessTop" || (front.end === "sideNeck" && back?.end !== "sideNeck"))
+    return null;
   return { front, back };
 }
 
-/** Of this half, front and back; and of a side front, where the edge crosses on to it. */
+/** Of this half, front and back, on whatever piece. */
 export const lengthOf = (pieces: PieceSet): Mm =>
-  piecesOf(pieces).reduce((sum, piece) => {
-    const run = neckRunOf(piece);
-    return sum + (run === null ? 0 : runLength(run));
-  }, 0);
+  piecesOf(pieces).reduce((sum, piece) => (piece.name === "strap" ? sum : sum + seamLength(piece, "neck")), 0);
 
 /** The pieces with their new edges; null where that is not to be had. */
 export function drawnOn(pieces: PieceSet, asked: Asked): PieceSet | null {
   const runs = runsOn(pieces);
-  if (runs === null || !isWithin(runs, asked)) return null;
+  if (runs === null || !isWithin(runs, pieces, asked)) return null;
   const { front, back } = runs;
   if (front.end === "strapInner") {
     const cup = strapped(front, asked.shape, asked.deeper);
@@ -71,12 +71,24 @@ export function drawnOn(pieces: PieceSet, asked: Asked): PieceSet | null {
     return lowered === null ? done : withPiece(done, lowered);
   }
   if (back === null) return null;
-  return shouldered(pieces, front, back, asked);
+  const beyond = beyondSeam(front, pieces, asked.wider);
+  return beyond === null ? shouldered(pieces, front, back, asked) : crossing(pieces, front, back, { ...asked, beyond });
 }
 
 /** Whether the ends of the edges stay within what they move along. */
-const isWithin = ({ front, back }: Runs, { deeper, wider, backDeeper }: Asked): boolean =>
-  isRoom(front, deeper, wider) && (back === null || isRoom(back, backDeeper, wider));
+const isWithin = ({ front, back }: Runs, pieces: PieceSet, { deeper, wider, backDeeper }: Asked): boolean =>
+  isRoom(front, deeper, beyondSeam(front, pieces, wider) === null ? wider : 0) &&
+  (back === null || isRoom(back, backDeeper, wider));
+
+/** How far along the shoulder of a side front an edge ends that crosses the princess seam there; null: it does not come so far. */
+function beyondSeam(front: NeckRun, { sideFront }: PieceSet, wider: Mm): Mm | null {
+  const { length, to } = roomBeside(front, "shoulder");
+  const beyond = wider - length;
+  const seam = seamRunOf(sideFront);
+  if (front.piece.name !== "centreFront" || to !== "princessTop" || seam === null || beyond < BESIDE_MOUTH) return null;
+  const room = roomBeside(seam, "shoulder");
+  return beyond <= room.length - (room.to === "shoulderTip" ? SHOULDER_LEFT : BESIDE_MOUTH) ? beyond : null;
+}
 
 function isRoom(run: NeckRun, depth: Mm, width: Mm): boolean {
   if (Math.min(depth, width) < -HIGHER_AT_MOST) return false;
@@ -89,7 +101,7 @@ function isRoom(run: NeckRun, depth: Mm, width: Mm): boolean {
 const isClearOf = (run: NeckRun, drawn: Piece): boolean =>
   isClear(run.piece, lineOf(invariant(neckRunOf(drawn), "neck")));
 
-export const lineOf = (run: NeckRun): Polyline => flattened(curvesOf(run));
+const lineOf = (run: NeckRun): Polyline => flattened(curvesOf(run));
 
 /** Which way the run comes to its end. */
 function arrivingAt({ piece, edges }: NeckRun): Radians {
@@ -114,38 +126,84 @@ function strapped(run: NeckRun, shape: DrawnShape, deeper: Mm): Piece | null {
   return isClearOf(run, piece) ? piece : null;
 }
 
+/** The corner that a front's edge makes at the shoulder where nothing else decides: the back keeps its own. */
+function cornerBeside(back: NeckRun): number {
+  const own = STRAIGHT - cornerAtDegrees(back.piece, "sideNeck");
+  return Math.min(MOST_AT_SHOULDER, Math.max(LEAST_AT_SHOULDER, own));
+}
+
+/** What a front's edge is drawn between. */
+const wayTo = (centre: EndMoved, end: Pick<EndMoved, "at" | "direction">, corner: number): Between => ({
+  centre: centre.at,
+  up: centre.direction,
+  end: end.at,
+  arriving: comingIn(end, corner),
+  bounds: [comingIn(end, LEAST_AT_SHOULDER), comingIn(end, MOST_AT_SHOULDER)],
+});
+
 /** Front and back of a bodice with a shoulder seam: as much off both shoulders, and one line over the seam. */
 function shouldered(pieces: PieceSet, front: NeckRun, back: NeckRun, asked: Asked): PieceSet | null {
-  const [frontCentre, frontEnd] = [endMoved(front, "centre", asked.deeper), endMoved(front, "shoulder", asked.wider)];
-  const [backCentre, backEnd] = [endMoved(back, "centre", asked.backDeeper), endMoved(back, "shoulder", asked.wider)];
-  if (frontCentre === null || frontEnd === null || backCentre === null || backEnd === null) return null;
-  const ownCorner = STRAIGHT - cornerAtDegrees(back.piece, "sideNeck");
-  const corner = Math.min(MOST_AT_SHOULDER, Math.max(LEAST_AT_SHOULDER, ownCorner));
-  const way = {
-    centre: frontCentre.at,
-    up: frontCentre.direction,
-    end: frontEnd.at,
-    arriving: comingIn(frontEnd, corner),
-    bounds: [comingIn(frontEnd, LEAST_AT_SHOULDER), comingIn(frontEnd, MOST_AT_SHOULDER)] as const,
-  };
-  const made = withEdge(front, frontCentre, frontEnd, drawShape(asked.shape, way, false));
+  const [centre, end] = [endMoved(front, "centre", asked.deeper), endMoved(front, "shoulder", asked.wider)];
+  if (centre === null || end === null) return null;
+  const shape = drawShape(asked.shape, wayTo(centre, end, cornerBeside(back)), false);
+  const made = withEdge(front, centre, end, shape);
   const drawnFront = withCorners(made, asked.shape, ["sideNeck"]);
-  const drawnBack = backMeeting(back, asked, [backCentre, backEnd], STRAIGHT - cornerAtDegrees(made, "sideNeck"));
-  if (!isClearOf(front, drawnFront) || !isClearOf(back, drawnBack)) return null;
+  const drawnBack = backMeeting(back, asked, STRAIGHT - cornerAtDegrees(made, "sideNeck"));
+  if (drawnBack === null || !isClearOf(front, drawnFront) || !isClearOf(back, drawnBack)) return null;
   return withPiece(withPiece(pieces, drawnFront), drawnBack);
 }
 
+/** The same where the edge goes on over the side front. */
+function crossing(
+  pieces: PieceSet,
+  front: NeckRun,
+  back: NeckRun,
+  asked: Asked & { readonly beyond: Mm },
+): PieceSet | null {
+  const side = seamRunOf(pieces.sideFront);
+  const centre = endMoved(front, "centre", asked.deeper);
+  const end = side === null ? null : endMoved(side, "shoulder", asked.beyond);
+  if (side === null || centre === null || end === null) return null;
+  const way = wayTo(centre, endBeside(front.piece, side.piece, end), cornerBeside(back));
+  const made = drawnOver(front, side.piece, centre, end, drawShape(asked.shape, way, false));
+  if (made === null) return null;
+  const centreFront = withCorners(made.centreFront, asked.shape, ["princessTop"]);
+  const sideFront = withTurns(made.sideFront, {
+    princessTop: null,
+    sideNeck: null,
+    ...(made.sideFront.points.neckCorner === undefined
+      ? {}
+      : { neckCorner: turnAtDegrees(made.sideFront, "neckCorner") }),
+  });
+  const drawnBack = backMeeting(back, asked, STRAIGHT - cornerAtDegrees(sideFront, "sideNeck"));
+  const onSide = flattened(neckCurves(sideFront));
+  const isFree =
+    isClear(front.piece, flattened(neckCurves(centreFront)), "princess") && isClear(side.piece, onSide, "princess");
+  if (drawnBack === null || !isFree || !isClearOf(back, drawnBack)) return null;
+  return [centreFront, sideFront, drawnBack].reduce(withPiece, pieces);
+}
+
+const neckCurves = (piece: Piece) =>
+  piece.edges.filter(({ seam }) => seam === "neck").map((edge) => curveOf(piece, edge));
+
+/** The whole edge of the front as a line of places, that on a side front laid beside the centre front. */
+export function frontLine(pieces: PieceSet): Polyline | null {
+  const run = runsOn(pieces)?.front ?? null;
+  const { centreFront, sideFront } = pieces;
+  if (run !== null) return lineOf(run);
+  if (centreFront === undefined || sideFront === undefined) return null;
+  const onSide = besideCentre(centreFront, sideFront, flattened(neckCurves(sideFront)));
+  return [...flattened(neckCurves(centreFront)), ...onSide.slice(1)];
+}
+
 /** Which way an edge comes to a shoulder that it makes such a corner with, degrees. */
-const comingIn = ({ direction }: EndMoved, corner: number): Radians =>
+const comingIn = ({ direction }: Pick<EndMoved, "direction">, corner: number): Radians =>
   radians(direction - radiansFromDegrees(STRAIGHT - corner));
 
 /** The back's edge between its moved ends, square to the centre, meeting the front's in one line. */
-function backMeeting(
-  run: NeckRun,
-  { wider, backDeeper }: Asked,
-  [centre, end]: readonly [EndMoved, EndMoved],
-  corner: number,
-): Piece {
+function backMeeting(run: NeckRun, { wider, backDeeper }: Asked, corner: number): Piece | null {
+  const [centre, end] = [endMoved(run, "centre", backDeeper), endMoved(run, "shoulder", wider)];
+  if (centre === null || end === null) return null;
   if (wider === 0 && backDeeper === 0) {
     const turn = cornerAtDegrees(run.piece, "sideNeck") - corner;
     if (Math.abs(turn) <= DRAWN_ALIKE_DEGREES) return run.piece;

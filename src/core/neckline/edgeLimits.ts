@@ -9,6 +9,9 @@ import type { NecklineFailure } from "./necklineFailure";
 /** Limits are told to so much, on the side that works. */
 const TOLD_TO: Mm = 0.25;
 
+/** So many amounts are tried on the way down from what was asked. */
+const STEPS = 16;
+
 type Amount = "deeper" | "wider" | "backDeeper";
 
 /**
@@ -17,8 +20,14 @@ type Amount = "deeper" | "wider" | "backDeeper";
  */
 export function whyNot(pieces: PieceSet, asked: Asked): NecklineFailure {
   const works = (tried: Asked): boolean => drawnOn(pieces, tried) !== null;
-  const mostOf = (amount: Amount, of: Asked, holding: Mm = 0): Mm =>
-    halve(holding, asked[amount], TOLD_TO, (value) => works({ ...of, [amount]: value })).holding;
+  const mostOf = (amount: Amount, of: Asked, least: Mm): Mm => {
+    const worksAt = (value: Mm): boolean => works({ ...of, [amount]: value });
+    // Beside a seam in the shoulder there may be less that works, and more that does not: the most is sought from above.
+    const step = (asked[amount] - least) / STEPS;
+    const steps = Array.from({ length: STEPS }, (_, at) => asked[amount] - step * (at + 1));
+    const holding = steps.find((value, at) => at === STEPS - 1 || worksAt(value)) ?? least;
+    return halve(holding, holding + step, TOLD_TO, worksAt).holding;
+  };
   const found = (amount: Amount, of: Asked, holding: Mm = 0): NecklineFailure => {
     const most = mostOf(amount, of, holding);
     if (amount === "wider") return { code: "neckline/too-wide", most };

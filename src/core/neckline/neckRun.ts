@@ -8,10 +8,10 @@ import { invariant } from "../result";
 import { SHORTEST_EDGE } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 
-/** An upper edge from the corner at the centre to the neck end of the shoulder, or to the inner end of a strap's seam. */
+/** An upper edge from the corner at the centre to the neck end of the shoulder, to the inner end of a strap's seam, or to a princess seam. */
 export interface NeckRun {
   readonly piece: Piece;
-  readonly end: "sideNeck" | "strapInner";
+  readonly end: "sideNeck" | "strapInner" | "princessTop";
   /** Its edges, in order; none is the mouth of a dart. */
   readonly edges: readonly Edge[];
 }
@@ -26,7 +26,8 @@ export function neckRunOf(piece: Piece | undefined): NeckRun | null {
     const edge = invariant(piece.edges[(start + step) % piece.edges.length], "edge");
     if (edge.seam !== "neck" || edge.mouthOf !== null) return null;
     edges.push(edge);
-    if (edge.to === "sideNeck" || edge.to === "strapInner") return { piece, end: edge.to, edges };
+    if (edge.to === "sideNeck" || edge.to === "strapInner" || edge.to === "princessTop")
+      return { piece, end: edge.to, edges };
     if (!isBend(edge.to) && edge.to !== "neckCorner") return null;
   }
   return null;
@@ -34,9 +35,6 @@ export function neckRunOf(piece: Piece | undefined): NeckRun | null {
 
 export const curvesOf = ({ piece, edges }: NeckRun): readonly EdgeCurve<"piece">[] =>
   edges.map((edge) => curveOf(piece, edge));
-
-/** mm. */
-export const runLength = (run: NeckRun): Mm => curvesOf(run).reduce((sum, curve) => sum + edgeLength(curve), 0);
 
 /** The edges that come to the run's start, nearest first, or leave its end, as far as the next corner; none where a dart opens there. */
 function besideRun({ piece, edges: run, end }: NeckRun, side: "centre" | "shoulder"): readonly Edge[] {

@@ -6,18 +6,17 @@ import { WORTH_NOTING } from "../tolerance";
 import { trueAll } from "../truing/trueAll";
 import type { Mm } from "../units";
 import { nearestTo } from "./clearances";
-import { frontName, lineOf } from "./drawEdges";
+import { frontLine, frontName } from "./drawEdges";
 import { gapeOver, shapedAbout } from "./gapeOfEdge";
-import { neckRunOf } from "./neckRun";
 
 /** What the edge will gape on the half, over the bust. */
 export function gapeOn(pieces: PieceSet, drawn: PieceSet): Mm {
   const name = frontName(pieces);
   const piece = name === null ? undefined : pieces[name];
-  const [own, made] = [neckRunOf(piece), neckRunOf(name === null ? undefined : drawn[name])];
+  const [own, made] = [frontLine(pieces), frontLine(drawn)];
   const bust = piece?.points.bustPoint?.at;
   if (piece === undefined || own === null || made === null || bust === undefined) return 0;
-  return gapeOver(bust, shapedAbout(piece, pieces), lineOf(own), lineOf(made));
+  return gapeOver(bust, shapedAbout(piece, pieces), own, made);
 }
 
 /** The gape closed as a wedge to the bust point, before the edge is drawn: at the pattern's own edge it is that much wider. */
@@ -28,11 +27,11 @@ export function pinchedOn(
 ): { readonly pieces: PieceSet; readonly pinched: Mm } | null {
   const name = frontName(pieces);
   const piece = name === null ? undefined : pieces[name];
-  const [own, made] = [neckRunOf(piece), neckRunOf(name === null ? undefined : drawn[name])];
+  const [own, made] = [frontLine(pieces), frontLine(drawn)];
   const bust = piece?.points.bustPoint?.at;
   if (piece === undefined || own === null || made === null || bust === undefined || !takesWedge(piece, "neck"))
     return null;
-  const wider = nearestTo(lineOf(own), bust) / nearestTo(lineOf(made), bust);
+  const wider = nearestTo(own, bust) / nearestTo(made, bust);
   const close = (amount: Mm) =>
     piece.points.princessBust === undefined
       ? closeWedgeIntoDart(piece, { seam: "neck", amount, point: bust })
