@@ -1,12 +1,14 @@
 /** What `paper` answers: the file written and one line that says so, or the one line that says why there is none. */
+import { printedParts, replacedPieces, type PrintedGroup } from "../core/cutting/trueParts";
+import { dressOf } from "../core/dress/dressOf";
 import { fail, ok, type Result } from "../core/result";
 import { FORMATS } from "../core/sheets/formats";
 import { makePaper } from "../paper/makePaper";
-import type { PaperFile, PaperRequest } from "../paper/request";
+import { dressOnPaper, type PaperFile, type PaperRequest } from "../paper/request";
 import { overlayFor, truePiecesFor } from "../paper/sheets";
 import { paperFailureWords, USUAL_MARGIN } from "../words/paperChoices";
 import { oneLine } from "./layout";
-import { PAPER_USAGE, readPaperArguments, type PaperCommand } from "./paperArgs";
+import { PAPER_USAGE, PARTS_NAMED, readPaperArguments, type PaperCommand, type PartsNamed } from "./paperArgs";
 import { plannedFrom, type Planned } from "./planned";
 import { checklistText } from "./text";
 import { readTypefaces } from "./typefaces";
@@ -68,9 +70,18 @@ function madeOf(command: PaperCommand, planned: Planned, today: string): Result<
 /** Only a PDF carries them. */
 const NO_TYPEFACES = { regular: new Uint8Array(), bold: new Uint8Array() };
 
+/** The groups of parts that a name of the command line stands for. */
+const PARTS_OF: Readonly<Record<PartsNamed, readonly PrintedGroup[]>> = {
+  bodice: [],
+  skirt: ["skirt"],
+  lining: ["bodiceLining", "skirtLining", "underlining"],
+  facings: ["facing"],
+  straps: ["strap"],
+};
+
 /** What the page asks for when nothing there has been changed, but for what the command says otherwise. */
 export function requestFor(
-  { paper, size, allSizes, allowances, toile, overlay, day }: PaperCommand,
+  { paper, size, allSizes, parts, allowances, toile, overlay, day }: PaperCommand,
   { work, plan }: Planned,
   today: string,
 ): Result<PaperRequest, string> {
@@ -79,6 +90,16 @@ export function requestFor(
     return fail(`The pattern has no size called ${size}: --size can be ${labels.join(", ")}.`);
   const printed = allSizes ? plan.printed : null;
   const pieces = size === null ? (printed ?? plan.left.pieces) : (sizes[labels.indexOf(size)] ?? []);
+  const derived = work.dress === undefined || overlay || size !== null || allSizes ? null : dressOf(work);
+  const dress = derived?.ok === true ? dressOnPaper(derived.value) : null;
+  const found = printedParts(dress?.parts ?? []);
+  const has = (name: PartsNamed): boolean =>
+    name === "bodice" || found.some(({ group }) => PARTS_OF[name].includes(group));
+  const missing = parts?.find((name) => !has(name));
+  if (missing !== undefined)
+    return fail(`This work has no ${missing} to print: --parts can be ${PARTS_NAMED.filter(has).join(", ")}.`);
+  const isWanted = (name: PartsNamed): boolean => parts === null || parts.includes(name);
+  const replaced = replacedPieces(plan, dress?.parts ?? []);
   return ok({
     work,
     plan,
@@ -88,13 +109,23 @@ export function requestFor(
       format: paper ?? work.sheetFormat ?? work.paper,
       margin: work.printerMargin ?? USUAL_MARGIN,
       size,
-      pieces: pieces.map(({ name }) => name),
+      pieces: pieces
+        .map(({ name }) => name)
+        .filter((name) => dress === null || (isWanted("bodice") && !replaced.includes(name))),
+      ...(dress === null
+        ? {}
+        : {
+            parts: found
+              .filter(({ group }) => PARTS_NAMED.some((name) => isWanted(name) && PARTS_OF[name].includes(group)))
+              .map(({ id }) => id),
+          }),
       under: [],
       before: false,
       allowances: allowances && !overlay && !allSizes,
       ...(toile ? { toile: true as const } : {}),
       ...(allSizes ? { nested: true as const } : {}),
     },
+    ...(dress === null ? {} : { dress }),
   });
 }
 

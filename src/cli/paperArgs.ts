@@ -17,6 +17,8 @@ Reads a saved Bodicewright work file and writes its paper.
                     What lies on no pages is the same on any paper
   --size LABEL      the pieces of one printed size in place of your own line
   --all-sizes       every printed size, one in another, at the stitch line
+  --parts NAMES     what to print of a work with a dress, with commas between:
+                    bodice, skirt, lining, facings, straps; else all of it
   --no-allowances   end the pieces at the stitch line
   --toile           wide allowances where a toile may have to be let out
   --overlay         strips with only what changes, to lay on the tissue
@@ -30,6 +32,10 @@ error that says why: nothing is written then, and what was there stays.
 
 export type PaperKind = "pdf" | "svg" | "dxf" | "checklist";
 
+/** What can be printed by itself of a dress. */
+export const PARTS_NAMED = ["bodice", "skirt", "lining", "facings", "straps"] as const;
+export type PartsNamed = (typeof PARTS_NAMED)[number];
+
 export interface PaperCommand {
   readonly kind: "paper";
   readonly file: string;
@@ -41,6 +47,8 @@ export interface PaperCommand {
   /** Label of a printed size; null: the wearer's own line. */
   readonly size: string | null;
   readonly allSizes: boolean;
+  /** null: all that there is. */
+  readonly parts: readonly PartsNamed[] | null;
   readonly allowances: boolean;
   readonly toile: boolean;
   readonly overlay: boolean;
@@ -51,7 +59,7 @@ export interface PaperCommand {
 const KINDS: readonly PaperKind[] = ["pdf", "svg", "dxf", "checklist"];
 const KINDS_SAID = "pdf, svg, dxf or checklist";
 
-const VALUED = ["--as", "--out", "--paper", "--size", "--day"] as const;
+const VALUED = ["--as", "--out", "--paper", "--size", "--parts", "--day"] as const;
 const PLAIN = ["--all-sizes", "--no-allowances", "--toile", "--overlay"] as const;
 type Valued = (typeof VALUED)[number];
 type Plain = (typeof PLAIN)[number];
@@ -88,6 +96,12 @@ function commandOf({ files, values, flags }: Given<Valued, Plain>): Result<Paper
   const day = values.get("--day") ?? null;
   if (day !== null && !isDay(day)) return fail(`${day} is no day: --day is year, month and day, as 2026-11-25.`);
 
+  const partsAsked = values.get("--parts")?.toLowerCase().split(",");
+  const parts = partsAsked === undefined ? null : PARTS_NAMED.filter((name) => partsAsked.includes(name));
+  const unknown = partsAsked?.find((name) => !PARTS_NAMED.some((one) => one === name));
+  if (unknown !== undefined)
+    return fail(`There are no parts called ${unknown}: --parts can be ${PARTS_NAMED.join(", ")}.`);
+
   return ok({
     kind: "paper",
     file,
@@ -96,6 +110,7 @@ function commandOf({ files, values, flags }: Given<Valued, Plain>): Result<Paper
     paper,
     size: values.get("--size") ?? null,
     allSizes: flags.has("--all-sizes"),
+    parts,
     allowances: !flags.has("--no-allowances"),
     toile: flags.has("--toile"),
     overlay,
@@ -110,14 +125,16 @@ function commandOf({ files, values, flags }: Given<Valued, Plain>): Result<Paper
 function misplacedIn(as: PaperKind, overlay: boolean, options: readonly (Valued | Plain)[]): string | null {
   const has = (option: Valued | Plain): boolean => options.includes(option);
   if (as === "checklist") {
-    const idle = (["--size", "--all-sizes", "--no-allowances", "--toile", "--overlay"] as const).find(has);
+    const idle = (["--size", "--all-sizes", "--parts", "--no-allowances", "--toile", "--overlay"] as const).find(has);
     return idle === undefined ? null : `The checklist is plain text: ${idle} says nothing about it. Leave it out.`;
   }
   if (overlay) {
-    const idle = (["--size", "--all-sizes", "--no-allowances", "--toile"] as const).find(has);
+    const idle = (["--size", "--all-sizes", "--parts", "--no-allowances", "--toile"] as const).find(has);
     return idle === undefined ? null : `Strips show your own stitch line alone: ${idle} does not go with --overlay.`;
   }
   if (has("--all-sizes") && has("--size")) return "--size is one size and --all-sizes all of them: leave one out.";
+  if (has("--parts") && (has("--all-sizes") || has("--size")))
+    return `Printed sizes are of the pattern alone: --parts does not go with ${has("--size") ? "--size" : "--all-sizes"}.`;
   if (has("--toile") && (has("--all-sizes") || has("--no-allowances")))
     return `A toile has allowances to let out: ${has("--all-sizes") ? "--all-sizes" : "--no-allowances"} does not go with --toile.`;
   return null;

@@ -60,6 +60,9 @@ export const HALVES_AGREE = 0.5;
 /** mm. Centres that are set apart by no more, by the way, are drawn to one length; more would be an alteration of its own (our own choice). */
 export const HALVES_TRUED = 6;
 
+/** mm. A hem is level when it is as far from the floor all round to within this: no chalk and no eye is finer. */
+export const HEM_LEVEL = 2;
+
 /** mm. A girth agrees with its claim when within this: nothing but what truing leaves stands between them, and no pencil shows it. */
 export const GIRTH_AGREEMENT = 0.05;
 
@@ -168,6 +171,9 @@ export const AT_SEAM_CORNER = 6;
 
 /** mm. Girths along a bust line led one way or another that differ by less are one: no tape shows it. */
 export const SAME_GIRTH = 0.01;
+
+/** mm. A facing's lower line may be off its depth by this: nobody draws or cuts it finer. */
+export const FACING_FOLLOWS = 0.5;
 
 // Darts and fullness.
 
@@ -348,6 +354,14 @@ export const SMALLEST_WINDOW = 130;
 
 /** Pages. More than these nobody cuts and sticks together; a whole bodice takes some twenty to forty (our own choice). */
 export const MOST_PAGES = 150;
+
+// Linings.
+
+/** mm. An edge set back from the shell's lies as far inside it as is wanted, to within this: less than a pencil line is wide. */
+export const SET_BACK_WITHIN = 0.05;
+
+/** mm. Truing moves a corner of a lining by tenths; where it moves one further, there was no room for what was drawn (our own choice). */
+export const LINING_TRUED_AT_MOST = 6;
 
 // Strips to lay on the tissue.
 

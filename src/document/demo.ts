@@ -1,7 +1,10 @@
 /** The invented demo works, parsed like any other file. The first is what a first visit opens. */
 import harbour from "../../demo-data/harbour.json";
 import linnet from "../../demo-data/linnet.json";
+import siskinPanels from "../../demo-data/siskin-panels.json";
 import siskinSecond from "../../demo-data/siskin-second.json";
+import siskinStraight from "../../demo-data/siskin-straight.json";
+import siskinTiers from "../../demo-data/siskin-tiers.json";
 import siskin from "../../demo-data/siskin.json";
 import sorrelPrincess from "../../demo-data/sorrel-princess.json";
 import tansyMidriff from "../../demo-data/tansy-midriff.json";
@@ -16,3 +19,6 @@ export const demoWorks = (): readonly Work[] => [
 
 /** What became of a plan: its trials, what was seen and taken, and the next dress. They stand beside the demo works, plans alone. */
 export const demoStories = (): readonly Work[] => [siskin, siskinSecond].map(demoWork);
+
+/** Three dresses on the base that the trials came to. */
+export const demoDresses = (): readonly Work[] => [siskinTiers, siskinPanels, siskinStraight].map(demoWork);

@@ -2,7 +2,7 @@
  * Bringing older files up to date: one pure step from each version to the next, applied in order. What a step is given
  * has not been parsed, and what it returns the schema then judges. A step may throw at what it cannot bring up to date.
  */
-export const CURRENT_VERSION = 8;
+export const CURRENT_VERSION = 9;
 
 export type Upgrades = Readonly<Record<number, (work: unknown) => unknown>>;
 
@@ -15,6 +15,7 @@ export const UPGRADES: Upgrades = {
   5: wearerMayBeNamed,
   6: adviceMayBeAnswered,
   7: trialsMayBeKept,
+  8: dressMayBeDecided,
 };
 
 /** Version 2 names the style of a pattern: before it there was but one, and none had straps. */
@@ -82,6 +83,11 @@ function trialsMayBeKept(work: unknown): unknown {
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** Version 9 may hold the rest of the dress: before it nothing was said of it. */
+function dressMayBeDecided(work: unknown): unknown {
+  return work;
+}
 
 /** The work of a file of some version as the current version has it. */
 export function upgradeWork(work: unknown, from: number, to: number, upgrades: Upgrades): unknown {

@@ -15,7 +15,7 @@ import { foldOf } from "../core/cutting/truePieces";
 import { CUTTING_ACCURACY } from "../core/tolerance";
 import type { Mm, Radians } from "../core/units";
 import { capital, pieceWords } from "../words/terms/names";
-import { tackingWords } from "../words/truePaper";
+import { partNamed, tackingWords } from "../words/truePaper";
 import { plainLetters } from "./plainLetters";
 
 export interface DxfOptions {
@@ -235,7 +235,7 @@ function pieceText(piece: TruePiece, { sizeName }: DxfOptions): Group[] {
   const half = piece.half === null ? "" : `, ${piece.half}`;
   const tacked = piece.half === null ? "" : tackingWords(piece.half);
   const said = [
-    `Piece Name: ${capital(piece.label ?? pieceWords(piece.name))}${half}`,
+    `Piece Name: ${capital(partNamed(piece.label ?? pieceWords(piece.name), piece.part?.cloth))}${half}`,
     `Size: ${piece.size ?? sizeName}`,
     `Quantity: ${piece.cut.count}`,
   ];
@@ -273,7 +273,9 @@ function inTitleBox(
 function cutText({ cut, half }: TruePiece): string {
   if (cut.onFold && half !== null) return `Join to the ${half === "left" ? "right" : "left"} half, then cut 1`;
   if (cut.onFold) return `Cut ${cut.count} on the fold`;
-  return cut.count === 1 ? "Cut 1" : `Cut ${cut.count}, one turned over`;
+  return cut.count === 1
+    ? "Cut 1"
+    : `Cut ${cut.count}, ${cut.count === 2 ? "one" : Math.floor(cut.count / 2)} turned over`;
 }
 
 function styleText(pieces: readonly TruePiece[], { style, sizeName, day }: DxfOptions): Group[] {

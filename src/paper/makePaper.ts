@@ -243,6 +243,9 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
   const own = (
     choices.size === null ? plan.left.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(choices.size)] ?? [])
   ).filter(({ name }) => choices.pieces.includes(name));
+  const parts = (request.dress?.parts ?? []).flatMap((part) =>
+    part.kind === "piece" && pieces.some(({ key }) => key === part.key) ? [part.piece] : [],
+  );
   return {
     kind: old === undefined ? SHEET_KIND[choices.kind] : OLD_OVERLAY_KIND,
     name: nameOf(work.name),
@@ -254,7 +257,7 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
         : [
             pieceListWords(pieces),
             opensWords(work),
-            allowances === null ? NO_ALLOWANCES : allowanceWords(own, allowances, work.unit),
+            allowances === null ? NO_ALLOWANCES : allowanceWords([...own, ...parts], allowances, work.unit),
             ...(choices.toile === true && allowances !== null ? [TOILE_WORDS] : []),
             ...(pieces.some(({ tacking }) => tacking.length > 0) ? [TACKING_WORDS] : []),
             ...buttonSheetWords(plan.left.pieces, choices.pieces, work.pattern.closure, allowances, work.unit),
@@ -263,7 +266,7 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
     failing: choices.size === null ? failing : [],
     notes: [
       ...(old === undefined ? cutFromWords(choices.kind, work.pattern, plan.nest.source) : []),
-      ...(isOverlay ? [] : [NO_FACINGS]),
+      ...(isOverlay || hasItsFinish(request) ? [] : [NO_FACINGS]),
       ...(choices.size === null && failing.length === 0 ? [ALL_CHECKS_HOLD(plan.checks.length)] : []),
       ...missingLettersWords([work.name, work.wearer ?? "", work.pattern.name]),
       ...notes,
@@ -273,6 +276,10 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
       : joiningSteps(choices.format, layout.tiles.length, work.unit),
   };
 }
+
+/** Whether facings are drawn, or a lining or a binding takes their place. */
+const hasItsFinish = ({ dress }: PaperRequest): boolean =>
+  dress?.parts.some(({ group }) => group === "facing" || group === "bodiceLining" || group === "binding") === true;
 
 const coverKey = ({ plan, choices, old }: PaperRequest, paged: Paged): CoverKey => ({
   paged,

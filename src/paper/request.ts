@@ -2,6 +2,8 @@
 import type { SheetFormat } from "../core/decisions/paperChoice";
 import { toileAllowances } from "../core/cutting/usualAllowances";
 import type { Allowances } from "../core/decisions/allowances";
+import type { DressPlan } from "../core/dress/dressPlan";
+import type { Part } from "../core/parts/part";
 import type { Half } from "../core/decisions/alteration";
 import type { PieceName } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
@@ -25,6 +27,8 @@ export interface PaperChoices {
   /** All printed sizes, one in another, as the pattern in the envelope has them: stitch lines, without allowances. */
   readonly nested?: true;
   readonly pieces: readonly PieceName[];
+  /** Parts of the dress besides those, by their ids; absent: none. */
+  readonly parts?: readonly string[];
   /** Printed sizes drawn in grey under it, by their labels. */
   readonly under: readonly string[];
   /** The pieces before the wearer's alterations, drawn dotted under it. */
@@ -48,9 +52,23 @@ export interface OldPieces {
   readonly plan: Pick<Plan, "left" | "right">;
 }
 
+/** Of the dress, what its paper follows from. */
+export interface DressOnPaper {
+  readonly parts: readonly Part[];
+  /** How far below the waist the lining of its skirt is left open; null: it opens nowhere. */
+  readonly liningOpen: Mm | null;
+}
+
+export const dressOnPaper = ({ parts, lining }: Pick<DressPlan, "parts" | "lining">): DressOnPaper => ({
+  parts,
+  liningOpen: lining?.ok === true ? (lining.value.skirtFigures?.free?.below ?? null) : null,
+});
+
 export interface PaperRequest {
   readonly work: Work;
   readonly plan: Plan;
+  /** Absent: nothing is chosen of a dress. */
+  readonly dress?: DressOnPaper;
   /** Of an overlay: the version whose pieces it is laid on. Absent: the printed tissue. */
   readonly old?: OldPieces;
   /** The day it is made, yyyy-mm-dd. */

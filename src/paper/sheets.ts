@@ -1,11 +1,13 @@
 /** From what is asked to a laid sheet: the pieces at true scale, their ink, and where each lies. */
 import { ringAround } from "../core/cutting/ringAround";
 import type { Lines } from "../core/cutting/room";
+import { alsoCutBy, printedParts, replacedPieces, sewnOnBodice, truePartsOf } from "../core/cutting/trueParts";
 import { titledClearOf, truePiecesOf } from "../core/cutting/truePieces";
 import { isTurnedOver } from "../core/cutting/turnedOver";
 import type { TruePiece } from "../core/cutting/truePiece";
 import { edgeFlatten, lineEdge } from "../core/geometry/edgeCurve";
 import { midpoint, piecePoint, sheetPoint, type PiecePoint, type SheetPoint } from "../core/geometry/point";
+import type { Part } from "../core/parts/part";
 import type { Piece, PieceName } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
 import { fail, invariant, ok, type Result } from "../core/result";
@@ -56,16 +58,33 @@ export interface LaidSheet {
   readonly outlines: readonly SheetPiece[];
 }
 
-/** The true-scale pieces that are asked for. */
-export const truePiecesFor = (request: PaperRequest): Result<readonly TruePiece[], PaperFailure> => {
-  const { work, plan, choices } = request;
-  return truePiecesOf(plan, {
-    names: choices.pieces,
-    size: choices.size,
-    allowances: allowancesFor(request),
-    closure: work.pattern.closure,
+/** The true-scale pieces that are asked for, and the parts of the dress after them. */
+export function truePiecesFor(request: PaperRequest): Result<readonly TruePiece[], PaperFailure> {
+  const { work, plan, choices, dress } = request;
+  const allowances = allowancesFor(request);
+  const { closure } = work.pattern;
+  const isOwn = choices.size === null && choices.nested !== true;
+  const sewnOn = dress === undefined || !isOwn ? {} : { sewnOn: sewnOnBodice(dress.parts) };
+  const pieces = truePiecesOf(plan, { names: choices.pieces, size: choices.size, allowances, closure, ...sewnOn });
+  if (dress === undefined || !isOwn || !pieces.ok) return pieces;
+  const parts = truePartsOf({ ...dress, ids: choices.parts ?? [], allowances, closure });
+  if (!parts.ok) return parts;
+  const own = pieces.value.map((piece): TruePiece => ({ ...piece, also: alsoCutBy(dress.parts, piece.key) }));
+  return ok(numbered([...own, ...parts.value], plan, dress.parts));
+}
+
+/** Numbers over the bodice and all that hangs on it; halves of one piece share theirs. */
+function numbered(pieces: readonly TruePiece[], plan: Plan, parts: readonly Part[]): readonly TruePiece[] {
+  const replaced = new Set(replacedPieces(plan, parts));
+  const ids = [
+    ...plan.left.pieces.map(({ name }) => name).filter((name) => !replaced.has(name)),
+    ...printedParts(parts).map(({ id }) => id),
+  ];
+  return pieces.map((piece): TruePiece => {
+    const place = ids.findIndex((id) => id === piece.key || `${id}-${piece.half}` === piece.key);
+    return place < 0 ? piece : { ...piece, number: [place + 1, ids.length] };
   });
-};
+}
 
 /** Pieces with all that is drawn on and under them. */
 export function piecesToLay(request: PaperRequest, pieces: readonly TruePiece[]): readonly Laid[] {
@@ -164,7 +183,9 @@ interface Under {
   readonly label?: string;
 }
 
-function underPieces(whole: Plan, { name, size, half }: TruePiece, { choices }: PaperRequest): readonly Under[] {
+function underPieces(whole: Plan, { name, size, half, part }: TruePiece, { choices }: PaperRequest): readonly Under[] {
+  // No pattern has it printed.
+  if (part !== undefined) return [];
   // A half with a cup of its own has other pieces printed.
   const plan = whole[half ?? "left"];
   const printed = choices.under

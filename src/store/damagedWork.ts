@@ -1,6 +1,5 @@
 /** A saved work that cannot be read: what of it can, and the record as it lies. */
 import type { Work } from "../core/decisions/work";
-import { salvageWork } from "../document/salvageWork";
 import { DAMAGED_WORDS, salvagedName, salvagedSentence, storageFailureSentence } from "../words/storage";
 import type { StorageFailure } from "./library";
 import { fieldsOf } from "./readSavedWork";
@@ -39,12 +38,13 @@ async function withRaw(
 }
 
 async function openReadable(
-  { messages }: SessionParts,
+  { messages, salvage }: SessionParts,
   raw: unknown,
   openNew: (work: Work) => Promise<void>,
 ): Promise<void> {
   const { work, version } = fieldsOf(raw);
-  const salvaged = typeof version === "number" ? salvageWork(work, version) : null;
+  const salvaged = typeof version === "number" ? await salvage(work, version) : null;
+  if (salvaged === "notLoaded") return void messages.add(DAMAGED_WORDS.notLoaded);
   if (salvaged === null) return void messages.add(DAMAGED_WORDS.nothing);
   await openNew({ ...salvaged.work, name: salvagedName(salvaged.work.name) });
   messages.add(salvagedSentence(salvaged.lost));

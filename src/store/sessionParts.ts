@@ -1,5 +1,6 @@
 /** What the jobs of a session share. */
 import type { Collision } from "../core/decisions/collision";
+import type { Salvaged } from "../document/salvageWork";
 import { createBackup, type Backup } from "./backup";
 import type { Download } from "./download";
 import { freshId } from "./freshId";
@@ -38,6 +39,8 @@ export interface Surroundings {
   readonly persist: (asks: boolean) => Promise<boolean | null>;
   /** What two tabs both changed, in words; none where they cannot be had. */
   readonly collisionWords: (collisions: readonly Collision[]) => Promise<readonly string[]>;
+  /** What can be read of a damaged work, as `salvageWork` finds it; "notLoaded" where the code for it cannot be had. */
+  readonly salvage: (work: unknown, version: number) => Promise<Salvaged | null | "notLoaded">;
 }
 
 export interface SessionParts extends Omit<Surroundings, "library" | "storage" | "channel"> {

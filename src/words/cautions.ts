@@ -1,7 +1,9 @@
 /** Where this work can hurt someone: said on paper and on screen, before the work it belongs to. */
+import { dressOf } from "../core/dress/dressOf";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { OPENING_NEAR } from "../core/tolerance";
+import type { Mm } from "../core/units";
 import { formatLength, formatMost } from "./terms/length";
 
 export interface Caution {
@@ -10,15 +12,28 @@ export interface Caution {
   readonly text: string;
 }
 
+/** What the opening lets through: of a dress with all that hangs on the bodice, else of the bodice. */
+function passagesOf(work: Work, plan: Plan): readonly Passed[] {
+  if (work.dress === undefined) return plan.checks.filter((check) => check.name === "openingPasses");
+  const dress = dressOf(work);
+  return dress.ok ? dress.value.checks.filter((check) => check.name === "opensEnough") : [];
+}
+
+interface Passed {
+  readonly ok: boolean;
+  readonly measured: Mm;
+  readonly expected: Mm;
+}
+
 /** The way in, with a warning where a body would not pass. */
 function openingCaution(work: Work, plan: Plan): Caution {
   const { place, belowWaist } = work.pattern.closure;
   const where = place === "centreBack" ? "centre back" : "side";
   const reach =
-    work.pattern.length === "hip" && belowWaist > 0
+    (work.pattern.length === "hip" || work.dress?.skirt !== undefined) && belowWaist > 0
       ? `ends ${formatLength(belowWaist, work.unit)} below the waist seam`
       : "ends at the waist";
-  const passages = plan.checks.filter((check) => check.name === "openingPasses");
+  const passages = passagesOf(work, plan);
   const spare = Math.min(...passages.map(({ measured, expected }) => measured - expected));
   const verdict = passages.some(({ ok }) => !ok)
     ? "It is too short to get into, see above. Lengthen it before you sew and do not force it: you could be caught " +

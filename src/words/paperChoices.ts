@@ -5,6 +5,7 @@ import { TOILE_ALLOWANCE, USUAL_ALLOWANCES } from "../core/cutting/usualAllowanc
 import { PIECE_ORDER } from "../core/pattern/pieceSet";
 import { LIMITS } from "../core/decisions/limits";
 import type { LengthUnit } from "../core/decisions/work";
+import type { PrintedGroup } from "../core/cutting/trueParts";
 import type { NestSource, PieceName, SeamName } from "../core/pattern/piece";
 import { FORMATS } from "../core/sheets/formats";
 import type { LayoutFailure } from "../core/sheets/layout";
@@ -15,12 +16,13 @@ import { capital, listWords, pieceWords, seamWords } from "./terms/names";
 import { TEST_SQUARES_MUST } from "./testSquares";
 import { TOILE_SEAMS } from "./truePaper";
 
-export type PaperSheet = "checklist" | "pieces" | "overlay" | "since" | "trial" | "measures";
+export type PaperSheet = "checklist" | "pieces" | "overlay" | "dress" | "since" | "trial" | "measures";
 
 export const SHEET_NAMES: Readonly<Record<PaperSheet, string>> = {
   checklist: "Checklist",
   pieces: "True-scale pieces",
   overlay: "Tissue overlay",
+  dress: "Dress",
   since: "Alter your toile’s paper",
   trial: "Trial record",
   measures: "Measure sheet",
@@ -32,6 +34,8 @@ const SHEET_ABOUT: Readonly<Record<PaperSheet, string>> = {
     "The pieces on the table in their true size, altered already: join the pages, cut out, and lay them on the cloth.",
   overlay:
     "Only the stretches that change, in their true size, with the printed points they are laid on: slide them under the tissue and trace.",
+  dress:
+    "The dress as a whole: what to cut and how, how the cloth is laid, what else to buy, and the order of sewing with boxes to tick.",
   since: "Only what changed since a toile was sewn: steps, and strips, on the paper that you have.",
   trial:
     "A sheet for the first fitting: what was sewn, what is seen on the body, what to change. Fill it in with the trial on.",
@@ -113,7 +117,7 @@ export interface PaperFailureWords {
 
 /** Keys of pieces to lay begin with the name of the piece. */
 function keyWords(key: string): string {
-  const named = PIECE_ORDER.filter((name) => key === name || key.startsWith(`${name}-`));
+  const named = PIECE_ORDER.filter((name) => new RegExp(`(?:^|-)${name}(?:-|$)`, "u").test(key));
   return named[0] === undefined ? "A piece" : `The ${pieceWords(named[0])}`;
 }
 
@@ -258,6 +262,23 @@ export function howToPrint(format: SheetFormat, kind: "pieces" | "overlay" = "pi
 }
 
 export const OVERLAY_HAS_NO_ALLOWANCES = "Strips show stitch lines, without allowances: add yours to the tracing.";
+
+/** What is printed of a dress, by what it belongs to. */
+export const PART_GROUP_WORDS: Readonly<Record<PrintedGroup, string>> = {
+  skirt: "Skirt",
+  bodiceLining: "Lining of the bodice",
+  skirtLining: "Lining of the skirt",
+  facing: "Facings",
+  strap: "Straps",
+  underlining: "Underlining",
+};
+
+/** "Left out, since your dress has another in its place: front basque and back basque." */
+export const replacedSentence = (pieces: readonly PieceName[]): string =>
+  `Left out, since the dress has something else there: ${listWords(pieces.map(pieceWords))}.`;
+
+export const MEASURED_PARTS =
+  "Tiers, straps and circles are not printed: cut them by their measures on the sheet of the dress.";
 
 export const NEST_HAS_NO_ALLOWANCES =
   "The pattern as it is printed: stitch lines of all sizes, without allowances and without what you alter.";

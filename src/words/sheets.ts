@@ -69,6 +69,7 @@ const TOLD: readonly SeamName[] = [
   "shoulder",
   "side",
   "princess",
+  "panel",
   "underBust",
   "waist",
   "centre",
@@ -204,5 +205,5 @@ export const NO_FACINGS =
 
 /** "Pieces: front, cut 1 on the fold; back, cut 2, one turned over." */
 export const pieceListWords = (
-  pieces: readonly (Pick<TruePiece, "name" | "half"> & { readonly cut: CutCount })[],
+  pieces: readonly (Pick<TruePiece, "name" | "half" | "part"> & { readonly cut: CutCount })[],
 ): string => `Pieces: ${pieces.map((piece) => `${pieceNamed(piece)}: ${cutWords(piece).toLowerCase()}`).join("; ")}.`;

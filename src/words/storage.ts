@@ -92,6 +92,7 @@ export const DAMAGED_WORDS = {
   open: "Open what can be read",
   download: "Download it as it lies",
   nothing: "Nothing of it could be read. Download it as it lies: somebody who knows such files may find more.",
+  notLoaded: "What reads damaged works could not be loaded. Nothing is lost: try again when you are online.",
 } as const;
 
 /** Leaves room for the longer words behind it. */

@@ -1,6 +1,7 @@
 /** What is written on true-scale pieces and on the sheets that they are printed on. */
 import { dayWords } from "./terms/days";
 import type { Half } from "../core/decisions/alteration";
+import type { ClothName } from "../core/decisions/dress";
 import type { CutCount, SeamRun, TruePiece } from "../core/cutting/truePiece";
 import type { LevelName, NestSource } from "../core/pattern/piece";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
@@ -11,38 +12,55 @@ import { plannedTitle } from "./ledger";
 import { formatAmount } from "./terms/length";
 import { TOILE_ALLOWANCE } from "../core/cutting/usualAllowances";
 import { allowanceAmount } from "./allowances";
-import { capital, centreWords, levelWords, pieceWords, seamWords } from "./terms/names";
+import { capital, centreWords, clothWords, levelWords, pieceWords, seamWords } from "./terms/names";
 
 /** Ticked at the cutting table: what else is cut by this piece is the garment's own affair. */
 const TO_TICK = "Cut too: ☐ lining ☐ interfacing";
+
+/** The same where it is known what else is cut by it; nothing where that is nothing. */
+const alsoToTick = (also: readonly ClothName[]): readonly string[] =>
+  also.length === 0 ? [] : [`Cut too: ${also.map((cloth) => `☐ ${clothWords(cloth)}`).join(" ")}`];
 
 /** Beside rows of tacking, short: "tack, L". */
 export const tackingWords = (half: Half): string => `tack: ${HALF_LETTERS[half]}`;
 /** On pieces and strips: the wearer's own left and right. */
 const HALF_LETTERS: Readonly<Record<Half, string>> = { left: "L", right: "R" };
 
-/** "FRONT", "BACK L, YOUR LEFT HALF". */
-export const pieceTitle = (piece: Pick<TruePiece, "name" | "label" | "half">): string =>
-  pieceNamed(piece).toUpperCase();
+type Named = Pick<TruePiece, "name" | "label" | "half" | "part">;
 
-/** The same within a sentence: "back L, your left half". */
-export const pieceNamed = ({ name, label, half }: Pick<TruePiece, "name" | "label" | "half">): string =>
-  namedHalf(label ?? pieceWords(name), half);
+/** "FRONT", "BACK L, YOUR LEFT HALF", "FRONT · LINING". */
+export const pieceTitle = (piece: Named): string => pieceNamed(piece).toUpperCase();
+
+/** The same within a sentence: "back L, your left half", "front · lining". */
+export const pieceNamed = ({ name, label, half, part }: Named): string =>
+  namedHalf(partNamed(label ?? pieceWords(name), part?.cloth), half);
+
+/** A part of a piece's name by what it is cut from, where that is not the main cloth: "front · lining". */
+export const partNamed = (words: string, cloth: ClothName | undefined): string =>
+  cloth === undefined || cloth === "main" ? words : `${words} · ${clothWords(cloth)}`;
 
 /** "back L, your left half". */
 export const namedHalf = (words: string, half: Half | null): string =>
   half === null ? words : `${words} ${HALF_LETTERS[half]}, your ${halfWords(half)}`;
 
 /** How often, and how it lies on the cloth. */
-export function cutWords({ name, half, cut }: Pick<TruePiece, "name" | "half"> & { readonly cut: CutCount }): string {
-  if (name === "strap") return half === null ? "Cut 4: two layers for each strap" : "Cut 2: two layers of this strap";
+export function cutWords({
+  name,
+  half,
+  cut,
+  part,
+}: Pick<TruePiece, "name" | "half" | "part"> & { readonly cut: CutCount }): string {
+  if (name === "strap" && part === undefined)
+    return half === null ? "Cut 4: two layers for each strap" : "Cut 2: two layers of this strap";
   if (half !== null) {
     const layer = "this side up on the right side of the cloth, in one layer";
     return cut.onFold
-      ? `Join to the ${otherHalf(half)} half along the ${centreWords(name)}, then cut 1, ${layer}`
-      : `Cut 1, ${layer}`;
+      ? `Join to the ${otherHalf(half)} half along the ${centreWords(name)}, then cut ${cut.count}, ${layer}`
+      : `Cut ${cut.count}, ${layer}`;
   }
-  return cut.onFold ? "Cut 1 on the fold" : "Cut 2, one turned over";
+  if (cut.onFold) return `Cut ${cut.count} on the fold`;
+  if (cut.count === 1) return "Cut 1";
+  return `Cut ${cut.count}, ${cut.count === 2 ? "one" : Math.floor(cut.count / 2)} turned over`;
 }
 
 const otherHalf = (half: Half): Half => (half === "left" ? "right" : "left");
@@ -66,6 +84,7 @@ export function seamNameWords(
   }
   if (seam === "strap") return ["strap here", "strap"];
   if (opens === null) return [own];
+  if (opens === "free") return [`${own}: left open at the zip`, own];
   const how = seam === "side" ? "left side opens" : opens === "buttons" ? "opens, buttons" : "opens, zip";
   return [`${own}: ${how}`, own];
 }
@@ -128,6 +147,12 @@ const AS_PRINTED: Readonly<Record<NestSource, string>> = {
 /** Where a toile has wide allowances. */
 export const TOILE_SEAMS = "shoulder, sides, waist and centre seams";
 
+/** The sizes that a piece of the pattern is made of. */
+const sizesWords = (plan: Plan, { half, size }: TruePiece, nested: boolean): string =>
+  size === null
+    ? unbroken(blendWords(plan, half))
+    : `${nested ? "All printed sizes" : `Printed size ${size}`}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, ${AS_PRINTED[plan.nest.source]}`;
+
 /** What stands in the middle of a piece, the most needed first; the first line is its name. */
 export function titleLines(
   work: Work,
@@ -135,19 +160,21 @@ export function titleLines(
   piece: TruePiece,
   options: { readonly day: string; readonly allowances: boolean; readonly nested?: true; readonly toile?: true },
 ): readonly string[] {
-  const altered = piece.size === null ? alteredWords(plan, piece, work.unit) : [];
+  const altered = piece.size === null && piece.part === undefined ? alteredWords(plan, piece, work.unit) : [];
   return [
     pieceTitle(piece),
     `Piece ${piece.number[0]} of ${piece.number[1]}. ${cutWords(piece)}`,
-    piece.size === null
-      ? unbroken(blendWords(plan, piece.half))
-      : `${options.nested === true ? "All printed sizes" : `Printed size ${piece.size}`}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, ${AS_PRINTED[plan.nest.source]}`,
+    ...(piece.part === undefined ? [sizesWords(plan, piece, options.nested === true)] : []),
     options.toile === true
       ? `TOILE: ${allowanceAmount(TOILE_ALLOWANCE[work.unit], work.unit)} to let out at ${TOILE_SEAMS}`
       : options.allowances
         ? "Allowances included"
         : "NO seam allowances: add them",
-    ...(piece.name === "strap" || options.toile === true ? [] : [TO_TICK]),
+    ...(piece.name === "strap" || options.toile === true
+      ? []
+      : piece.also === undefined
+        ? [TO_TICK]
+        : alsoToTick(piece.also)),
     ...(altered.length === 0 ? [] : [`Altered: ${altered.map(lowerStart).join("; ")}`]),
     // A day is not parted from its month at the end of a line.
     `${work.name}, ${dayWords(options.day).replaceAll(" ", "\u00a0")}${work.invented ? "; invented demo" : ""}`,

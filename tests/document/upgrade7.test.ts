@@ -38,6 +38,7 @@ const AS_OF: Readonly<Record<number, object>> = (() => {
     6: work,
     7: work,
     8: work,
+    9: work,
   };
 })();
 

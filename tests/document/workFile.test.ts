@@ -42,7 +42,7 @@ describe("a work file", () => {
   it("names itself and its version, and is laid out to be read", () => {
     const text = writeWorkFile(blankWork());
     expect(
-      text.startsWith('{\n  "bodicewright": "work",\n  "version": 8,\n  "work": {\n    "name": "My bodice",\n'),
+      text.startsWith('{\n  "bodicewright": "work",\n  "version": 9,\n  "work": {\n    "name": "My bodice",\n'),
     ).toBe(true);
     expect(text.endsWith("}\n")).toBe(true);
   });

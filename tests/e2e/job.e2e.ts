@@ -115,7 +115,7 @@ test("a work goes out to a file and comes back; a foreign file changes nothing",
   const text = await readFile(await download.path(), "utf8");
   expect(JSON.parse(text)).toMatchObject({
     bodicewright: "work",
-    version: 8,
+    version: 9,
     work: { tapes: [{ readings: { waistGirth: [744] } }] },
   });
 

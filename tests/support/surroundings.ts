@@ -1,4 +1,5 @@
 /** A page by itself: nobody else is there, nothing is left over, and what is handed out is only counted. */
+import { salvageWork } from "../../src/document/salvageWork";
 import type { Library } from "../../src/store/library";
 import type { Download } from "../../src/store/download";
 import type { Surroundings } from "../../src/store/sessionParts";
@@ -19,5 +20,6 @@ export const alone = ({ library = null, given = [], promise = null }: AloneOptio
   isHidden: () => false,
   give: (file) => void given.push(file),
   persist: async () => promise,
+  salvage: async (work, version) => salvageWork(work, version),
   collisionWords: async () => [],
 });

@@ -2,6 +2,7 @@
  * Several pages of one browser: what they share (the library, local storage, the channel between tabs), with faults of storage
  * that a test plants, and with pages that end in every way. Time is the test's.
  */
+import { salvageWork } from "../../src/document/salvageWork";
 import { vi } from "vitest";
 import type { Work } from "../../src/core/decisions/work";
 import { fail, type Result } from "../../src/core/result";
@@ -177,6 +178,7 @@ export async function openPage(
       isHidden: () => page.isHidden,
       give: (file) => given.push(file),
       persist: (asks) => (asks ? persist() : Promise.resolve(null)),
+      salvage: async (work, version) => salvageWork(work, version),
       collisionWords: async (collisions) => collisions.map(({ of }) => of),
     },
     first,

@@ -8,7 +8,7 @@ import { segmentIntersections } from "../geometry/segment";
 import { pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { seamPairsOf, type SeamPair } from "../pattern/sewnTogether";
 import { pointOf, type Piece, type PieceName } from "../pattern/piece";
-import { isFrontPiece } from "../pattern/pieceGroups";
+import { isBelowWaist, isFrontPiece } from "../pattern/pieceGroups";
 import { invariant } from "../result";
 import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
@@ -57,7 +57,16 @@ const isDouble = ({ first, second }: SeamPair): boolean => [...first, ...second]
 const isBackPiece = (name: PieceName): boolean => !isFrontPiece(name) && name !== "strap";
 
 /** Single on a front armhole, double on a back one, so that facing or lining cannot be put in the wrong way round. */
-const ARMHOLES: readonly (readonly PieceName[])[] = [["front"], ["centreFront", "sideFront"], ["cup"], ["back"]];
+const ARMHOLES: readonly (readonly PieceName[])[] = [
+  ["front"],
+  ["centreFront", "sideFront"],
+  ["cup"],
+  ["back"],
+  ["frontFacing"],
+  ["backFacing"],
+  ["frontArmholeFacing"],
+  ["backArmholeFacing"],
+];
 /** How far down the armhole from its upper end. */
 const BALANCE_AT = 0.58;
 /** A shorter armhole has no room for one. */
@@ -139,8 +148,8 @@ function openingEnds(pieces: PieceSet, { place, belowWaist }: Closure): readonly
   return piecesOf(pieces).flatMap((piece): NotchPlace[] => {
     const isThere =
       place === "centreBack"
-        ? piece.name === "backBasque"
-        : piece.name === "frontBasque" || piece.name === "backBasque";
+        ? isBelowWaist(piece.name) && !isFrontPiece(piece.name) && !piece.centreOnFold
+        : isBelowWaist(piece.name);
     const seam = place === "centreBack" ? "centre" : "side";
     const walk = walkAlong([piece], seam);
     return isThere && belowWaist < walk.length

@@ -4,8 +4,10 @@
  */
 import type { RingPoint } from "../allowance/cuttingLine";
 import type { Half } from "../decisions/alteration";
+import type { ClothName } from "../decisions/dress";
 import type { EdgeCurve } from "../geometry/edgeCurve";
 import type { PiecePoint } from "../geometry/point";
+import type { PartGroup } from "../parts/part";
 import type { DartName, LevelName, PieceName, SeamName } from "../pattern/piece";
 import type { Radians } from "../units";
 import type { TackingRow } from "./tacking";
@@ -48,10 +50,10 @@ export interface TrueDart {
   readonly gathered: boolean;
 }
 
-/** How often a piece is cut: on the fold, or so many times, each second one turned over. */
+/** How often a piece is cut: so many times on the fold, or so many times single, each second one turned over. */
 export interface CutCount {
   readonly onFold: boolean;
-  readonly count: 1 | 2 | 4;
+  readonly count: number;
 }
 
 /** A hole or a thread tack through the cloth. Each button has its buttonhole on the other half, from outside the centre line inwards. */
@@ -63,14 +65,18 @@ export type Drill =
 export interface SeamRun {
   readonly seam: SeamName;
   readonly edges: readonly EdgeCurve<"piece">[];
-  /** How it opens, where it does. */
-  readonly opens: "zip" | "buttons" | null;
+  /** How it opens, where it does; `free`: left open beside the zip of another layer. */
+  readonly opens: "zip" | "buttons" | "free" | null;
 }
 
 export interface TruePiece {
   /** Unlike any other of the same sheet: letters, digits and hyphens. */
   readonly key: string;
   readonly name: PieceName;
+  /** Of a part of the dress that is no piece of the bodice: what it belongs to, and what it is cut from. */
+  readonly part?: { readonly group: PartGroup; readonly cloth: ClothName };
+  /** Other cloths that are cut by the same paper. Absent: it is not known, since no dress is chosen. */
+  readonly also?: readonly ClothName[];
   /** Her own word for a piece that the planner has no name for. */
   readonly label?: string;
   /** Set where left and right halves differ. */

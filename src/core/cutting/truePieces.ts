@@ -1,14 +1,14 @@
 /** Pieces of a plan at true scale: cutting lines, notches, darts, grain and the rest, made anew from the pieces as they are. */
 import type { Half } from "../decisions/alteration";
 import type { Closure } from "../decisions/pattern";
-import { isSamePiece, PIECE_ORDER, type PieceSet, setOf } from "../pattern/pieceSet";
+import { isSamePiece, PIECE_ORDER, piecesOf, type PieceSet, setOf } from "../pattern/pieceSet";
 import { dartCap } from "../dart/dartCap";
 import { legsOf } from "../dart/bowedLegs";
 import { edgeFlatten, edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
 import { validateOutline } from "../geometry/outline";
 import { between, directionOf, distance, piecePoint, type PiecePoint } from "../geometry/point";
 import { pointOf, type Dart, type Piece, type PieceName, type SeamName } from "../pattern/piece";
-import { isBasque, isFrontPiece } from "../pattern/pieceGroups";
+import { isBasque, isBelowWaist, isFrontPiece } from "../pattern/pieceGroups";
 import type { Plan, PlanHalf } from "../plan/plan";
 import { fail, invariant, ok, type Result } from "../result";
 import { outlineOf } from "../pattern/ring";
@@ -36,6 +36,11 @@ export interface TrueOptions {
   /** null: cut along the stitch line. */
   readonly allowances: Allowances | null;
   readonly closure: Closure;
+  /**
+   * What else is sewn to the wearer's own pieces, her left half first: panels of a skirt, facings. They are notched together,
+   * and what hangs there takes the place of a basque.
+   */
+  readonly sewnOn?: readonly [PieceSet, PieceSet];
 }
 
 /** The outline of a piece crosses itself, is open or not finite. */
@@ -52,8 +57,12 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
   const right = size === null && plan.right !== plan.left ? setOf(plan.right.pieces) : null;
   const bustPointOf = (set: PieceSet, { bustPoint }: PlanHalf): PiecePoint | null =>
     size === null ? (bustPoint.own ?? bustPoint.printed) : (set[plan.bustPiece]?.points.bustPoint?.at ?? null);
-  const marks = marksOf(left, closure, bustPointOf(left, plan.left));
-  const rightMarks = right === null ? marks : marksOf(right, closure, bustPointOf(right, plan.right), left);
+  const sewnOn = size === null ? options.sewnOn : undefined;
+  const marks = marksOf(left, closure, { bustPoint: bustPointOf(left, plan.left), sewnOn: sewnOn?.[0] });
+  const rightMarks =
+    right === null
+      ? marks
+      : marksOf(right, closure, { bustPoint: bustPointOf(right, plan.right), meets: left, sewnOn: sewnOn?.[1] });
   const names = PIECE_ORDER.filter((name) => left[name] !== undefined || right?.[name] !== undefined);
   const made: TruePiece[] = [];
   for (const name of PIECE_ORDER) {
@@ -72,7 +81,10 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
       const own = <P extends WalkedPlace>(places: readonly P[]): readonly P[] =>
         places.filter((place) => place.piece === name);
       const drawn = truePiece(piece, {
-        ...options,
+        size,
+        allowances: options.allowances,
+        closure,
+        key: keyOf(name, half, size),
         half,
         label: labelOf(plan, name),
         number: [names.indexOf(name) + 1, names.length],
@@ -80,6 +92,7 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
         buttons: own(buttons),
         lengthen: lengthen.filter((line) => line.piece === name),
         bustPoint,
+        cut: cutCount(piece, half),
       });
       if (drawn.cutting.length < 3) return fail({ code: "paper/outline-refused", piece: name, half });
       made.push(isTurnedOver(name, half) ? turnedOver(drawn) : drawn);
@@ -107,20 +120,38 @@ function isSameRow(one: Marks, other: Marks, name: PieceName): boolean {
   );
 }
 
-const marksOf = (pieces: PieceSet, closure: Closure, bustPoint: PiecePoint | null, meets = pieces): Marks => ({
-  notches: notchPlaces(pieces, closure),
+interface MarksFrom {
+  readonly bustPoint: PiecePoint | null;
+  /** Another half whose buttons these meet. */
+  readonly meets?: PieceSet;
+  readonly sewnOn?: PieceSet | undefined;
+}
+
+const marksOf = (pieces: PieceSet, closure: Closure, { bustPoint, meets = pieces, sewnOn }: MarksFrom): Marks => ({
+  notches: sewnOn === undefined ? notchPlaces(pieces, closure) : notchesWith(pieces, sewnOn, closure),
   buttons: buttonPlaces(pieces, closure, meets),
   lengthen: bustPoint === null ? [] : lengthenLines(pieces, bustPoint),
 });
 
+/** A basque that is printed beside what takes its place has the notches that it has without that. */
+function notchesWith(pieces: PieceSet, sewnOn: PieceSet, closure: Closure): readonly NotchPlace[] {
+  const uppers = setOf(piecesOf(pieces).filter(({ name }) => !isBasque(name)));
+  return [
+    ...notchPlaces({ ...uppers, ...sewnOn }, closure),
+    ...notchPlaces(pieces, closure).filter(({ piece }) => isBasque(piece)),
+  ];
+}
+
 /** An edge too short to sew is a doubt, told elsewhere; an outline that is not one cannot be cut. */
-const isRefused = (piece: Piece): boolean =>
+export const isRefused = (piece: Piece): boolean =>
   validateOutline(outlineOf(piece)).some(({ code }) => code !== "outline/short-edge");
 
 const labelOf = ({ nest }: Plan, name: PieceName): string | undefined =>
   Object.entries(nest.otherNames ?? {}).find(([other]) => other === name)?.[1];
 
-interface OneOptions extends TrueOptions {
+/** Of one piece: what is drawn on it from elsewhere. */
+export interface OneOptions extends Pick<TrueOptions, "size" | "allowances" | "closure"> {
+  readonly key: string;
   readonly label: string | undefined;
   readonly half: Half | null;
   readonly number: TruePiece["number"];
@@ -128,11 +159,18 @@ interface OneOptions extends TrueOptions {
   readonly notches: readonly NotchPlace[];
   readonly buttons: readonly WalkedPlace[];
   readonly bustPoint: PiecePoint | null;
+  readonly cut: CutCount;
 }
 
-function truePiece(
+const keyOf = (name: PieceName, half: Half | null, size: string | null): string =>
+  [name, half, size === null ? null : `size-${size.replaceAll(/[^A-Za-z0-9]+/gu, "-")}`]
+    .filter((part) => part !== null)
+    .join("-");
+
+/** One piece with all that is drawn on it, as its printed side shows it where it is not turned over. */
+export function truePiece(
   piece: Piece,
-  { size, allowances, closure, half, label, number, notches, buttons, lengthen, bustPoint }: OneOptions,
+  { key, size, allowances, closure, half, label, number, notches, buttons, lengthen, bustPoint, cut }: OneOptions,
 ): TruePiece {
   const stretches = stretchesOf(piece, allowances);
   const cutting = cuttingLine(stretches);
@@ -151,9 +189,7 @@ function truePiece(
   const grain = grainLine(ring, linesOn({ darts, levels: [], bustPoint, drills }));
   const title = titleBox(ring, [...lines, grain]);
   return {
-    key: [piece.name, half, size === null ? null : `size-${size.replaceAll(/[^A-Za-z0-9]+/gu, "-")}`]
-      .filter((part) => part !== null)
-      .join("-"),
+    key,
     name: piece.name,
     ...(label === undefined ? {} : { label }),
     half,
@@ -172,7 +208,7 @@ function truePiece(
     bustPoint,
     drills,
     dots: DOTTED.flatMap((name) => piece.points[name]?.at ?? []),
-    cut: cutCount(piece, half),
+    cut,
     tacking:
       half === null ? [] : tackingRows(half, ring, [...lines, grain, ...boxLines(title)], between(...grain, TACKED_AT)),
     title,
@@ -212,7 +248,7 @@ function opensBy(
   half: Half | null,
   { place, belowWaist, buttons }: Closure,
 ): SeamRun["opens"] {
-  if (isBasque(name) && belowWaist <= 0) return null;
+  if (isBelowWaist(name) && belowWaist <= 0) return null;
   if (place === "side") return seam === "side" && half !== "right" ? "zip" : null;
   const opens = seam === "centre" && !centreOnFold && !isFrontPiece(name);
   return opens ? (buttons === undefined ? "zip" : "buttons") : null;
@@ -291,7 +327,7 @@ function trueDart(piece: Piece, dart: Dart, cutting: readonly RingPoint[]): True
 const acrossCentre = ({ x, y }: PiecePoint): PiecePoint => piecePoint(-x, y);
 
 /** The piece seen from its other side. */
-function turnedOver(piece: TruePiece): TruePiece {
+export function turnedOver(piece: TruePiece): TruePiece {
   const at = acrossCentre;
   const curve = (edge: EdgeCurve<"piece">): EdgeCurve<"piece"> => edgeMap(edge, at);
   return {

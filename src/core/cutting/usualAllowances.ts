@@ -3,27 +3,11 @@ import type { Allowances } from "../decisions/allowances";
 import type { LengthUnit } from "../decisions/work";
 import { distance } from "../geometry/point";
 import { pointOf, type Piece, type SeamName } from "../pattern/piece";
+import { isFacing } from "../pattern/pieceGroups";
+import { allowanceOf, USUAL_ALLOWANCES } from "../parts/seamAllowance";
 import type { Mm } from "../units";
 
-/**
- * Usual allowances, mm.
- *
- * @source common practice, no source: 15 mm (5/8 in) in home sewing, hems 20 to 30 mm
- */
-export const USUAL_ALLOWANCES: Readonly<Record<SeamName, Mm>> = {
-  centre: 15,
-  neck: 15,
-  shoulder: 15,
-  armhole: 15,
-  side: 15,
-  waist: 15,
-  hem: 30,
-  princess: 15,
-  underBust: 15,
-  strap: 15,
-  panel: 15,
-  edge: 15,
-};
+export { allowanceOf, USUAL_ALLOWANCES } from "../parts/seamAllowance";
 
 /** In inches as entries keep it, to 0.1 mm: 5/8 in, and 1 1/4 in for hems. */
 const INCH_SEAM: Mm = 15.9;
@@ -65,14 +49,13 @@ export const toileAllowances = (allowances: Allowances, unit: LengthUnit): Allow
 export const isOwnAllowance = (seam: SeamName, value: Mm | undefined): boolean =>
   value !== undefined && value !== USUAL_ALLOWANCES[seam] && value !== INCH_ALLOWANCES[seam];
 
-/** The allowance of one seam: the wearer's own, else the usual. */
-export const allowanceOf = (allowances: Allowances, seam: SeamName): Mm => allowances[seam] ?? USUAL_ALLOWANCES[seam];
-
 /**
  * The allowance of a seam on one piece. Along a strap, which is sewn to another layer of itself and turned, it is at most
  * half the finished width: wider, the two would not lie side by side inside it.
  */
 export function allowanceOn(piece: Piece, allowances: Allowances, seam: SeamName): Mm {
+  // The free edge of a facing is neatened as it is cut.
+  if (seam === "edge" && isFacing(piece.name)) return 0;
   const allowance = allowanceOf(allowances, seam);
   return piece.name === "strap" && seam !== "strap" ? Math.min(allowance, strapWidthOf(piece) / 2) : allowance;
 }

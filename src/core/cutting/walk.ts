@@ -39,7 +39,7 @@ export interface WalkedPlace {
 }
 
 /** Seams that run down the body are walked from above, all others from the centre. */
-const FROM_ABOVE: ReadonlySet<SeamName> = new Set(["side", "princess", "armhole", "centre"]);
+const FROM_ABOVE: ReadonlySet<SeamName> = new Set(["side", "princess", "armhole", "centre", "panel"]);
 
 /** The walk along a seam of some pieces, in their order; a piece without it is passed over. */
 export function walkAlong(pieces: readonly Piece[], seam: SeamName): Walk {

@@ -4,7 +4,9 @@ import type { Decided } from "../decisions/decided";
 import type { Dress } from "../decisions/dress";
 import { draftEdges } from "../edges/draftEdges";
 import { draftLining } from "../lining/draftLining";
-import { readClosure } from "../opening/readClosure";
+import type { LiningDraft } from "../lining/liningDraft";
+import { readClosure, type ClosureAsked } from "../opening/readClosure";
+import type { DressBody } from "../parts/dressBody";
 import type { Part } from "../parts/part";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
 import { isBasque } from "../pattern/pieceGroups";
@@ -13,15 +15,20 @@ import type { PlanFailure } from "../plan/planFailure";
 import { planOf } from "../plan/planOf";
 import { remember } from "../remember";
 import { ok, type Result } from "../result";
-import { notionsOf, orderOfSewing } from "../sewing/orderOfSewing";
+import { notionsOf } from "../sewing/notionsOf";
+import { orderOfSewing } from "../sewing/orderOfSewing";
 import { draftSkirt } from "../skirts/draftSkirt";
+import type { SkirtDraft } from "../skirts/skirtDraft";
+import type { Closure } from "../decisions/pattern";
 import type { LengthUnit } from "../decisions/work";
+import type { Mm } from "../units";
 import { bodiceParts } from "./bodiceParts";
 import { dressedBody } from "./dressedBody";
 import { checkDress } from "./checkDress";
+import { dartPlaces } from "./dartPlaces";
 import type { DressPlan } from "./dressPlan";
 import { finishedWaist } from "./finishedWaist";
-import { underAdvice } from "./underAdvice";
+import { underAdvice, underliningParts } from "./underAdvice";
 
 /** What a dress follows from: the work, and the unit its cloth and zip are sold in. */
 export type DressDecided = Decided & { readonly unit: LengthUnit };
@@ -53,6 +60,7 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
           closure,
           allowances,
           clothWidth: clothWidthOf(dress, "main", work.unit),
+          dartPlaces: dartPlaces(bodice),
         });
   const made = skirt?.ok === true ? skirt.value : null;
   const lining =
@@ -69,18 +77,28 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
     closure,
     allowances,
   });
-  const under = underAdvice(dress);
-  const reading = readClosure({
-    bodice,
-    closure,
-    zip: dress.zip ?? "invisible",
-    skirt: made?.levels ?? [],
-    lining: [],
-    body,
-  });
+  const under = underAdvice(dress, bodice[0]);
+  const free = lined?.skirtFigures?.free ?? null;
+  // A skirt that could not be made leaves nothing to be read.
+  const reading =
+    skirt?.ok === false
+      ? null
+      : readClosure({
+          bodice,
+          closure,
+          zip: dress.zip ?? "invisible",
+          skirt: made?.levels ?? [],
+          lining: lined?.levels ?? [],
+          liningFree: free === null ? 0 : Math.max(free.below - closure.belowWaist, 0),
+          ...hipDepthOfLining(lined, closure),
+          strapLength: edges.strap?.length ?? null,
+          isNeckUntied: edges.strap?.kind === "tied",
+          body: bodyThrough(body, made, closure),
+        });
+  const shell = [...bodiceParts(bodice, edges), ...(made?.parts ?? [])];
   const parts: readonly Part[] = [
-    ...bodiceParts(bodice, edges),
-    ...(made?.parts ?? []),
+    ...shell,
+    ...underliningParts(shell, under.chosen),
     ...(lined?.parts ?? []),
     ...edges.parts,
   ];
@@ -110,8 +128,27 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
     cloths: [...new Set(parts.map(({ cloth }) => cloth))],
     notions: notionsOf(sewn),
     sewing: orderOfSewing(sewn),
-    checks: checkDress(sewn),
+    checks: checkDress(sewn, body),
   };
+}
+
+/** Her hip line lies as far above a level hem at the centre back as at the side. */
+function hipBelow({ back, side }: SkirtDraft["lengths"], hipDepth: Mm, { place }: Closure): Mm {
+  return hipDepth + (place === "side" ? 0 : back - side);
+}
+
+function bodyThrough(
+  { bust, hip, shoulderGirth, hipDepth }: DressBody,
+  skirt: SkirtDraft | null,
+  closure: Closure,
+): ClosureAsked["body"] {
+  const girths = { bust, hip, shoulderGirth };
+  return skirt === null ? girths : { ...girths, hipDepth: hipBelow(skirt.lengths, hipDepth, closure) };
+}
+
+function hipDepthOfLining(lining: LiningDraft | null, closure: Closure): Pick<ClosureAsked, "liningHipDepth"> {
+  const figures = lining?.skirtFigures ?? null;
+  return figures === null ? {} : { liningHipDepth: hipBelow(figures.lengths, figures.hipDepth, closure) };
 }
 
 /** A skirt takes the place of the pattern's basque. */

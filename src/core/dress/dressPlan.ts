@@ -29,11 +29,21 @@ export interface DressCheck {
   readonly tolerance: Mm;
 }
 
+/** What of the sewing can show through a cloth. */
+export type Showing = "side" | "princess" | "waist" | "darts" | "hem" | "edges";
+
+/** How it is finished so that it may be seen. `narrow`: stitched twice close together, and trimmed beside it. */
+export type SeenFinish = "frenchSeam" | "narrow" | "bound" | "narrowHem" | "binding";
+
 export interface UnderAdvice {
   readonly recommended: Under;
   readonly chosen: Under;
+  /** A lining or an underlining that is chosen is among the parts; of nothing and of a slip of its own nothing is missing. */
+  readonly isThere: boolean;
   /** Seams that show through, and are to be finished so that they may be seen. */
-  readonly showing: readonly ("side" | "princess" | "waist" | "darts" | "hem" | "edges")[];
+  readonly showing: readonly Showing[];
+  /** Of each of them. */
+  readonly finishes: readonly { readonly of: Showing; readonly by: SeenFinish }[];
 }
 
 export interface DressPlan {

@@ -1,9 +1,22 @@
 /** Straps, and the finish of every upper edge that no lining takes. */
 import type { Allowances } from "../decisions/allowances";
-import type { Edges, Straps } from "../decisions/dress";
+import type { Half } from "../decisions/alteration";
+import type { EdgeFinish, Edges, Straps } from "../decisions/dress";
 import type { Closure } from "../decisions/pattern";
-import type { PieceSet } from "../pattern/pieceSet";
-import type { EdgesDraft } from "./edgesDraft";
+import { seamLength } from "../girth/seamLength";
+import { isFrontPiece } from "../pattern/pieceGroups";
+import type { Part, PiecePart, RectanglePart } from "../parts/part";
+import type { Piece, SeamName } from "../pattern/piece";
+import { isSamePiece, piecesOf, type PieceSet } from "../pattern/pieceSet";
+import type { Mm } from "../units";
+import { stripLength, stripWidth } from "./bindings";
+import type { EdgeFigures, EdgesDraft } from "./edgesDraft";
+import { facingsOf, type Facings } from "./facings";
+import { draftStraps } from "./straps";
+
+/** mm (common practice, no source). */
+export const USUAL_FACING_DEPTH: Mm = 60;
+export const USUAL_BINDING_WIDTH: Mm = 8;
 
 export interface EdgesAsked {
   readonly edges: Edges;
@@ -15,6 +28,127 @@ export interface EdgesAsked {
   readonly allowances: Allowances;
 }
 
-export function draftEdges(_asked: EdgesAsked): EdgesDraft {
-  return { edges: [], strap: null, bias: [], parts: [] };
+export function draftEdges({ edges, straps, bodice, isLined, allowances }: EdgesAsked): EdgesDraft {
+  const [left, right] = bodice;
+  const asked = { neck: edges.neck ?? "facing", armhole: edges.armhole ?? "facing" } as const;
+  const depth = edges.facingDepth ?? USUAL_FACING_DEPTH;
+  const width = edges.bindingWidth ?? USUAL_BINDING_WIDTH;
+  const isStrapped = left.strap !== undefined || left.cup !== undefined;
+  // A strapped edge runs from centre to side in one: it is finished in one way.
+  const finish = isStrapped ? { neck: asked.neck, armhole: asked.neck } : asked;
+  const facings = isLined
+    ? null
+    : ([
+        facingsOf({ half: left, ...finish, depth }),
+        right === left ? null : facingsOf({ half: right, ...finish, depth }),
+      ] as const);
+  const figures = figuresOf(bodice, finish, { isLined, isStrapped, width });
+  const strips = figures.flatMap(({ strip }) => (strip === null ? [] : [strip]));
+  const strap = straps === null ? null : draftStraps(left, straps, allowances);
+  return {
+    edges: figures,
+    strap: strap?.figures ?? null,
+    bias:
+      strips.length === 0
+        ? []
+        : [{ width: stripWidth(width), length: strips.reduce((sum, { length, count }) => sum + length * count, 0) }],
+    facing:
+      facings === null || facings[0].pieces.length === 0 ? null : { depth: facings[0].depth, inOne: facings[0].inOne },
+    parts: [
+      ...(facings === null ? [] : facingParts(facings[0], facings[1])),
+      ...strips.map((strip, at) => bindingPart(strip, at)),
+      ...(strap?.parts ?? []),
+    ],
+  };
+}
+
+interface Finished {
+  readonly isLined: boolean;
+  readonly isStrapped: boolean;
+  readonly width: Mm;
+}
+
+function figuresOf(
+  [left, right]: readonly [PieceSet, PieceSet],
+  finish: { readonly neck: EdgeFinish; readonly armhole: EdgeFinish },
+  { isLined, isStrapped, width }: Finished,
+): readonly EdgeFigures[] {
+  const along = (half: PieceSet, seam: SeamName, has: (piece: Piece) => boolean = () => true): Mm =>
+    piecesOf(half)
+      .filter((piece) => piece.name !== "strap" && !piece.name.startsWith("other") && has(piece))
+      .reduce((sum, piece) => sum + seamLength(piece, seam), 0);
+  const figure = (
+    edge: EdgeFigures["edge"],
+    length: Mm,
+    count: number,
+    more: Partial<EdgeFigures> = {},
+  ): EdgeFigures => ({
+    edge,
+    length,
+    finish: isLined ? "lining" : finish[edge],
+    strip:
+      !isLined && finish[edge] === "binding" ? { length: stripLength(length), width: stripWidth(width), count } : null,
+    ...more,
+  });
+  const both = (seam: SeamName, has?: (piece: Piece) => boolean): Mm =>
+    along(left, seam, has) + along(right, seam, has);
+  const isFront = ({ name }: Piece): boolean => isFrontPiece(name);
+  const isBack = ({ name }: Piece): boolean => !isFrontPiece(name);
+  const necks = isStrapped
+    ? [
+        figure("neck", both("neck", isFront), 1, { at: "front" }),
+        figure("neck", both("neck", isBack), 1, { at: "back" }),
+      ]
+    : [figure("neck", both("neck"), 1)];
+  const [ofLeft, ofRight] = [along(left, "armhole"), along(right, "armhole")];
+  const armholes =
+    left === right || ofLeft === ofRight
+      ? [figure("armhole", ofLeft, 2)]
+      : [figure("armhole", ofLeft, 1, { half: "left" }), figure("armhole", ofRight, 1, { half: "right" })];
+  return [...necks, ...armholes].filter(({ length }) => length > 0);
+}
+
+/** Each facing, and its interfacing. */
+function facingParts(left: Facings, right: Facings | null): readonly Part[] {
+  return left.pieces.flatMap((piece) => {
+    const other = right?.pieces.find(({ name }) => name === piece.name);
+    const halves: readonly (readonly [Piece, Half | null])[] =
+      other === undefined || isSamePiece(piece, other)
+        ? [[piece, null]]
+        : [
+            [piece, "left"],
+            [other, "right"],
+          ];
+    return halves.flatMap(([one, half]) => [facingPart(one, half, "main"), facingPart(one, half, "interfacing")]);
+  });
+}
+
+function facingPart(piece: Piece, half: Half | null, cloth: "main" | "interfacing"): PiecePart {
+  const onFold = piece.centreOnFold;
+  return {
+    kind: "piece",
+    key: [piece.name, ...(half === null ? [] : [half]), ...(cloth === "main" ? [] : [cloth])].join("-"),
+    group: "facing",
+    cloth,
+    cut: { onFold, count: onFold || half !== null ? 1 : 2 },
+    half,
+    grain: "along",
+    piece,
+  };
+}
+
+function bindingPart({ length, width, count }: NonNullable<EdgeFigures["strip"]>, at: number): RectanglePart {
+  return {
+    kind: "rectangle",
+    key: `binding-${at + 1}`,
+    group: "binding",
+    cloth: "main",
+    cut: { onFold: false, count },
+    half: null,
+    grain: "bias",
+    name: "binding",
+    width: length,
+    depth: width,
+    allowances: { top: 0, bottom: 0, sides: 0 },
+  };
 }

@@ -1,10 +1,15 @@
 /** What straps, facings and bindings come to. mm. */
-import type { EdgeFinish } from "../decisions/dress";
+import type { Half } from "../decisions/alteration";
+import type { EdgeFinish, StrapKind } from "../decisions/dress";
 import type { Part } from "../parts/part";
 import type { Mm } from "../units";
 
 export interface EdgeFigures {
   readonly edge: "neck" | "armhole";
+  /** Of a strapped bodice, whose neck edge ends at the straps. */
+  readonly at?: "front" | "back";
+  /** Of armholes that differ. */
+  readonly half?: Half;
   /** All round the finished edge; of armholes each. */
   readonly length: Mm;
   readonly finish: EdgeFinish | "lining";
@@ -13,11 +18,20 @@ export interface EdgeFigures {
 }
 
 export interface StrapFigures {
+  readonly kind: StrapKind;
   readonly width: Mm;
+  /** Of the seams on cup and back that it is sewn to, as the bodice has them: a narrower strap is set in their middle. */
+  readonly seamWidth: Mm;
+  /** As she wants it: more than the width where its seams hold no more. */
+  readonly asked: Mm;
   /** Finished, from seam to seam; of a tied one each end. */
   readonly length: Mm;
+  /** Over the shoulder, from seam to seam. */
+  readonly way: Mm;
   /** Whether what is worn under it is covered; null: nothing was said of it. */
   readonly coversBra: boolean | null;
+  /** How wide it has to be to cover that; null: nothing was said of it. */
+  readonly coversFrom: Mm | null;
   readonly elastic: { readonly length: Mm; readonly width: Mm } | null;
   /** Where it is sewn at the back, from the centre back along the edge. */
   readonly fromCentreBack: Mm;
@@ -28,5 +42,7 @@ export interface EdgesDraft {
   readonly strap: StrapFigures | null;
   /** Bias strip of all bindings together, cut width by length. */
   readonly bias: readonly { readonly width: Mm; readonly length: Mm }[];
+  /** null: nothing is faced. `depth`: as it could be made; `inOne`: neck and armhole by one facing. */
+  readonly facing: { readonly depth: Mm; readonly inOne: boolean } | null;
   readonly parts: readonly Part[];
 }

@@ -5,8 +5,9 @@
  */
 import { edgeFlatten, edgeReverse } from "../geometry/edgeCurve";
 import { piecePoint } from "../geometry/point";
-import { pointOf, type Edge, type Piece, type SeamName } from "../pattern/piece";
-import { pieceIn, type PieceSet } from "../pattern/pieceSet";
+import { pointOf, type Edge, type Piece, type PieceName, type SeamName } from "../pattern/piece";
+import { isBand, isBasque } from "../pattern/pieceGroups";
+import { pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { curveOf } from "../pattern/ring";
 import { remember } from "../remember";
 import { OPENING_ACCURACY, SOLVER_ACCURACY } from "../tolerance";
@@ -56,11 +57,10 @@ interface Zone {
 }
 
 /**
- * @param halves both halves of a garment that goes on below the waist; none otherwise
+ * @param halves both halves; what hangs below the waist and is no basque is not among them
  * @param end    how far below the waist the opening ends, along it: a level is taken just there too
  */
 export function roundLevels(halves: readonly [PieceSet, PieceSet], opens: OpenSeam, end: Mm): readonly RoundLevel[] {
-  if (halves.some(({ frontBasque, backBasque }) => frontBasque === undefined || backBasque === undefined)) return [];
   const left = zonesOf(halves[0]);
   const right = halves[1] === halves[0] ? left : zonesOf(halves[1]);
   return [
@@ -73,17 +73,25 @@ export function roundLevels(halves: readonly [PieceSet, PieceSet], opens: OpenSe
 }
 
 function seamLevels(halves: readonly [PieceSet, PieceSet], opens: OpenSeam): readonly RoundLevel[] {
-  const round = (
-    seam: "waist" | "underBust",
-    of: readonly ("frontBand" | "backBand" | "frontBasque" | "backBasque")[],
-  ) => sum(halves.flatMap((half) => of.map((name) => seamLength(pieceIn(half, name), seam))));
-  const waist = { girth: round("waist", ["frontBasque", "backBasque"]), below: 0, seam: "waist" } as const;
+  const round = (seam: "waist" | "underBust", has: (name: PieceName) => boolean) =>
+    sum(
+      halves.flatMap((half) =>
+        piecesOf(half)
+          .filter(({ name }) => has(name))
+          .map((piece) => seamLength(piece, seam)),
+      ),
+    );
+  const isOfWaist = hasBasques(halves[0]) ? isBasque : (name: PieceName) => !isBasque(name);
+  const waist = { girth: round("waist", isOfWaist), below: 0, seam: "waist" } as const;
   if (halves[0].backBand === undefined) return [waist];
   const deep = sum(
     halves.map((half) => seamLength(pieceIn(half, "backBand"), opens === "side" ? "side" : "centre") / 2),
   );
-  return [waist, { girth: round("underBust", ["frontBand", "backBand"]), below: -deep, seam: "underBust" }];
+  return [waist, { girth: round("underBust", isBand), below: -deep, seam: "underBust" }];
 }
+
+const hasBasques = ({ frontBasque, backBasque }: PieceSet): boolean =>
+  frontBasque !== undefined && backBasque !== undefined;
 
 /** At the waist itself. */
 const none: Zone["base"] = { side: 0, centreBack: 0 };
@@ -100,11 +108,13 @@ const basqueZone = remember(["front", "back"], ({ front, back }: Readonly<Record
 function zonesOf(half: PieceSet): readonly Zone[] {
   const { frontBand, backBand, cup, centreFront, sideFront } = half;
   const back = pieceIn(half, "back");
-  const below = basqueZone({ front: pieceIn(half, "frontBasque"), back: pieceIn(half, "backBasque") });
+  const below = hasBasques(half)
+    ? [basqueZone({ front: pieceIn(half, "frontBasque"), back: pieceIn(half, "backBasque") })]
+    : [];
   if (cup !== undefined && frontBand !== undefined && backBand !== undefined) {
     const base = { side: seamLength(backBand, "side"), centreBack: seamLength(backBand, "centre") };
     return [
-      below,
+      ...below,
       { way: -1, base: none, front: across(frontBand, -1), back: across(backBand, -1) },
       { way: -1, base, front: across(cup, -1), back: across(back, -1) },
     ];
@@ -113,7 +123,7 @@ function zonesOf(half: PieceSet): readonly Zone[] {
     centreFront !== undefined && sideFront !== undefined
       ? strip(sideFront, ["princess", "side"], -1, strip(centreFront, ["centre", "princess"], -1, null))
       : across(pieceIn(half, "front"), -1);
-  return [below, { way: -1, base: none, front, back: across(back, -1) }];
+  return [...below, { way: -1, base: none, front, back: across(back, -1) }];
 }
 
 const strip = (

@@ -6,7 +6,12 @@ import type { DressBody, FinishedWaist } from "../parts/dressBody";
 import type { PieceSet } from "../pattern/pieceSet";
 import { ok, type Result } from "../result";
 import type { SkirtDraft } from "../skirts/skirtDraft";
+import { bodiceLining } from "./bodiceLining";
 import type { LiningDraft, LiningFailure } from "./liningDraft";
+import { liningParts } from "./liningParts";
+import { openAt } from "./openSeam";
+import { lineSkirt } from "./skirtLining";
+import { USUAL_BODICE_EASE, USUAL_FREE_BELOW, USUAL_FREE_BESIDE } from "./usualLining";
 
 export interface LiningAsked {
   readonly lining: Lining;
@@ -20,7 +25,41 @@ export interface LiningAsked {
   readonly allowances: Allowances;
 }
 
-export function draftLining(_asked: LiningAsked): Result<LiningDraft, LiningFailure> {
-  const none: PieceSet = {};
-  return ok({ bodice: [none, none], skirt: [none, none], skirtFigures: null, parts: [], notes: [] });
+const NONE: PieceSet = {};
+
+/** Side seams of the whole bodice: of a front and a back, on either side. */
+const SIDES = 4;
+
+export function draftLining(asked: LiningAsked): Result<LiningDraft, LiningFailure> {
+  const { lining, skirt, closure } = asked;
+  const isBodice = lining.bodice === true;
+  const isSkirt = lining.skirt === true && skirt !== null;
+  const free = {
+    beside: lining.freeBeside ?? USUAL_FREE_BESIDE,
+    below: Math.max(closure.belowWaist, 0) + (lining.freeBelow ?? USUAL_FREE_BELOW),
+  };
+  const lined = isSkirt ? lineSkirt({ ...asked, skirt, free }) : null;
+  if (lined?.ok === false) return lined;
+  const bodice = isBodice ? bodiceHalves(asked, free) : ([NONE, NONE] as const);
+  const below = lined?.value ?? { skirt: [NONE, NONE] as const, skirtFigures: null, levels: [], notes: [] };
+  return ok({
+    ...below,
+    bodice,
+    beside: isBodice || isSkirt ? free.beside : 0,
+    parts: [...liningParts(bodice, "bodiceLining"), ...liningParts(below.skirt, "skirtLining")],
+  });
+}
+
+function bodiceHalves(
+  { lining, bodice, closure }: LiningAsked,
+  free: { readonly below: number; readonly beside: number },
+): readonly [PieceSet, PieceSet] {
+  // A side that opens has no room for ease: the other one takes it all.
+  const ease = (lining.bodiceEase ?? USUAL_BODICE_EASE) / (closure.place === "side" ? SIDES / 2 : SIDES);
+  const [left, right] = [openAt("left", closure), openAt("right", closure)];
+  const one = bodiceLining({ pieces: bodice[0], at: left, ease, ...free });
+  return [
+    one,
+    bodice[1] === bodice[0] && left === right ? one : bodiceLining({ pieces: bodice[1], at: right, ease, ...free }),
+  ];
 }

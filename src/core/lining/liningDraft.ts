@@ -1,6 +1,7 @@
 /** What the lining comes to. mm. */
 import type { Part } from "../parts/part";
 import type { PieceSet } from "../pattern/pieceSet";
+import type { SkirtLevel } from "../skirts/skirtDraft";
 import type { Mm } from "../units";
 
 export type LiningNote =
@@ -13,10 +14,12 @@ export interface SkirtLiningFigures {
   /** As sewn into the waist seam: the shell's finished waist less what its ends keep from the zip. */
   readonly waist: Mm;
   readonly hip: Mm;
+  /** Hers, with the ease that was chosen: no less will do. */
+  readonly hipLeast: Mm;
   readonly hipDepth: Mm;
   readonly hem: Mm;
   readonly lengths: { readonly front: Mm; readonly side: Mm; readonly back: Mm };
-  /** Of the V beside the zip: where it ends below the waist seam, and its width at the waist. null: no zip reaches the skirt. */
+  /** Of the V beside the zip: where it ends below the waist seam, and its width at the waist. null: nothing opens there. */
   readonly free: { readonly below: Mm; readonly beside: Mm } | null;
 }
 
@@ -25,6 +28,10 @@ export interface LiningDraft {
   readonly bodice: readonly [PieceSet, PieceSet];
   readonly skirt: readonly [PieceSet, PieceSet];
   readonly skirtFigures: SkirtLiningFigures | null;
+  /** What ends beside the closure keep from it, along the waist, each; 0 where nothing is lined. */
+  readonly beside: Mm;
+  /** Of the skirt's lining, from the waist to its hem: the cloth that goes round, with the ends left free of the zip open. */
+  readonly levels: readonly SkirtLevel[];
   readonly parts: readonly Part[];
   readonly notes: readonly LiningNote[];
 }
@@ -32,4 +39,8 @@ export interface LiningDraft {
 export type LiningFailure =
   | { readonly code: "lining/hip-missing" }
   | { readonly code: "lining/length-missing" }
-  | { readonly code: "lining/waist-over-hip"; readonly waist: Mm; readonly hip: Mm };
+  | { readonly code: "lining/waist-over-hip"; readonly waist: Mm; readonly hip: Mm }
+  /** Too little of it would lie below the hip for an A-line. */
+  | { readonly code: "lining/too-short"; readonly length: Mm; readonly least: Mm }
+  /** The waist takes in more than darts can. */
+  | { readonly code: "lining/darts-too-wide"; readonly intake: Mm; readonly most: Mm };

@@ -8,6 +8,8 @@ export type WayIn = "steppingIn" | "overhead";
 export interface OpeningLoop {
   /** Below the waist seam along the seam that opens; negative above. */
   readonly below: Mm;
+  /** A seam or an edge that it runs along; null: across the cloth. The neck beside an opening at the side stays closed. */
+  readonly at: "neck" | "waist" | "underBust" | null;
   readonly girth: Mm;
   readonly lets: Mm;
   readonly of: "shell" | "lining";
@@ -30,13 +32,19 @@ export interface ZipLength {
 }
 
 export interface ClosureReading {
+  /** The easier one first; none where it comes apart all the way. */
   readonly ways: readonly WayThrough[];
   readonly passes: boolean;
   /** The opening as it stands, from its upper end to its lower one. */
   readonly opening: Mm;
+  /** It is open to the hem: nothing holds it together, and its zip is one that comes apart. */
+  readonly comesApart: boolean;
   /** The shortest that lets her in, over the easier way; null: none does. */
   readonly leastOpening: Mm | null;
-  /** The next longer sold in each unit; null: none sold is long enough, or buttons close it. */
+  /**
+   * The next longer sold in each unit, for the opening as it stands, or for the least one where that is too short; null: none
+   * sold is long enough, or buttons close it, or it comes apart.
+   */
   readonly zip: { readonly cm: ZipLength | null; readonly in: ZipLength | null };
   /** Where both tapes are marked level, from the upper end of the zip. */
   readonly levelMarks: readonly { readonly at: "topEdge" | "underBust" | "waist" | "end"; readonly from: Mm }[];

@@ -1,8 +1,11 @@
 /** Whether she gets in, how, and the zip it takes. */
 import type { Closure } from "../decisions/pattern";
+import { seamLength } from "../girth/seamLength";
 import type { PieceSet } from "../pattern/pieceSet";
 import type { Mm } from "../units";
-import type { ClosureReading } from "./gettingIn";
+import type { ClosureReading, WayThrough } from "./gettingIn";
+import { aboveWaist, getThrough, tightestOf, type HangingLevel, type WayRead } from "./gettingThrough";
+import { nextLongerZip, zipNeeded } from "./zipLengths";
 
 export interface ClosureAsked {
   /** The finished bodice, the wearer's left half first. */
@@ -10,11 +13,94 @@ export interface ClosureAsked {
   readonly closure: Closure;
   readonly zip: "invisible" | "lapped";
   /** Below the waist, from the waist seam on; empty: nothing hangs there. `lining` where it is lined. */
-  readonly skirt: readonly { readonly below: Mm; readonly girth: Mm }[];
-  readonly lining: readonly { readonly below: Mm; readonly girth: Mm }[];
-  readonly body: { readonly bust: Mm; readonly hip: Mm | null; readonly shoulderGirth: Mm | null };
+  readonly skirt: readonly HangingLevel[];
+  readonly lining: readonly HangingLevel[];
+  /** How much further down than the opening the lining of the skirt is open. */
+  readonly liningFree?: Mm;
+  /** How far down along the lining the hips go; absent: as along the shell. */
+  readonly liningHipDepth?: Mm;
+  /** Each strap as it is made; absent: as the pattern's. */
+  readonly strapLength?: Mm | null;
+  /** Its straps are tied: no closed edge goes over the head. */
+  readonly isNeckUntied?: boolean;
+  readonly body: {
+    readonly bust: Mm;
+    readonly hip: Mm | null;
+    /** Round the shoulders with one arm raised, where it was measured. */
+    readonly shoulderGirth: Mm | null;
+    /** From the waist down to the hip; absent: as the basque has it. */
+    readonly hipDepth?: Mm;
+  };
 }
 
-export function readClosure(_asked: ClosureAsked): ClosureReading | null {
-  return null;
+export function readClosure(asked: ClosureAsked): ClosureReading {
+  const { bodice, closure, zip, skirt, lining, body } = asked;
+  const { liningFree = 0, liningHipDepth, strapLength = null, isNeckUntied = false } = asked;
+  const halves = bodice;
+  const { ways, end, full } = getThrough({
+    halves,
+    closure,
+    body,
+    skirt,
+    lining,
+    liningFree,
+    strapLength,
+    isNeckUntied,
+  });
+  const above = upperPart(bodice, closure);
+  const opening = above + Math.min(end, full);
+  const [easier] = ways;
+  const passes = easier === undefined || easier.longer === 0;
+  const leastEnd = Math.min(...ways.map((way) => way.leastEnd));
+  const leastOpening = ways.length === 0 ? opening : leastEnd === Infinity ? null : Math.max(above + leastEnd, 0);
+  const isWhole = ways.length === 0;
+  const closed = passes ? opening : leastOpening;
+  const sold = (unit: "cm" | "in") =>
+    closure.buttons !== undefined || isWhole || closed === null ? null : nextLongerZip(zipNeeded(closed, zip), unit);
+  return {
+    ways: ways.flatMap((way) => throughOf(way, above)),
+    passes,
+    opening,
+    leastOpening,
+    comesApart: isWhole,
+    zip: { cm: sold("cm"), in: sold("in") },
+    levelMarks: marksOf(bodice, closure, above, opening),
+  };
+}
+
+function throughOf({ way, passages, longer }: WayRead, above: Mm): readonly WayThrough[] {
+  const tightest = tightestOf(passages);
+  if (tightest === null) return [];
+  const { girth, below, lets, of, needed, at } = tightest;
+  return [
+    {
+      way,
+      needed,
+      tightest: { girth, lets, of, at, below: below ?? -above },
+      passes: lets >= needed,
+      longer: longer === Infinity ? null : longer,
+    },
+  ];
+}
+
+/** The zip's upper part, of a side on her left, of a centre back sewn of both halves. */
+function upperPart([left, right]: readonly [PieceSet, PieceSet], { place }: Closure): Mm {
+  return place === "side" ? aboveWaist(left, place) : (aboveWaist(left, place) + aboveWaist(right, place)) / 2;
+}
+
+function marksOf(
+  [left, right]: readonly [PieceSet, PieceSet],
+  { place }: Closure,
+  above: Mm,
+  opening: Mm,
+): ClosureReading["levelMarks"] {
+  const band = (half: PieceSet): Mm =>
+    half.backBand === undefined ? 0 : seamLength(half.backBand, place === "side" ? "side" : "centre");
+  const bandDepth = place === "side" ? band(left) : (band(left) + band(right)) / 2;
+  return [
+    { at: "topEdge", from: 0 },
+    ...(bandDepth === 0 ? [] : [{ at: "underBust" as const, from: above - bandDepth }]),
+    { at: "waist", from: above },
+    ...(opening > above ? [{ at: "end" as const, from: opening }] : []),
+  ];
 }

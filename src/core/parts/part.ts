@@ -3,6 +3,7 @@
  * which cloth. Finished measures lie on the stitch lines; allowances are beside them. mm, radians.
  */
 import type { Half } from "../decisions/alteration";
+import type { Allowances } from "../decisions/allowances";
 import type { ClothName } from "../decisions/dress";
 import type { Piece } from "../pattern/piece";
 import type { Mm, Radians } from "../units";
@@ -35,6 +36,8 @@ interface AnyPart {
 export interface PiecePart extends AnyPart {
   readonly kind: "piece";
   readonly piece: Piece;
+  /** Of its seams that are cut by another allowance than the wearer's: a hem of its own. */
+  readonly allowances?: Allowances;
 }
 
 /** What a rectangle is for. */
@@ -50,6 +53,8 @@ export interface RectanglePart extends AnyPart {
   readonly width: Mm;
   readonly depth: Mm;
   readonly allowances: { readonly top: Mm; readonly bottom: Mm; readonly sides: Mm };
+  /** For a level hem: by how much its upper edge, once joined to a ring, is cut lower there, in one even curve. Absent: straight. */
+  readonly upperEdge?: { readonly front: Mm; readonly side: Mm; readonly back: Mm };
 }
 
 /** Drawn with string and pin: a share of a ring. */
@@ -60,8 +65,15 @@ export interface SectorPart extends AnyPart {
   readonly outer: Mm;
   readonly angle: Radians;
   readonly allowances: { readonly inner: Mm; readonly outer: Mm; readonly sides: Mm };
-  /** Sides that lie on the fold, where it is cut so. */
+  /** Sides that lie on the fold, where it is cut so: then the first. `angle` is of what is drawn, the half of the piece. */
   readonly foldSides: 0 | 1;
+  /**
+   * For a level hem the waist is no circle: how far from the pin it is, by the angle from the first side, both sides among them;
+   * `inner` is then the least of them. Absent: it is `inner` all along.
+   */
+  readonly waistRadii?: readonly { readonly at: Radians; readonly radius: Mm }[];
+  /** A ring that closes has no cloth beside it for an allowance: it is slashed open, and so much of each edge goes into the seam. */
+  readonly slash?: Mm;
 }
 
 export type Part = PiecePart | RectanglePart | SectorPart;

@@ -13,14 +13,24 @@ export interface SeamPair {
   readonly ease: Mm;
 }
 
-const pair = (seam: SeamName, first: readonly PieceName[], second: readonly PieceName[], ease: Mm = 0): SeamPair => ({
+interface PossiblePair extends SeamPair {
+  /** A piece that takes part of the seam where it is there: then this is no pair. */
+  readonly without?: PieceName;
+}
+
+const pair = (
+  seam: SeamName,
+  first: readonly PieceName[],
+  second: readonly PieceName[],
+  ease: Mm = 0,
+): PossiblePair => ({
   seam,
   first,
   second,
   ease,
 });
 
-const SEAM_PAIRS: readonly SeamPair[] = [
+const SEAM_PAIRS: readonly PossiblePair[] = [
   pair("shoulder", ["back"], ["front"], SHOULDER_EASE),
   pair("shoulder", ["back"], ["centreFront", "sideFront"], SHOULDER_EASE),
   pair("princess", ["sideFront"], ["centreFront"]),
@@ -36,18 +46,44 @@ const SEAM_PAIRS: readonly SeamPair[] = [
   pair("waist", ["back"], ["backBasque"]),
   pair("waist", ["backBand"], ["backBasque"]),
   pair("side", ["backBasque"], ["frontBasque"]),
+  pair("side", ["skirtBack"], ["skirtFront"]),
+  pair("side", ["skirtSideBack"], ["skirtSideFront"]),
+  pair("panel", ["skirtFront"], ["skirtSideFront"]),
+  pair("panel", ["skirtBack"], ["skirtSideBack"]),
+  ...waistOfSkirt("front", [["front"], ["centreFront", "sideFront"], ["frontBand"]]),
+  ...waistOfSkirt("back", [["back"], ["backBand"]]),
+  pair("neck", ["frontFacing"], ["front"]),
+  pair("neck", ["frontFacing"], ["centreFront", "sideFront"]),
+  pair("neck", ["frontFacing"], ["cup"]),
+  pair("neck", ["backFacing"], ["back"]),
+  pair("shoulder", ["backFacing"], ["frontFacing"]),
+  pair("side", ["backFacing"], ["frontFacing"]),
+  pair("shoulder", ["backArmholeFacing"], ["frontArmholeFacing"]),
+  pair("side", ["backArmholeFacing"], ["frontArmholeFacing"]),
 ];
+
+/** Every skirt on every bodice. */
+function waistOfSkirt(of: "front" | "back", bodices: readonly (readonly PieceName[])[]): readonly PossiblePair[] {
+  const [whole, sidePanel] =
+    of === "front" ? (["skirtFront", "skirtSideFront"] as const) : (["skirtBack", "skirtSideBack"] as const);
+  return bodices.flatMap((bodice) => [
+    { ...pair("waist", bodice, [whole]), without: sidePanel },
+    pair("waist", bodice, [whole, sidePanel]),
+  ]);
+}
 
 const hasSeam = (piece: Piece | undefined, seam: SeamName): boolean =>
   piece !== undefined && piece.edges.some((edge) => edge.seam === seam);
 
 /** The pairs of seams that a set of pieces has; every piece of a side must be there, and one of them have the seam. */
 export const seamPairsOf = (pieces: PieceSet): readonly SeamPair[] =>
-  SEAM_PAIRS.filter(({ seam, first, second }) =>
-    [first, second].every(
-      (side) => side.every((name) => pieces[name] !== undefined) && side.some((name) => hasSeam(pieces[name], seam)),
-    ),
-  ).map((sewn) => withOwnEase(pieces, sewn));
+  SEAM_PAIRS.filter(
+    ({ seam, first, second, without }) =>
+      (without === undefined || pieces[without] === undefined) &&
+      [first, second].every(
+        (side) => side.every((name) => pieces[name] !== undefined) && side.some((name) => hasSeam(pieces[name], seam)),
+      ),
+  ).map(({ seam, first, second, ease }) => withOwnEase(pieces, { seam, first, second, ease }));
 
 /** The ease that the pattern itself has in a seam, where its pieces say so. */
 function withOwnEase(pieces: PieceSet, sewn: SeamPair): SeamPair {
@@ -81,6 +117,14 @@ const JOINS: readonly Join[] = [
   { point: "sideWaist", first: "frontBand", second: "backBand" },
   { point: "sideWaist", first: "frontBasque", second: "backBasque" },
   { point: "sideHem", first: "frontBasque", second: "backBasque" },
+  ...(["sideWaist", "sideHem"] as const).flatMap((point): Join[] => [
+    { point, first: "skirtFront", second: "skirtBack" },
+    { point, first: "skirtSideFront", second: "skirtSideBack" },
+  ]),
+  ...(["panelWaist", "panelHem"] as const).flatMap((point): Join[] => [
+    { point, first: "skirtFront", second: "skirtSideFront" },
+    { point, first: "skirtBack", second: "skirtSideBack" },
+  ]),
 ];
 
 /** The joins of a set of pieces: both pieces there, the point a corner of the outline of both. */

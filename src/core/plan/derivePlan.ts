@@ -110,7 +110,7 @@ function planHalf(work: Decided, picked: Picked, garment: PlanGarment, made: Alt
 const isOneCup = ({ halves }: Picked): boolean => halves.left === halves.right;
 
 const checksOn = (
-  { pattern }: Decided,
+  { pattern, dress }: Decided,
   { bust, bodyHip }: Picked,
   halves: readonly [PieceSet, PieceSet],
   half: PlanHalf,
@@ -123,7 +123,8 @@ const checksOn = (
     alterations: half.alterations,
     closure: pattern.closure,
     body: { bust, hip: bodyHip ?? null },
-  });
+    // What hangs below the waist is then not the plan's: the checks of the dress read the opening with it.
+  }).filter(({ name }) => name !== "openingPasses" || dress === undefined);
 
 const jobsOn = ({ built }: PickedHalf, half: PlanHalf, twice: ReadonlySet<PieceName>) =>
   listWork({ ...half, traced: built.cut, pieces: setOf(half.fitted), drawn: setOf(half.pieces), twice });

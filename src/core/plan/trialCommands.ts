@@ -52,13 +52,13 @@ export type TrialCommand =
   /** null: it is open again. A trial that is not kept is no base. */
   | { readonly kind: "setVerdict"; readonly trial: string; readonly verdict: TrialVerdict | null }
   | { readonly kind: "setBase"; readonly trial: string; readonly isBase: boolean }
-  /** All that was decided when that trial was sewn, in place of what is decided now. */
+  /** All that was decided when that trial was sewn, in place of what is decided now; the skirt and what else hangs on it stay. */
   | { readonly kind: "returnToTrial"; readonly trial: string };
 
-/** All that a plan follows from, as it is decided in a work. */
+/** All that a plan follows from, as it is decided in a work. Of the dress that hangs on it, its upper edge alone shapes the bodice. */
 export function decidedIn(work: Decided): Decided {
   const { tapes, pattern, easeWanted, picks, alterations } = work;
-  const { trusted, age, bustRadius, seen, allowances } = work;
+  const { trusted, age, bustRadius, seen, allowances, dress } = work;
   return {
     tapes,
     ...(trusted === undefined ? {} : { trusted }),
@@ -70,6 +70,7 @@ export function decidedIn(work: Decided): Decided {
     alterations,
     ...(seen === undefined ? {} : { seen }),
     ...(allowances === undefined ? {} : { allowances }),
+    ...(dress?.neckline === undefined ? {} : { dress: { neckline: dress.neckline } }),
   };
 }
 
@@ -131,8 +132,12 @@ export function trialCommand(work: Work, command: TrialCommand): Work {
       return changed(command.isBase ? withPart(trial, "base", true) : without(trial, "base"));
     case "returnToTrial": {
       const { name, wearer, invented, begunFrom, unit, paper, standingLeft, sheetFormat, printerMargin, unread } = work;
+      const { dress: sewnDress, ...sewn } = trial.sewn;
+      const { neckline: _, ...hung } = work.dress ?? {};
+      const dress = { ...hung, ...sewnDress };
       const returned: Work = {
-        ...trial.sewn,
+        ...sewn,
+        ...(Object.keys(dress).length === 0 ? {} : { dress }),
         name,
         ...(wearer === undefined ? {} : { wearer }),
         invented,

@@ -1,35 +1,88 @@
-/** The order of sewing of the parts that are there. */
-import type { Allowances } from "../decisions/allowances";
-import type { Closure } from "../decisions/pattern";
-import type { Dress } from "../decisions/dress";
-import type { EdgesDraft } from "../edges/edgesDraft";
-import type { LiningDraft } from "../lining/liningDraft";
-import type { ClosureReading } from "../opening/gettingIn";
-import type { Part } from "../parts/part";
-import type { FinishedWaist } from "../parts/dressBody";
-import type { PieceSet } from "../pattern/pieceSet";
-import type { SkirtDraft } from "../skirts/skirtDraft";
-import type { Under } from "../decisions/dress";
-import type { Notion, SewingStep } from "./sewingStep";
+/** The order of sewing of the parts that are there: a step is only where what it is done on is. */
+import { bodiceSteps } from "./bodiceSteps";
+import { closureSteps } from "./closureSteps";
+import { edgeSteps } from "./edgeSteps";
+import { inOrder } from "./inOrder";
+import { liningSteps } from "./liningSteps";
+import { precedencesIn, type OrderCase } from "./precedence";
+import { preparingSteps } from "./preparingSteps";
+import { remember } from "../remember";
+import { lengthOfAll } from "./seamsSewn";
+import type { SewingAsked } from "./sewingAsked";
+export type { SewingAsked } from "./sewingAsked";
+import type { SewingCaution, SewingStep, SewingStepName } from "./sewingStep";
+import { readDress, type SewnDress } from "./sewnDress";
+import { skirtSteps } from "./skirtSteps";
 
-export interface SewingAsked {
-  readonly dress: Dress;
-  readonly bodice: readonly [PieceSet, PieceSet];
-  readonly waist: FinishedWaist;
-  readonly skirt: SkirtDraft | null;
-  readonly lining: LiningDraft | null;
-  readonly edges: EdgesDraft;
-  readonly closure: Closure;
-  readonly reading: ClosureReading | null;
-  readonly under: Under;
-  readonly parts: readonly Part[];
-  readonly allowances: Allowances;
+/** Where something can hurt, or spoil the work. */
+const CAUTIONS: Readonly<Partial<Record<SewingStepName, readonly SewingCaution[]>>> = {
+  cutOut: ["blade"],
+  fuseInterfacing: ["iron"],
+  fitBeforeTopEdge: ["pins"],
+  fitBeforeWaist: ["pins"],
+  skirtToBodice: ["needle"],
+  basqueToBodice: ["needle"],
+  putInZip: ["needle", "zip"],
+  buttonholes: ["blade"],
+  levelHem: ["pins"],
+  press: ["iron"],
+};
+
+/** Nothing is pressed that is only held, tried on or left to hang; gathers are never pressed flat. */
+const NOT_PRESSED: ReadonlySet<SewingStepName> = new Set([
+  "washCloth",
+  "cutOut",
+  "markDarts",
+  "tackUnderlining",
+  "stayStitch",
+  "stayWaist",
+  "drawUpGathers",
+  "gatherTiers",
+  "gatherSkirt",
+  "elasticInStraps",
+  "basteStraps",
+  "fitBeforeTopEdge",
+  "fitBeforeWaist",
+  "zipMarks",
+  "tackZip",
+  "closeLiningWaist",
+  "handSewFacing",
+  "handSewLining",
+  "hookAndEye",
+  "buttonholes",
+  "buttons",
+  "hang",
+  "levelHem",
+]);
+
+const ordered = remember(["asked"], ({ asked }: { readonly asked: SewingAsked }) => order(asked));
+
+/** Worked out once for one dress: notions go by it too. */
+export const orderOfSewing = (asked: SewingAsked): readonly SewingStep[] => ordered({ asked });
+
+function order(asked: SewingAsked): readonly SewingStep[] {
+  const dress = readDress(asked);
+  if (dress.parts.length === 0) return [];
+  const drafts = [
+    ...preparingSteps(dress),
+    ...bodiceSteps(dress),
+    ...edgeSteps(dress),
+    ...skirtSteps(dress),
+    ...closureSteps(dress),
+    ...liningSteps(dress),
+  ];
+  return inOrder(drafts, precedencesIn(casesOf(dress))).map(({ draft, after }) => ({
+    ...draft,
+    length: draft.seams.length === 0 ? null : lengthOfAll(draft.seams),
+    press: !NOT_PRESSED.has(draft.name),
+    cautions: CAUTIONS[draft.name] ?? [],
+    after,
+  }));
 }
 
-export function orderOfSewing(_asked: SewingAsked): readonly SewingStep[] {
-  return [];
-}
-
-export function notionsOf(_asked: SewingAsked): readonly Notion[] {
-  return [];
-}
+const casesOf = ({ closes, isSide, isTurnedThrough, hasShoulders }: SewnDress): readonly OrderCase[] => [
+  closes,
+  ...(isTurnedThrough ? (["turnedThroughSides"] as const) : []),
+  ...(hasShoulders ? [] : (["asOneRing"] as const)),
+  isSide ? "boundAtSide" : "boundAtBack",
+];

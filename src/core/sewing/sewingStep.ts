@@ -1,65 +1,126 @@
-/** The order of sewing: steps, and which has to come before which. */
+/** The order of sewing: steps, what is sewn in each, and which has to come before which. */
+import type { Half } from "../decisions/alteration";
+import type { StrapKind } from "../decisions/dress";
+import type { DartName, PieceName, SeamName } from "../pattern/piece";
+import type { ClosureReading, ZipLength } from "../opening/gettingIn";
 import type { Mm } from "../units";
 
-/** What each step is; its words are in src/words/sewing.ts. In an order that is valid for a dress that has them all. */
+/** What each step is; its words are in src/words/sewing.ts. In the order that reads well wherever nothing else is asked. */
 export const SEWING_STEPS = [
   "washCloth",
   "cutOut",
   "markDarts",
-  "tackUnderlining",
   "fuseInterfacing",
+  "tackUnderlining",
   "stayStitch",
   "sewDarts",
+  "drawUpGathers",
   "princessSeams",
-  "cupSeams",
   "bandToCups",
   "centreFrontSeam",
-  "makeStraps",
-  "bodiceSides",
+  "centreBackSeam",
   "shoulderSeams",
+  "otherPieces",
+  "makeStraps",
+  "elasticInStraps",
+  "basteStraps",
+  "fitBeforeTopEdge",
+  "bodiceSides",
   "liningDarts",
   "liningSeams",
-  "basteStraps",
+  "liningShoulders",
+  "liningSides",
+  "facingSeams",
+  "liningTopEdge",
+  "faceTopEdge",
   "faceNeck",
   "faceArmholes",
   "bindNeck",
   "bindArmholes",
-  "liningTopEdge",
   "underStitch",
-  "fitBeforeWaist",
+  "basqueSeams",
+  "liningBasque",
   "skirtDarts",
   "pockets",
   "panelSeams",
+  "skirtCentreSeams",
   "skirtSides",
-  "vent",
+  "stayWaist",
+  "joinSectors",
   "joinTierPanels",
   "gatherTiers",
   "tierToTier",
   "gatherSkirt",
+  "fitBeforeWaist",
+  "basqueToBodice",
   "skirtToBodice",
   "zipMarks",
-  "seamBelowZip",
+  "tackZip",
   "putInZip",
+  "seamBelowOpening",
+  "buttonStands",
+  "vent",
+  "finishWaist",
+  "liningSkirtDarts",
   "liningSkirtSeams",
   "liningSkirtToWaist",
-  "slipStitchLining",
+  "closeLiningWaist",
+  "handSewFacing",
+  "handSewLining",
+  "hookAndEye",
   "buttonholes",
   "buttons",
-  "elasticInStraps",
   "hang",
+  "levelHem",
   "hemShell",
   "hemLining",
   "press",
 ] as const;
 export type SewingStepName = (typeof SEWING_STEPS)[number];
 
+/** What can hurt, or spoil, in a step. */
 export type SewingCaution = "pins" | "iron" | "blade" | "zip" | "needle";
+
+/** In which of its ways a step is done, where there are several. */
+export type SewingWay =
+  | StrapKind
+  | "invisible"
+  | "lapped"
+  | "buttons"
+  | "pleats"
+  | "peplum"
+  /** Side seams sewn in one with those of the lining, or of the facing. */
+  | "withLining"
+  | "withFacing"
+  /** A hem on the bias. */
+  | "round";
+
+/** One seam of a step, or several that are alike. */
+export interface SewnSeam {
+  readonly seam: SeamName | null;
+  readonly dart?: DartName;
+  /** Along both of its sides; none of rectangles and rings, which have no piece. */
+  readonly pieces: readonly PieceName[];
+  /** Set where the halves of the body differ. */
+  readonly half: Half | null;
+  /** Of one, as it is sewn. */
+  readonly length: Mm;
+  readonly count: number;
+  /** What it is drawn up to, where it is gathered. */
+  readonly gatheredTo?: Mm;
+}
 
 export interface SewingStep {
   readonly name: SewingStepName;
-  /** Of steps done several times: which tier, which edge. */
+  /** Of steps done several times: which tier, from 1 at the waist. */
   readonly at?: number;
-  /** Of its seam, sewn, and its allowance, where there is one. */
+  readonly way?: SewingWay;
+  /** Keys of the parts that it is done on. */
+  readonly parts: readonly string[];
+  readonly seams: readonly SewnSeam[];
+  /** Where both tapes of a zip are marked level, from its upper end. */
+  readonly marks?: ClosureReading["levelMarks"];
+  /** Of all its seams together, sewn, and their allowance; null where nothing is sewn. */
   readonly length: Mm | null;
   readonly allowance: Mm | null;
   readonly press: boolean;
@@ -68,9 +129,18 @@ export interface SewingStep {
   readonly after: readonly number[];
 }
 
+/** What is bought beside the cloth. */
 export interface Notion {
   readonly what: "zip" | "interfacing" | "elastic" | "buttons" | "thread" | "bias" | "washAwayTape" | "hookAndEye";
+  /** Pieces; of thread reels. */
   readonly count: number;
+  /** Of each piece; of thread all that is used. Of a zip the shortest that will do. */
   readonly length: Mm | null;
   readonly width: Mm | null;
+  /** mm²: of interfacing, all pieces as cut; how long a cloth they need is told by their lay. */
+  readonly area?: number;
+  /** Of a zip: it comes apart at its lower end, since the garment does. */
+  readonly comesApart?: boolean;
+  /** Of a zip: the next longer that is sold, null where none is. */
+  readonly sold?: { readonly cm: ZipLength | null; readonly in: ZipLength | null };
 }

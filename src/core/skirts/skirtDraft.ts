@@ -15,6 +15,14 @@ export interface SkirtAsked {
   readonly allowances: Allowances;
   /** Of the cloth it is cut from, selvage to selvage. */
   readonly clothWidth: Mm;
+  /** Where the bodice's darts or princess seams end at its waist, the left half first; absent: darts stand as usual. */
+  readonly dartPlaces?: readonly [DartPlaces, DartPlaces];
+}
+
+/** Along each finished quarter from its centre. */
+export interface DartPlaces {
+  readonly front: readonly Mm[];
+  readonly back: readonly Mm[];
 }
 
 /** How wide the skirt is all round, so far below the waist seam along the seam that opens; even between two of them. */
@@ -37,7 +45,11 @@ export interface CircleFigures {
   readonly share: number;
   readonly waistRadius: Mm;
   readonly hemRadius: Mm;
+  /** Where its sectors are sewn together, the opening among them; `between`: within each quarter, since the cloth is narrow. */
+  readonly seams?: readonly CircleSeam[];
 }
+
+export type CircleSeam = "centreFront" | "centreBack" | "leftSide" | "rightSide" | "between";
 
 /** By how much a waist's suppression is taken up, of one quarter. */
 export interface SuppressionFigures {
@@ -78,6 +90,8 @@ export interface SkirtDraft {
   readonly suppression?: readonly SuppressionFigures[];
   /** How far each side leans out. */
   readonly flare?: Radians;
+  /** How high above the hem the vent in the centre back starts. Absent: none. */
+  readonly vent?: Mm;
   readonly notes: readonly SkirtNote[];
 }
 

@@ -5,6 +5,7 @@ import type { Surroundings } from "../../store/sessionParts";
 import { pageChannel } from "../../store/tabs";
 import { photographStore } from "../works/photographStore";
 import { COLLISIONS } from "../works/collisionsPart";
+import { SALVAGE } from "../works/salvagePart";
 import { offerFile } from "../works/offerFile";
 
 export const pageSurroundings = (library: Library | StorageFailure): Surroundings => ({
@@ -20,6 +21,11 @@ export const pageSurroundings = (library: Library | StorageFailure): Surrounding
     await COLLISIONS.load();
     const words = COLLISIONS.get();
     return words.kind === "here" ? collisions.map(words.value) : [];
+  },
+  salvage: async (work, version) => {
+    await SALVAGE.load();
+    const salvageWork = SALVAGE.get();
+    return salvageWork.kind === "here" ? salvageWork.value(work, version) : "notLoaded";
   },
 });
 

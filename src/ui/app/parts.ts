@@ -13,6 +13,7 @@ import { PLAN_NOTE } from "../tape/planNotePart";
 import { COLLISIONS } from "../works/collisionsPart";
 import { DEMOS } from "../works/demosPart";
 import { WORKS_LIST } from "../works/worksListPart";
+import { SALVAGE } from "../works/salvagePart";
 import { FRONT_DRAWING } from "../works/frontDrawingPart";
 
 /** The steps but Tape, which comes with the page. */
@@ -23,6 +24,7 @@ export const STEP_PARTS = {
   darts: createLater(async () => (await import("../darts/DartsPanel")).DartsPanel),
   fit: createLater(async () => (await import("../fit/FitStep")).FitStep),
   trial: createLater(async () => (await import("../trial/TrialStep")).TrialStep),
+  dress: createLater(async () => (await import("../dress/DressStep")).DressStep),
   paper: createLater(async () => (await import("../paper/PaperStep")).PaperStep),
 };
 
@@ -43,6 +45,7 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   STEP_PARTS.darts,
   STEP_PARTS.fit,
   STEP_PARTS.trial,
+  STEP_PARTS.dress,
   POINTED_DART,
   SEWN,
   OWN_PATTERN,
@@ -54,5 +57,6 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   PHOTOGRAPHS,
   DEMOS,
   COLLISIONS,
+  SALVAGE,
   FRONT_DRAWING,
 ];

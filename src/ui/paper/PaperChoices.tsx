@@ -1,5 +1,6 @@
 import { SHEET_FORMATS, type SheetFormat } from "../../core/decisions/paperChoice";
 import { useId, type ReactNode } from "react";
+import { PRINTED_GROUPS, printedParts, replacedPieces } from "../../core/cutting/trueParts";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import type { PaperKind } from "../../paper/request";
@@ -7,6 +8,9 @@ import { capital, pieceWords } from "../../words/terms/names";
 import {
   formatWords,
   marginRefusal,
+  MEASURED_PARTS,
+  PART_GROUP_WORDS,
+  replacedSentence,
   toileTick,
   USUAL_MARGIN,
   usualEntry,
@@ -17,7 +21,16 @@ import { useRun } from "../session/useWork";
 import { LengthField } from "../fields/LengthField";
 import { Select } from "../fields/Select";
 import { AllowanceFields } from "./AllowanceFields";
-import { formatOf, isAltered, isNested, namesOf, piecesDrawn, sizeOf } from "./paperRequest";
+import {
+  dressPrinted,
+  formatOf,
+  isAltered,
+  isNested,
+  isPieceWanted,
+  namesOf,
+  piecesDrawn,
+  sizeOf,
+} from "./paperRequest";
 import { useChoices } from "./choicesState";
 
 const OWN = "";
@@ -31,6 +44,10 @@ interface PaperChoicesProps {
   readonly kind: PaperKind;
 }
 
+/** A list with one of its entries in it, or without. */
+const toggled = <T,>(list: readonly T[], entry: T, isIn: boolean): readonly T[] =>
+  isIn ? [...list.filter((other) => other !== entry), entry] : list.filter((other) => other !== entry);
+
 /** All that can be chosen of true-scale paper. */
 export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
   const chosen = useChoices((choices) => choices);
@@ -42,6 +59,10 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
   const pieces = nested ? plan.printed : piecesDrawn(plan, size);
   const labels = plan.nest.labels;
   const sizes = labels.filter((label) => label !== size);
+  const dress = dressPrinted(work, chosen, plan, kind);
+  const replaced = dress === null ? [] : replacedPieces(plan, dress.parts);
+  const parts = printedParts(dress?.parts ?? []);
+  const measured = dress?.parts.some((part) => part.kind !== "piece") === true;
   const under = sizes.filter((label) => chosen.under.includes(label));
   return (
     <div className="paper-choices">
@@ -80,15 +101,39 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
         {namesOf(pieces).map((name) => (
           <Tick
             key={name}
-            checked={!chosen.leftOut.includes(name)}
+            checked={isPieceWanted(name, chosen, replaced)}
             onChange={(on) =>
-              choose({ leftOut: on ? chosen.leftOut.filter((other) => other !== name) : [...chosen.leftOut, name] })
+              choose(
+                replaced.includes(name)
+                  ? { replacedToo: toggled(chosen.replacedToo, name, on) }
+                  : { leftOut: toggled(chosen.leftOut, name, !on) },
+              )
             }
           >
             {capital(pieceWords(name))}
           </Tick>
         ))}
       </Ticks>
+      {replaced.length > 0 && <p className="aside">{replacedSentence(replaced)}</p>}
+      {PRINTED_GROUPS.map((group) => {
+        const own = parts.filter((part) => part.group === group);
+        return (
+          own.length > 0 && (
+            <Ticks key={group} legend={PART_GROUP_WORDS[group]}>
+              {own.map(({ id, name }) => (
+                <Tick
+                  key={id}
+                  checked={!chosen.partsLeftOut.includes(id)}
+                  onChange={(on) => choose({ partsLeftOut: toggled(chosen.partsLeftOut, id, !on) })}
+                >
+                  {capital(pieceWords(name))}
+                </Tick>
+              ))}
+            </Ticks>
+          )
+        );
+      })}
+      {measured && <p className="aside">{MEASURED_PARTS}</p>}
       {nested ? (
         <p className="aside">{NEST_HAS_NO_ALLOWANCES}</p>
       ) : kind === "pieces" ? (
@@ -130,7 +175,9 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
               <Tick checked={chosen.toile} onChange={(toile) => choose({ toile })}>
                 {toileTick(unit)}
               </Tick>
-              <AllowanceFields pieces={pieces} />
+              <AllowanceFields
+                pieces={[...pieces, ...parts.flatMap(({ halves }) => halves.map(({ piece }) => piece))]}
+              />
             </>
           ) : (
             <p className="aside">The pieces end at the line they are sewn on: add your allowances when you cut.</p>

@@ -9,6 +9,10 @@ export interface Chosen {
   readonly nested: boolean;
   /** Pieces that are not wanted: one that an alteration brings is wanted without being asked for. */
   readonly leftOut: readonly PieceName[];
+  /** Pieces that the dress is cut without, and that are wanted all the same. */
+  readonly replacedToo: readonly PieceName[];
+  /** Parts of the dress that are not wanted, by their ids. */
+  readonly partsLeftOut: readonly string[];
   /** Labels of printed sizes drawn in grey. */
   readonly under: readonly string[];
   readonly before: boolean;
@@ -30,6 +34,8 @@ const FIRST: ChosenOfSheets = {
   size: null,
   nested: false,
   leftOut: [],
+  replacedToo: [],
+  partsLeftOut: [],
   under: [],
   before: false,
   allowances: true,

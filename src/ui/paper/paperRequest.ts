@@ -4,7 +4,9 @@ import { USUAL_ALLOWANCES } from "../../core/cutting/usualAllowances";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import type { Piece, PieceName, SeamName } from "../../core/pattern/piece";
-import type { PaperKind, PaperRequest } from "../../paper/request";
+import { printedParts, replacedPieces } from "../../core/cutting/trueParts";
+import { dressOf } from "../../core/dress/dressOf";
+import { dressOnPaper, type DressOnPaper, type PaperKind, type PaperRequest } from "../../paper/request";
 import { USUAL_MARGIN } from "../../words/paperChoices";
 import type { Chosen } from "./choicesState";
 
@@ -39,9 +41,23 @@ export function seamsOf(pieces: readonly Piece[]): readonly SeamName[] {
 export const isAltered = (plan: Plan): boolean =>
   plan.ledger.some(({ source, outcome }) => source === "wearer" && outcome.ok);
 
+/** The dress that is printed with the wearer's own line; null where there is none, or it has no place. */
+export function dressPrinted(work: Work, chosen: Chosen, plan: Plan, kind: PaperKind): DressOnPaper | null {
+  if (work.dress === undefined || kind !== "pieces" || chosen.nested || sizeOf(chosen, plan, kind) !== null)
+    return null;
+  const dress = dressOf(work);
+  return dress.ok ? dressOnPaper(dress.value) : null;
+}
+
+/** Whether a piece of the pattern is printed; one that the dress is cut without is asked for by itself. */
+export const isPieceWanted = (name: PieceName, chosen: Chosen, replaced: readonly PieceName[]): boolean =>
+  replaced.includes(name) ? chosen.replacedToo.includes(name) : !chosen.leftOut.includes(name);
+
 export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chosen, day: string): PaperRequest {
   const nested = isNested(chosen, kind);
   const size = sizeOf(chosen, plan, kind);
+  const dress = dressPrinted(work, chosen, plan, kind);
+  const replaced = dress === null ? [] : replacedPieces(plan, dress.parts);
   return {
     work,
     plan,
@@ -51,7 +67,16 @@ export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chos
       format: formatOf(work),
       margin: work.printerMargin ?? USUAL_MARGIN,
       size,
-      pieces: namesOf(nested ? plan.printed : piecesDrawn(plan, size)).filter((name) => !chosen.leftOut.includes(name)),
+      pieces: namesOf(nested ? plan.printed : piecesDrawn(plan, size)).filter((name) =>
+        isPieceWanted(name, chosen, replaced),
+      ),
+      ...(dress === null
+        ? {}
+        : {
+            parts: printedParts(dress.parts)
+              .map(({ id }) => id)
+              .filter((id) => !chosen.partsLeftOut.includes(id)),
+          }),
       // Strips show only what differs: what was ticked for pieces waits for them.
       under:
         kind === "pieces" && !nested
@@ -62,6 +87,7 @@ export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chos
       ...(kind === "pieces" && chosen.allowances && chosen.toile && !nested ? { toile: true as const } : {}),
       ...(nested ? { nested: true as const } : {}),
     },
+    ...(dress === null ? {} : { dress }),
   };
 }
 

@@ -1,6 +1,6 @@
 import { createLater } from "../parts/later";
 
 export const DEMOS = createLater(async () => {
-  const { demoStories, demoWorks } = await import("../../document/demo");
-  return [...demoWorks(), ...demoStories()];
+  const { demoDresses, demoStories, demoWorks } = await import("../../document/demo");
+  return [...demoWorks(), ...demoStories(), ...demoDresses()];
 });

@@ -1,4 +1,5 @@
 /** The trade's words for pieces, darts, seams and levels, as they stand inside a sentence. */
+import type { ClothName } from "../../core/decisions/dress";
 import type { StyleName } from "../../core/decisions/pattern";
 import { isFrontPiece } from "../../core/pattern/pieceGroups";
 import { partsOfDart } from "../../core/pattern/dartNames";
@@ -81,6 +82,15 @@ export const styleWords = (style: StyleName): string => STYLES[style];
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export const pieceWords = (piece: PieceName): string => PIECES[piece];
+
+const CLOTHS: Readonly<Record<ClothName, string>> = {
+  main: "main cloth",
+  lining: "lining",
+  underlining: "underlining",
+  interfacing: "interfacing",
+};
+
+export const clothWords = (cloth: ClothName): string => CLOTHS[cloth];
 
 /** Her own words for pieces that the planner has no name for. */
 export type OtherNames = Nest["otherNames"];

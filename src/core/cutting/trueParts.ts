@@ -1,0 +1,210 @@
+/**
+ * Parts of the dress at true scale, drawn as the pieces of its bodice are: panels of a skirt, linings, facings. Rectangles and
+ * sectors of circles are given by their measures and are none of them.
+ */
+import type { Allowances } from "../decisions/allowances";
+import type { Half } from "../decisions/alteration";
+import type { ClothName } from "../decisions/dress";
+import type { Closure } from "../decisions/pattern";
+import type { Part, PartGroup, PiecePart } from "../parts/part";
+import { isSamePiece, type PieceSet } from "../pattern/pieceSet";
+import type { Piece, PieceName } from "../pattern/piece";
+import type { Plan } from "../plan/plan";
+import { fail, ok, type Result } from "../result";
+import type { Mm } from "../units";
+import { notchPlaces, type NotchPlace } from "./notches";
+import type { TruePiece } from "./truePiece";
+import { isRefused, truePiece, turnedOver, type OutlineRefused } from "./truePieces";
+import { isTurnedOver } from "./turnedOver";
+
+/** What is printed of a dress besides the pieces of its bodice, in the order in which it is offered. */
+export const PRINTED_GROUPS = ["skirt", "bodiceLining", "skirtLining", "facing", "strap", "underlining"] as const;
+export type PrintedGroup = (typeof PRINTED_GROUPS)[number];
+
+/** A part to print: both of its halves where they differ. */
+export interface PrintedPart {
+  /** The key of the part, without its half. */
+  readonly id: string;
+  readonly group: PrintedGroup;
+  readonly name: PieceName;
+  readonly cloth: ClothName;
+  readonly halves: readonly PiecePart[];
+}
+
+export interface PartsAsked {
+  /** All parts of the dress, those of the bodice too. */
+  readonly parts: readonly Part[];
+  /** Those wanted, by their ids. */
+  readonly ids: readonly string[];
+  /** null: cut along the stitch line. */
+  readonly allowances: Allowances | null;
+  readonly closure: Closure;
+  /** How far below the waist a lining is left free of the zip; null: it has no opening of its own. */
+  readonly liningOpen: Mm | null;
+}
+
+const isPrintedGroup = (group: PartGroup): group is PrintedGroup => PRINTED_GROUPS.some((one) => one === group);
+
+const isPiecePart = (part: Part): part is PiecePart => part.kind === "piece";
+
+const idOf = ({ key, half }: PiecePart): string =>
+  half !== null && key.endsWith(`-${half}`) ? key.slice(0, -half.length - 1) : key;
+
+/** A piece of the bodice itself; a strap that is drafted anew has a key of another kind. */
+const isOfBodice = ({ group, key, half, piece }: PiecePart): boolean =>
+  group === "bodice" || (group === "strap" && key === (half === null ? piece.name : `${piece.name}-${half}`));
+
+/** Each part that is drawn, and those of the same outline that are cut by its paper, as an interfacing is. */
+function drawnParts(
+  parts: readonly Part[],
+): readonly { readonly part: PiecePart; readonly also: readonly PiecePart[] }[] {
+  const drawn: { readonly part: PiecePart; readonly also: PiecePart[] }[] = [];
+  for (const part of parts.filter(isPiecePart)) {
+    const like = drawn.find(({ part: { half, piece } }) => half === part.half && isSamePiece(piece, part.piece));
+    if (like === undefined) drawn.push({ part, also: [] });
+    else like.also.push(part);
+  }
+  return drawn;
+}
+
+/** Other cloths that are cut by the paper of a part, the main one's pieces among them; none for a key that is not drawn. */
+export const alsoCutBy = (parts: readonly Part[], key: string): readonly ClothName[] => [
+  ...new Set(
+    drawnParts(parts)
+      .find(({ part }) => part.key === key)
+      ?.also.map(({ cloth }) => cloth),
+  ),
+];
+
+/** The parts that are printed besides the bodice; one of the same outline as another is cut by the paper of that. */
+export function printedParts(parts: readonly Part[]): readonly PrintedPart[] {
+  const found = new Map<string, { group: PrintedGroup; name: PieceName; cloth: ClothName; halves: PiecePart[] }>();
+  for (const { part } of drawnParts(parts)) {
+    if (isOfBodice(part) || !isPrintedGroup(part.group)) continue;
+    const own = found.get(idOf(part));
+    if (own === undefined)
+      found.set(idOf(part), { group: part.group, name: part.piece.name, cloth: part.cloth, halves: [part] });
+    else own.halves.push(part);
+  }
+  return [...found]
+    .map(([id, own]): PrintedPart => ({ id, ...own }))
+    .toSorted((a, b) => PRINTED_GROUPS.indexOf(a.group) - PRINTED_GROUPS.indexOf(b.group));
+}
+
+/** Pieces of the plan that the dress is cut without: a basque where a skirt hangs, a strap that is drafted anew. */
+export function replacedPieces({ left }: Plan, parts: readonly Part[]): readonly PieceName[] {
+  const cut = new Set(
+    parts
+      .filter(isPiecePart)
+      .flatMap(({ group, piece }) => (group === "bodice" || group === "strap" ? piece.name : [])),
+  );
+  return left.pieces.map(({ name }) => name).filter((name) => !cut.has(name));
+}
+
+type Groups = readonly PartGroup[];
+
+/** The pieces of some groups, the wearer's left half first; of two layers of one piece the first. */
+function setsOf(parts: readonly Part[], groups: Groups): readonly [PieceSet, PieceSet] {
+  const of = (half: Half): PieceSet => {
+    const set: Partial<Record<PieceName, Piece>> = {};
+    for (const group of groups) {
+      for (const part of parts) {
+        if (part.kind !== "piece" || part.group !== group || (part.half !== null && part.half !== half)) continue;
+        set[part.piece.name] ??= part.piece;
+      }
+    }
+    return set;
+  };
+  const left = of("left");
+  return parts.some(({ group, half }) => half !== null && groups.includes(group)) ? [left, of("right")] : [left, left];
+}
+
+const isThere = (parts: readonly Part[], group: PartGroup): boolean =>
+  parts.some((part) => part.kind === "piece" && part.group === group);
+
+/** What hangs in the waist seam of the shell and is drafted: the skirt, else a lining of it that has no lined bodice to hang on. */
+const hangingOn = (parts: readonly Part[]): Groups =>
+  isThere(parts, "skirt") ? ["skirt"] : isThere(parts, "bodiceLining") ? [] : ["skirtLining"];
+
+/** What is sewn to the pieces of the bodice: they are notched together. */
+export const sewnOnBodice = (parts: readonly Part[]): readonly [PieceSet, PieceSet] =>
+  setsOf(parts, [...hangingOn(parts), "facing"]);
+
+/** What each group is sewn together with. */
+function sewnWith(parts: readonly Part[], group: PrintedGroup): Groups {
+  switch (group) {
+    case "skirt":
+    case "facing":
+    case "strap":
+    case "underlining":
+      return ["bodice", "strap", ...hangingOn(parts), "facing"];
+    case "bodiceLining":
+      return ["bodiceLining", "skirtLining"];
+    case "skirtLining":
+      return [isThere(parts, "bodiceLining") ? "bodiceLining" : "bodice", "skirtLining"];
+  }
+}
+
+/** The right side of these looks at the body: what is printed for her left half is drawn as the shell of her right one. */
+const FACES_BODY: ReadonlySet<PrintedGroup> = new Set(["bodiceLining", "skirtLining", "facing"]);
+
+/** The parts wanted, in the order in which they are offered; both halves of those that differ, the left one first. */
+export function truePartsOf({
+  parts,
+  ids,
+  allowances,
+  closure,
+  liningOpen,
+}: PartsAsked): Result<readonly TruePiece[], OutlineRefused> {
+  const notches = new Map<string, readonly [readonly NotchPlace[], readonly NotchPlace[]]>();
+  const closureOf = (group: PrintedGroup): Closure => {
+    if (group !== "skirtLining" && group !== "bodiceLining") return closure;
+    const { place } = closure;
+    return { place, belowWaist: liningOpen ?? 0 };
+  };
+  const notchesOf = (group: PrintedGroup, half: Half | null): readonly NotchPlace[] => {
+    const groups = sewnWith(parts, group);
+    const key = `${groups.join(" ")} ${group === "skirtLining"}`;
+    let both = notches.get(key);
+    if (both === undefined) {
+      const [left, right] = setsOf(parts, groups);
+      const own = notchPlaces(left, closureOf(group));
+      both = [own, right === left ? own : notchPlaces(right, closureOf(group))];
+      notches.set(key, both);
+    }
+    return both[half === "right" ? 1 : 0];
+  };
+  const wanted = printedParts(parts).filter(({ id }) => ids.includes(id));
+  const made: TruePiece[] = [];
+  for (const [index, { group, halves }] of wanted.entries()) {
+    for (const part of halves) {
+      const { piece, half, key } = part;
+      const refused = fail({ code: "paper/outline-refused" as const, piece: piece.name, half });
+      if (isRefused(piece)) return refused;
+      const own = truePiece(piece, {
+        key,
+        size: null,
+        allowances: allowances === null ? null : { ...allowances, ...part.allowances },
+        closure: closureOf(group),
+        label: undefined,
+        half,
+        number: [index + 1, wanted.length],
+        notches: notchesOf(group, half).filter(({ piece: name }) => name === piece.name),
+        buttons: [],
+        lengthen: [],
+        bustPoint: null,
+        cut: part.cut,
+      });
+      const drawn: TruePiece = {
+        ...own,
+        seams: own.seams.map((run) => (run.opens !== null && FACES_BODY.has(group) ? { ...run, opens: "free" } : run)),
+        part: { group, cloth: part.cloth },
+        also: alsoCutBy(parts, key),
+      };
+      if (drawn.cutting.length < 3) return refused;
+      const over = half !== null && isTurnedOver(piece.name, half) !== FACES_BODY.has(group);
+      made.push(over ? turnedOver(drawn) : drawn);
+    }
+  }
+  return ok(made);
+}

@@ -1,0 +1,71 @@
+/** The ends of a lining left free of a zip below the waist: from a little beside its teeth at the waist in to the seam below its end. */
+import { seamLength } from "../girth/seamLength";
+import { isBend, type Edge, type Piece, type PointName, type SeamName } from "../pattern/piece";
+import { insertPoint } from "../pattern/ring";
+import { placeAlong, stretchLength, withoutPoints } from "../pattern/seamStretch";
+import { straight } from "../pattern/namedEdges";
+import { invariant } from "../result";
+import { withSeamEnd } from "../surgery/walkAgain";
+import { SHORTEST_EDGE } from "../tolerance";
+import type { Mm } from "../units";
+
+export interface FreeEnd {
+  /** From the waist seam along the seam that opens, down to where it is sewn from. */
+  readonly below: Mm;
+  /** From the teeth, along the waist. */
+  readonly beside: Mm;
+}
+
+/** Where the seam is sewn from, below the end of the zip. */
+export const FREE_END = "cut1" satisfies PointName;
+
+/**
+ * The piece with its opening seam drawn straight from beside the zip at the waist to the seam itself further down; the waist is
+ * shorter by just what it keeps from the zip. Where the seam ends sooner, all but its last stretch is left free.
+ */
+export function leaveFree(piece: Piece, seam: SeamName, { below, beside }: FreeEnd): Piece {
+  const row = rowOf(piece, seam);
+  const [first, last] = [row[0], row.at(-1)];
+  if (first === undefined || last === undefined) return piece;
+  const [start, end] = [edgeAt(piece, first).from, edgeAt(piece, last).to];
+  const isWaist = (corner: PointName): boolean =>
+    piece.edges.some((edge) => edge.seam === "waist" && (edge.from === corner || edge.to === corner));
+  const corner = [start, end].find(isWaist);
+  if (corner === undefined) return piece;
+  const isFirst = corner === start;
+  const whole = stretchLength(piece, row);
+  const free = Math.min(below, whole - 2 * SHORTEST_EDGE);
+  const place = placeAlong(piece, row, isFirst ? free : whole - free);
+  const level = invariant(piece.points[corner], corner).level;
+  const cut = insertPoint(piece, place.index, place.t, FREE_END, level);
+  const [from, to] = isFirst ? ([corner, FREE_END] as const) : ([FREE_END, corner] as const);
+  const edges = replaced(cut.edges, from, to, straight(from, to, seam));
+  const gone = cut.edges
+    .map((edge) => edge.from)
+    .filter((name) => isBend(name) && !edges.some((edge) => edge.from === name));
+  const open = withoutPoints({ ...cut, edges }, gone);
+  return withSeamEnd(open, "waist", corner, seamLength(piece, "waist") - beside);
+}
+
+const edgeAt = (piece: Piece, index: number): Edge => invariant(piece.edges[index], "edge");
+
+/** The edges of a seam in a row, though the ring may begin in the middle of it. */
+export function rowOf({ edges }: Piece, seam: SeamName): readonly number[] {
+  const start = edges.findIndex((edge, at) => edge.seam === seam && edges.at(at - 1)?.seam !== seam);
+  const row: number[] = [];
+  if (start < 0) return row;
+  for (let step = 0; step < edges.length; step += 1) {
+    const index = (start + step) % edges.length;
+    if (edges[index]?.seam !== seam) break;
+    row.push(index);
+  }
+  return row;
+}
+
+/** The ring with all between two of its corners replaced by one edge. */
+function replaced(edges: readonly Edge[], from: PointName, to: PointName, by: Edge): readonly Edge[] {
+  const start = edges.findIndex((edge) => edge.from === from);
+  const turned = [...edges.slice(start), ...edges.slice(0, start)];
+  const count = turned.findIndex((edge) => edge.to === to) + 1;
+  return [by, ...turned.slice(count)];
+}

@@ -1,0 +1,27 @@
+/** How far outside the stitch line the cloth of a seam is cut, where the wearer says nothing. */
+import type { Allowances } from "../decisions/allowances";
+import type { SeamName } from "../pattern/piece";
+import type { Mm } from "../units";
+
+/**
+ * Usual allowances, mm.
+ *
+ * @source common practice, no source: 15 mm (5/8 in) in home sewing, hems 20 to 30 mm
+ */
+export const USUAL_ALLOWANCES: Readonly<Record<SeamName, Mm>> = {
+  centre: 15,
+  neck: 15,
+  shoulder: 15,
+  armhole: 15,
+  side: 15,
+  waist: 15,
+  hem: 30,
+  princess: 15,
+  underBust: 15,
+  strap: 15,
+  panel: 15,
+  edge: 15,
+};
+
+/** The allowance of one seam: the wearer's own, else the usual. */
+export const allowanceOf = (allowances: Allowances, seam: SeamName): Mm => allowances[seam] ?? USUAL_ALLOWANCES[seam];

@@ -1,0 +1,142 @@
+/** The skirt sewn together and hung on the bodice. */
+import { allowanceOf } from "../cutting/usualAllowances";
+import type { Part } from "../parts/part";
+import { isFrontPiece } from "../pattern/pieceGroups";
+import type { SkirtDraft, TierFigures } from "../skirts/skirtDraft";
+import { SEWN_AGREEMENT } from "../tolerance";
+import { BOTH_HALVES, centreSeams, dartSeams, pairedSeams } from "./seamsSewn";
+import type { SewnDress } from "./sewnDress";
+import type { SewnSeam } from "./sewingStep";
+import { inGroup, keysOf, plainSeam, step, stepOfSeams, type StepDraft } from "./stepDraft";
+
+export function skirtSteps(dress: SewnDress): readonly StepDraft[] {
+  const { skirt, waist, allowances } = dress;
+  if (skirt === null) return [];
+  const parts = inGroup(dress.parts, "skirt");
+  const isRound = skirt.kind === "circle" || skirt.kind === "peplum";
+  return [
+    ...panelSteps(dress, skirt, parts),
+    ...ringSteps(dress, parts),
+    ...tierSteps(dress, skirt, parts),
+    step("skirtToBodice", keysOf(topOf(skirt, parts)), {
+      seams: [plainSeam(waist.whole)],
+      allowance: allowanceOf(allowances, "waist"),
+      way: skirt.kind === "peplum" ? "peplum" : undefined,
+    }),
+    step("hang", keysOf(parts), { way: isRound ? "round" : undefined }),
+    ...(isRound || skirt.kind === "aLine" ? [step("levelHem", keysOf(parts))] : []),
+    step("hemShell", keysOf(parts), {
+      seams: [plainSeam(skirt.hem)],
+      allowance: dress.dress.skirt?.hem ?? allowanceOf(allowances, "hem"),
+      way: isRound ? "round" : undefined,
+    }),
+  ];
+}
+
+const tierOf = (part: Part): number => (part.kind === "rectangle" ? (part.tier ?? 1) : 1);
+
+/** What is sewn to the waist: of tiers the first. */
+const topOf = ({ tiers }: SkirtDraft, parts: readonly Part[]): readonly Part[] =>
+  tiers === undefined ? parts : parts.filter((part) => tierOf(part) === 1);
+
+/** Drafted panels: darts, seams, the centre where it is no fold, the sides, the vent. */
+function panelSteps(dress: SewnDress, { halves }: SkirtDraft, parts: readonly Part[]): readonly StepDraft[] {
+  const { allowances, isSide, closedSides, openBelow } = dress;
+  const opensInto = openBelow > 0;
+  const sides = pairedSeams(halves, "side", undefined, isSide && !opensInto ? BOTH_HALVES : closedSides);
+  const vent = ventOf(dress);
+  const centres = centreSeams(halves, (name) => isFrontPiece(name) || isSide || !opensInto).map((seam) =>
+    seam.pieces.some(isFrontPiece) ? seam : { ...seam, length: seam.length - vent },
+  );
+  const side = { allowance: allowanceOf(allowances, "side") };
+  return [
+    ...stepOfSeams("skirtDarts", parts, dartSeams(halves)),
+    ...(dress.dress.skirt?.pockets === true && sides.length > 0 ? [step("pockets", keysOf(parts))] : []),
+    ...stepOfSeams("panelSeams", parts, pairedSeams(halves, "panel"), { allowance: allowanceOf(allowances, "panel") }),
+    ...stepOfSeams("skirtCentreSeams", parts, centres, { allowance: allowanceOf(allowances, "centre") }),
+    ...stepOfSeams("skirtSides", parts, sides, side),
+    ...(vent === 0
+      ? []
+      : [
+          step("vent", keysOf(parts.filter((part) => part.kind === "piece" && part.piece.name === "skirtBack")), {
+            seams: [plainSeam(vent, 2)],
+          }),
+        ]),
+  ];
+}
+
+/** From the hem up, where a straight skirt has one. */
+export const ventOf = ({ skirt }: SewnDress): number => {
+  const back = skirt?.kind === "straight" ? skirt.halves[0].skirtBack : undefined;
+  const [top, hem] = [back?.points.ventTop, back?.points.ventHem];
+  return top === undefined || hem === undefined ? 0 : hem.at.y - top.at.y;
+};
+
+/** Shares of a ring: joined to one another, and stay-stitched at the waist, which lies on the bias. */
+function ringSteps({ openBelow, allowances }: SewnDress, parts: readonly Part[]): readonly StepDraft[] {
+  const rings = parts.filter((part) => part.kind === "sector");
+  if (rings.length === 0) return [];
+  const seams = rings.flatMap((part) =>
+    Array.from({ length: cutCountOf(part) }, () => plainSeam(part.outer - part.inner)),
+  );
+  // One of them is the opening, where it runs into the skirt.
+  const joined = openBelow > 0 ? seams.slice(1) : seams;
+  const waist = rings.map((part) => plainSeam(part.inner * part.angle, cutCountOf(part)));
+  return [
+    ...(joined.length === 0
+      ? []
+      : [step("joinSectors", keysOf(rings), { seams: inOne(joined), allowance: allowanceOf(allowances, "side") })]),
+    step("stayWaist", keysOf(rings), { seams: waist }),
+  ];
+}
+
+/** Cut on the fold, one comes out twice as wide, and is one all the same. */
+const cutCountOf = ({ cut }: Part): number => cut.count;
+
+/** Seams of one length as one, so many times. */
+function inOne(seams: readonly SewnSeam[]): readonly SewnSeam[] {
+  const [first] = seams;
+  return first === undefined || seams.some(({ length }) => Math.abs(length - first.length) > SEWN_AGREEMENT)
+    ? seams
+    : [{ ...first, count: seams.length }];
+}
+
+/** Widths joined to rings, drawn up, and sewn to what is above. The join at the opening stays open, in every tier. */
+function tierSteps(
+  { openBelow, allowances }: SewnDress,
+  { kind, tiers = [] }: SkirtDraft,
+  parts: readonly Part[],
+): readonly StepDraft[] {
+  const side = allowanceOf(allowances, "side");
+  return tiers.flatMap((tier, index) => {
+    const at = index + 1;
+    const keys = keysOf(parts.filter((part) => tierOf(part) === at));
+    const above = keysOf(parts.filter((part) => tierOf(part) === at - 1));
+    const joins = tier.panels - (openBelow > 0 ? 1 : 0);
+    const number = kind === "tiers" ? { at } : {};
+    return [
+      ...(joins > 0
+        ? [step("joinTierPanels", keys, { ...number, seams: [plainSeam(tier.depth, joins)], allowance: side })]
+        : []),
+      ...(isGathered(tier)
+        ? [
+            step(at === 1 ? "gatherSkirt" : "gatherTiers", keys, {
+              ...number,
+              seams: [{ ...plainSeam(tier.width), gatheredTo: tier.gatheredTo }],
+            }),
+          ]
+        : []),
+      ...(at === 1
+        ? []
+        : [
+            step("tierToTier", [...above, ...keys], {
+              at,
+              seams: [plainSeam(tier.gatheredTo)],
+              allowance: allowanceOf(allowances, "waist"),
+            }),
+          ]),
+    ];
+  });
+}
+
+const isGathered = ({ width, gatheredTo }: TierFigures): boolean => width - gatheredTo > SEWN_AGREEMENT;

@@ -1,0 +1,69 @@
+/** What is bought beside the cloth, in words. */
+import type { LengthUnit } from "../core/decisions/work";
+import { REEL } from "../core/sewing/reel";
+import type { Notion } from "../core/sewing/sewingStep";
+import { MM_PER_INCH } from "../core/units";
+import { formatAmount, formatLength } from "./terms/length";
+
+const NOTIONS: Readonly<Record<Notion["what"], string>> = {
+  zip: "Zip",
+  interfacing: "Interfacing",
+  elastic: "Elastic",
+  buttons: "Buttons",
+  thread: "Thread",
+  bias: "Bias strip",
+  washAwayTape: "Wash-away tape",
+  hookAndEye: "Hook and eye",
+};
+
+export interface NotionWords {
+  readonly what: string;
+  readonly amount: string;
+}
+
+const MM2_PER_DM2 = 10_000;
+const MM_PER_M = 1000;
+const MM_PER_YD = 36 * MM_PER_INCH;
+
+/** Long lengths, rounded up: "240 m", "262 yd". */
+const farWords = (mm: number, unit: LengthUnit): string =>
+  unit === "cm" ? `${Math.ceil(mm / MM_PER_M)} m` : `${Math.ceil(mm / MM_PER_YD)} yd`;
+
+/** "12 dm²", "186 sq in". */
+const areaWords = (area: number, unit: LengthUnit): string =>
+  unit === "cm" ? `${Math.ceil(area / MM2_PER_DM2)} dm²` : `${Math.ceil(area / MM_PER_INCH ** 2)} sq in`;
+
+const soldWords = (mm: number, unit: LengthUnit): string => formatLength(mm, unit).replace(/\.0 /, " ");
+
+export const notionWords = (notion: Notion, unit: LengthUnit): NotionWords => ({
+  what: NOTIONS[notion.what],
+  amount: amountWords(notion, unit),
+});
+
+function amountWords({ what, count, length, width, area, sold, comesApart = false }: Notion, unit: LengthUnit): string {
+  switch (what) {
+    case "zip": {
+      const zip = sold?.[unit] ?? null;
+      if (comesApart && length !== null) return `one that comes apart below, ${formatLength(length, unit)} long`;
+      if (zip !== null) return `${soldWords(zip.length, zip.unit)}, cut shorter at its lower end`;
+      return length === null
+        ? "none is long enough"
+        : `none sold is long enough: ${formatLength(length, unit)} is needed`;
+    }
+    case "thread":
+      return `${farWords(length ?? 0, unit)}: ${count === 1 ? "one reel" : `${count} reels`} of ${farWords(REEL, unit)}`;
+    case "interfacing":
+      return `${areaWords(area ?? 0, unit)} in all`;
+    case "buttons":
+    case "hookAndEye":
+      return String(count);
+    case "washAwayTape":
+      return length === null ? String(count) : farWords(length, unit);
+    case "elastic":
+    case "bias": {
+      const each = length === null ? "" : formatLength(length, unit);
+      const wide = width === null ? "" : `, ${formatAmount(width, unit)} wide`;
+      return `${count === 1 ? "" : `${count} × `}${each}${wide}`;
+    }
+  }
+}

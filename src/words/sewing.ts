@@ -1,0 +1,212 @@
+/** The order of sewing in words: what is done, along what, how it is pressed and what to take care of. */
+import type { LengthUnit } from "../core/decisions/work";
+import type { SewingCaution, SewingStep, SewingStepName, SewingWay, SewnSeam } from "../core/sewing/sewingStep";
+import type { Mm } from "../core/units";
+import { halfWords } from "./fits";
+import { formatAmount, formatLength } from "./terms/length";
+import { capital, centreWords, dartRefWords, listWords, pieceWords, seamWords } from "./terms/names";
+
+/** How far the ends of the lining's allowances and the like are told of is in the parts; here only what is done. */
+type Said = string | ((step: SewingStep) => string);
+
+const tierWords = ({ at }: SewingStep): string => (at === undefined ? "skirt" : `tier ${at}`);
+
+/** What an opening is, by how it closes. */
+const openingWords = (way: SewingWay | undefined): string => (way === "buttons" ? "opening" : "zip");
+
+const STEPS: Readonly<Record<SewingStepName, Said>> = {
+  washCloth: "Wash every cloth as the dress will be washed, and press it.",
+  cutOut: "Cut out all parts by the cut list, and snip the notches.",
+  markDarts: "Mark the darts on the wrong side, ends and legs.",
+  fuseInterfacing:
+    "Fuse the interfacing to the wrong side of its facings. Press down, do not slide, and let it cool flat.",
+  tackUnderlining:
+    "Tack the underlining to the wrong side of its pieces, inside the allowances. From here on two layers are one.",
+  stayStitch: "Stay-stitch the curved edges, just inside the allowance, so that they do not stretch.",
+  sewDarts: "Sew the darts from the mouth to the end; knot the threads there.",
+  drawUpGathers: "Sew two rows from mark to mark, and draw the gathers up until the seam fits what it is sewn to.",
+  princessSeams: "Sew the princess seams, notch to notch. Clip the curve of the centre piece first, so that it opens.",
+  bandToCups: "Sew the midriff band on, front and back. The side seams are still open.",
+  centreFrontSeam: "Sew the centre front seam.",
+  centreBackSeam: "Sew the centre back seam.",
+  shoulderSeams: "Sew the shoulder seams, the back eased to the front.",
+  otherPieces: "Sew on what else your pattern has, as its own steps say.",
+  makeStraps: ({ way }) =>
+    way === "tied"
+      ? "Make the ties: fold each along its length, sew, turn, and close the free end."
+      : "Make the straps: sew each along its length, turn and press.",
+  elasticInStraps: "Draw the elastic into the back ends of the straps and sew across both ends of it.",
+  basteStraps: ({ way }) =>
+    way === "tied"
+      ? "Baste the ties to the right side of the upper edge at their marks, raw edges together, the free ends hanging down."
+      : way === "crossed"
+        ? "Baste the straps to the right side of the front at their marks; cross them and pin them to the back."
+        : "Baste the straps to the right side of the front at their marks, and pin them to the back.",
+  fitBeforeTopEdge:
+    "Tack what is still open, close the opening with pins and try it on. Put right what is off, and baste down what was pinned, before the upper edge is closed.",
+  bodiceSides: ({ way, seams }) =>
+    way === "withLining"
+      ? "Open shell and lining out at the underarm, and sew the side seams of both in one go."
+      : way === "withFacing"
+        ? "Open the facing out at the underarm, and sew the side seams of bodice and facing in one go."
+        : seams.every(({ half }) => half === "right")
+          ? "Sew the right side seam. The left one opens."
+          : "Sew the side seams.",
+  liningDarts: "Lining: sew the darts.",
+  liningSeams: "Lining: sew the seams within front and back.",
+  liningShoulders: "Lining: sew the shoulder seams.",
+  liningSides: ({ seams }) =>
+    seams.every(({ half }) => half === "right")
+      ? "Lining: sew the right side seam. The left one stays open."
+      : "Lining: sew the side seams.",
+  facingSeams: "Join the facings to rings, and neaten their lower edges.",
+  liningTopEdge:
+    "Lay lining on shell, right sides together, and sew the upper edge. Stop one allowance short of the opening. Trim, clip the curves and turn.",
+  faceTopEdge: "Sew the facing to the upper edge, right sides together. Trim, clip the curves and turn.",
+  faceNeck: "Sew the neck facing on, right sides together. Trim, clip and turn.",
+  faceArmholes: "Sew the armhole facings on, right sides together. Trim, clip and turn.",
+  bindNeck: "Bind the neck edge, the ends turned in at the opening.",
+  bindArmholes: "Bind the armholes, the join under the arm.",
+  underStitch: "Under-stitch: the allowances to what lies inside, close to the seam, so that it rolls in.",
+  basqueSeams: "Basque: sew its seams. What opens stays open.",
+  liningBasque: "Lining: sew the side seams of the basque, then sew it on at the waist.",
+  skirtDarts: "Skirt: sew the darts from the waist to the end; knot the threads there.",
+  pockets: "Skirt: sew your own pocket bags to the side seams before these are closed. None is drafted here.",
+  panelSeams: "Skirt: sew the panels to one another.",
+  skirtCentreSeams: "Skirt: sew the centre seam.",
+  skirtSides: ({ seams }) =>
+    seams.every(({ half }) => half === "right")
+      ? "Skirt: sew the right side seam. The left one opens."
+      : "Skirt: sew the side seams.",
+  stayWaist: "Stay-stitch the waist of the skirt at once: it lies on the bias and stretches.",
+  joinSectors: "Sew the parts of the skirt to one another. Where it opens they stay apart.",
+  joinTierPanels: (step) =>
+    `Sew the widths of ${step.at === undefined ? "the skirt" : tierWords(step)} to one another.`,
+  gatherTiers: (step) => `Sew two rows along the upper edge of ${tierWords(step)} and draw it up.`,
+  tierToTier: ({ at = 2 }) => `Sew tier ${at} to tier ${at - 1}, right sides together, the gathers spread evenly.`,
+  gatherSkirt: (step) =>
+    `Sew two rows along the upper edge of ${step.at === undefined ? "the skirt" : tierWords(step)} and draw it up to the waist.`,
+  fitBeforeWaist:
+    "Pin the skirt to the waist and try all of it on: the waist seam level, the opening shut. Only then sew.",
+  basqueToBodice: "Sew the basque to the bodice at the waist, side seams and centres meeting.",
+  skirtToBodice: ({ way }) =>
+    `Sew the ${way === "peplum" ? "peplum" : "skirt"} to the bodice at the waist, side seams and centres meeting.`,
+  zipMarks:
+    "Mark both edges of the opening and both tapes of the zip level: at the upper edge, at the waist seam and at the end.",
+  tackZip: ({ way }) =>
+    `Tack the ${way === "lapped" ? "lapped" : "invisible"} zip in, or hold it with wash-away tape; not with pins. Close it: upper edges and waist seam have to meet.`,
+  putInZip: ({ way }) =>
+    way === "lapped"
+      ? "Sew the zip in: the under side close to the teeth, then the lap from the right side, across below the end."
+      : "Sew the zip in, close beside the teeth, each side from the top down to the end mark.",
+  seamBelowOpening: ({ way }) => `Sew the seam below the ${openingWords(way)} down to the hem, or to the vent.`,
+  buttonStands: "Turn the button stands in along the opening, and stitch them.",
+  vent: "Turn the vent in, and stitch across its upper end.",
+  finishWaist: "Neaten the lower edge at the waist and turn it in.",
+  liningSkirtDarts: ({ way }) =>
+    way === "pleats" ? "Skirt lining: baste the pleats at the waist." : "Skirt lining: sew the darts.",
+  liningSkirtSeams: "Skirt lining: sew its seams, and stop where its V ends.",
+  liningSkirtToWaist:
+    "Sew the skirt lining to the allowance of the waist seam, and to nothing else. Its ends are turned in and stay free of the zip.",
+  closeLiningWaist: "Turn the bodice lining in at the waist and slip-stitch it over the seam.",
+  handSewFacing:
+    "Turn the ends of the facings in beside the opening and slip-stitch them; catch the facings to the seams.",
+  handSewLining: "Slip-stitch the lining along the opening, clear of what moves.",
+  hookAndEye: "Sew a hook and an eye at the upper end of the zip.",
+  buttonholes: "Work the buttonholes at their marks, and cut them open.",
+  buttons: "Sew the buttons on under the buttonholes.",
+  hang: ({ way }) =>
+    way === "round"
+      ? "Let the dress hang for a day: the skirt drops where it lies on the bias."
+      : "Let the dress hang overnight.",
+  levelHem: "Put it on with its shoes and have the hem marked level from the floor. Cut it even.",
+  hemShell: ({ way }) =>
+    way === "round" ? "Hem the skirt narrowly, eased in where it is longer." : "Turn the hem up and sew it.",
+  hemLining: "Hem the lining, turned twice.",
+  press: "Press the whole dress.",
+};
+
+/** How what was sewn is pressed, where there is more to it than pressing it. */
+const PRESSED: Readonly<Partial<Record<SewingStepName, string>>> = {
+  sewDarts: "Press upright darts to the centre, others down.",
+  skirtDarts: "Press them to the centre.",
+  princessSeams: "Press open over a rounded pad.",
+  bandToCups: "Press into the band.",
+  bodiceSides: "Press open.",
+  skirtSides: "Press open.",
+  panelSeams: "Press open.",
+  shoulderSeams: "Press open.",
+  centreFrontSeam: "Press open.",
+  centreBackSeam: "Press open.",
+  skirtCentreSeams: "Press open.",
+  seamBelowOpening: "Press open.",
+  joinTierPanels: "Press open.",
+  tierToTier: "Press up, only the allowance: gathers stay round.",
+  skirtToBodice: "Press up, only the allowance.",
+  basqueToBodice: "Press up.",
+  fuseInterfacing: "",
+  press: "",
+};
+
+const CAUTIONS: Readonly<Record<SewingCaution, string>> = {
+  pins: "Pins flat, points away from the skin. Count them in and out.",
+  iron: "Hot plate and steam: try a scrap first, and unplug it after.",
+  blade: "Cut away from your hand.",
+  zip: "Keep skin and cloth clear of the teeth when you close it.",
+  needle: "Take pins out before the needle gets there.",
+};
+
+const MARKS: Readonly<Record<NonNullable<SewingStep["marks"]>[number]["at"], string>> = {
+  topEdge: "Upper edge",
+  underBust: "Under-bust seam",
+  waist: "Waist seam",
+  end: "End of the opening",
+};
+
+export interface SewingStepWords {
+  readonly text: string;
+  /** What is sewn along, a line each: "front and back, 2 × 21.4 cm". */
+  readonly seams: readonly string[];
+  /** "15 mm"; null where none is. */
+  readonly allowance: string | null;
+  readonly press: string | null;
+  readonly cautions: readonly string[];
+}
+
+export function sewingStepWords(step: SewingStep, unit: LengthUnit): SewingStepWords {
+  const said = STEPS[step.name];
+  const press = PRESSED[step.name] ?? "Press.";
+  return {
+    text: typeof said === "string" ? said : said(step),
+    seams: [
+      ...step.seams.map((seam) => seamSaid(seam, unit)),
+      ...(step.marks ?? []).map(({ at, from }) => `${MARKS[at]}: ${formatLength(from, unit)}`),
+    ],
+    allowance: step.allowance === null ? null : formatAmount(step.allowance, unit),
+    press: step.press && press !== "" ? press : null,
+    cautions: step.cautions.map((caution) => CAUTIONS[caution]),
+  };
+}
+
+const times = (length: Mm, count: number, unit: LengthUnit): string =>
+  count === 1 ? formatLength(length, unit) : `${count} × ${formatLength(length, unit)}`;
+
+function seamSaid(seam: SewnSeam, unit: LengthUnit): string {
+  const { half, length, count, gatheredTo } = seam;
+  const named = namedWords(seam);
+  const where = [named, half === null ? null : halfWords(half)].filter((word) => word !== null).join(", ");
+  const drawn = gatheredTo === undefined ? "" : `, to ${formatLength(gatheredTo, unit)}`;
+  return `${where === "" ? "" : `${capital(where)}: `}${times(length, count, unit)}${drawn}`;
+}
+
+/** Edges of which each is a line of its own on the body. */
+const EDGES: ReadonlySet<SewnSeam["seam"]> = new Set(["neck", "armhole", "hem", "strap"]);
+
+function namedWords({ seam, dart, pieces }: SewnSeam): string | null {
+  const [first] = pieces;
+  if (dart !== undefined && first !== undefined) return dartRefWords({ piece: first, dart });
+  if (seam !== null && EDGES.has(seam)) return seamWords(seam, first ?? "front");
+  if (first === undefined) return null;
+  if (seam === "centre") return pieces.length === 1 ? pieceWords(first) : centreWords(first);
+  return listWords(pieces.map(pieceWords));
+}

@@ -1,0 +1,348 @@
+/**
+ * Getting into a dress: hand-made loops, and the least over every level by sampling finely, on straight bodices with any skirt
+ * and lining. Zips by the lists of what is sold.
+ */
+import * as fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { STYLE_NAMES, type Closure } from "../../../src/core/decisions/pattern";
+import { readClosure, type ClosureAsked } from "../../../src/core/opening/readClosure";
+import { named, straight } from "../../../src/core/pattern/namedEdges";
+import { isBasque } from "../../../src/core/pattern/pieceGroups";
+import type { Piece, PieceName } from "../../../src/core/pattern/piece";
+import { pieceIn, setOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
+import { invariant } from "../../../src/core/result";
+import { clothCorners, lengthOnCloth, polygonOf, seamByBezierJs } from "../../support/independent";
+import { planOf, testWork } from "../../support/works";
+
+/** Half width at the underarm 300 above the waist, and at the waist; its whole upper edge is the neck. */
+function box(name: PieceName, top: number, waist: number): Piece {
+  return {
+    name,
+    points: {
+      centreNeck: named(0, -300, "neck"),
+      underarm: named(top, -300, "bust"),
+      sideWaist: named(waist, 0, "waist"),
+      centreWaist: named(0, 0, "waist"),
+    },
+    edges: [
+      straight("centreNeck", "underarm", "neck"),
+      straight("underarm", "sideWaist", "side"),
+      straight("sideWaist", "centreWaist", "waist"),
+      straight("centreWaist", "centreNeck", "centre"),
+    ],
+    darts: [],
+    levelLines: [],
+    centreOnFold: false,
+  };
+}
+
+const bodice = (top: number, waist: number): PieceSet => setOf([box("front", top, waist), box("back", top, waist)]);
+
+type Asked = Partial<Omit<ClosureAsked, "closure" | "bodice">> & {
+  readonly place?: Closure["place"];
+  readonly buttons?: number;
+  readonly pieces?: PieceSet;
+  readonly bust?: number;
+  readonly hip?: number | null;
+  readonly hipDepth?: number;
+  readonly shoulderGirth?: number | null;
+};
+
+function read(belowWaist: number, asked: Asked = {}) {
+  const { place = "centreBack", buttons, pieces = bodice(180, 180), bust = 2000, hip = 1000 } = asked;
+  const { hipDepth = 200, shoulderGirth = null, ...more } = asked;
+  return invariant(
+    readClosure({
+      zip: "lapped",
+      skirt: [],
+      lining: [],
+      ...more,
+      bodice: [pieces, pieces],
+      closure: { place, belowWaist, ...(buttons === undefined ? {} : { buttons }) },
+      body: { bust, hip, shoulderGirth, hipDepth },
+    }),
+    "reading",
+  );
+}
+
+/** 1152 wide at once, to 600 below the waist. */
+const tier = [
+  { below: 0, girth: 1152 },
+  { below: 600, girth: 1152 },
+];
+
+describe("a waist of 720 over a tier of 1152", () => {
+  it("lets 880 through with 80 open below, though the tier is wide enough", () => {
+    const reading = read(80, { skirt: tier });
+    expect(reading.passes).toBe(false);
+    const [easier] = reading.ways;
+    expect(easier).toMatchObject({
+      way: "steppingIn",
+      needed: 1020,
+      passes: false,
+      tightest: { below: 0, girth: 720, lets: 880, of: "shell", at: "waist" },
+    });
+    expect(easier?.longer).toBeCloseTo(70, 6);
+    expect(reading.leastOpening).toBeCloseTo(300 + 150, 6);
+    expect(reading.opening).toBe(380);
+  });
+
+  it("passes just from 150 on", () => {
+    expect(read(150, { skirt: tier }).passes).toBe(true);
+    expect(read(149.9, { skirt: tier }).passes).toBe(false);
+  });
+
+  it("overhead it is bust and 60, or the shoulders where they are more", () => {
+    expect(read(80, { skirt: tier, bust: 820 }).ways[0]).toMatchObject({ way: "overhead", needed: 880, passes: true });
+    expect(read(80, { skirt: tier, bust: 821 }).passes).toBe(false);
+    expect(read(80, { skirt: tier, bust: 800, shoulderGirth: 870 }).ways[0]).toMatchObject({
+      needed: 870,
+      passes: true,
+    });
+    expect(read(80, { skirt: tier, bust: 800, shoulderGirth: 890 }).passes).toBe(false);
+  });
+
+  it("the hips go no further than they are, bust and shoulders through the hem too", () => {
+    const pegged = [
+      { below: 0, girth: 720 },
+      { below: 200, girth: 1100 },
+      { below: 600, girth: 700 },
+    ];
+    expect(read(160, { skirt: pegged })).toMatchObject({
+      passes: true,
+      ways: [{ way: "steppingIn" }, { way: "overhead", passes: false }],
+    });
+    const overhead = read(160, { skirt: pegged, hip: null, bust: 700 });
+    expect(overhead.ways).toMatchObject([{ way: "overhead", passes: false, tightest: { below: 600, lets: 700 } }]);
+  });
+
+  it("a lining is a loop of its own, open as much further as its V", () => {
+    const lining = [
+      { below: 0, girth: 710 },
+      { below: 200, girth: 1010 },
+      { below: 580, girth: 1200 },
+    ];
+    // At its own waist 710 + 2 × (160 + 25); where its V ends, at 185 below, 710 + 1.5 × 185 = 987.5.
+    const reading = read(160, { skirt: tier, lining, liningFree: 25 });
+    expect(reading.passes).toBe(false);
+    expect(reading.ways[0]?.tightest).toMatchObject({ of: "lining", below: 185 });
+    expect(reading.ways[0]?.tightest.lets).toBeCloseTo(987.5, 6);
+    // The hips go 200 down, where it is 1010 wide: its V has to end at 205, the zip 25 above that; its waist is long enough then.
+    expect(reading.leastOpening).toBeCloseTo(300 + 180, 6);
+    expect(read(179.9, { skirt: tier, lining, liningFree: 25 }).passes).toBe(false);
+    expect(read(180, { skirt: tier, lining, liningFree: 25 }).passes).toBe(true);
+  });
+});
+
+describe("at her left side", () => {
+  it("the neck stays closed, and the way is along the side", () => {
+    const reading = read(200, { skirt: tier, place: "side" });
+    // 720 round the neck: no hips go through; 2060 of bust and shoulders only where it is open to the hem.
+    expect(reading).toMatchObject({ passes: false, leastOpening: 900, zip: { cm: null, in: null } });
+    expect(reading.ways.find(({ way }) => way === "steppingIn")).toMatchObject({
+      longer: null,
+      tightest: { at: "neck", lets: 720, below: -300 },
+    });
+    const overhead = read(200, { skirt: tier, place: "side", bust: 900 });
+    expect(overhead).toMatchObject({ passes: true, leastOpening: 300 + 120 });
+  });
+
+  it("tied straps are no closed neck", () => {
+    expect(read(200, { skirt: tier, place: "side", isNeckUntied: true }).passes).toBe(true);
+  });
+
+  it("the zip begins at the underarm: 5 along for 4 down", () => {
+    const reading = read(100, { place: "side", pieces: bodice(180 + 225, 180), skirt: tier });
+    expect(reading.opening).toBeCloseTo(375 + 100, 6);
+    expect(reading.levelMarks.map(({ at, from }) => [at, Math.round(from)])).toEqual([
+      ["topEdge", 0],
+      ["waist", 375],
+      ["end", 475],
+    ]);
+  });
+});
+
+describe("the zip", () => {
+  it.each([
+    ["lapped", 150, 460, 18 * 25.4],
+    ["lapped", 160, 460, 20 * 25.4],
+    ["lapped", 161, 510, 20 * 25.4],
+    ["invisible", 150, 510, 20 * 25.4],
+    ["invisible", 135, 510, 20 * 25.4],
+    ["invisible", 286, null, null],
+    ["lapped", 300, 600, 24 * 25.4],
+    ["lapped", 305, null, 24 * 25.4],
+  ] as const)("%s, open %i below the waist", (zip, belowWaist, cm, inches) => {
+    // The bodice is 300 long; where 150 is not reached, the zip is that of the least opening.
+    const reading = read(belowWaist, { skirt: tier, zip });
+    expect(reading.zip.cm?.length ?? null).toBe(cm);
+    if (inches === null) expect(reading.zip.in).toBeNull();
+    else expect(reading.zip.in?.length).toBeCloseTo(inches, 6);
+  });
+
+  it("is none where buttons close it, or where it comes apart", () => {
+    expect(read(160, { skirt: tier, buttons: 8 }).zip).toEqual({ cm: null, in: null });
+    expect(read(0)).toMatchObject({
+      comesApart: true,
+      passes: true,
+      opening: 300,
+      ways: [],
+      zip: { cm: null, in: null },
+    });
+  });
+});
+
+const SOLD_CM = [18, 20, 23, 25, 30, 35, 40, 46, 51, 56, 60].map((cm) => 10 * cm);
+const SOLD_IN = [7, 8, 9, 10, 12, 14, 16, 18, 20, 22, 24].map((inch) => 25.4 * inch);
+
+describe("any dress on any body", () => {
+  const girth = fc.integer({ min: 500, max: 1800 });
+  const any = fc.record({
+    top: fc.integer({ min: 120, max: 300 }),
+    waist: fc.integer({ min: 120, max: 260 }),
+    girths: fc.array(girth, { minLength: 2, maxLength: 6 }),
+    deep: fc.integer({ min: 300, max: 1200 }),
+    lining: fc.option(fc.tuple(girth, girth, girth), { nil: null }),
+    free: fc.integer({ min: 0, max: 40 }),
+    belowWaist: fc.integer({ min: 0, max: 290 }),
+    bust: fc.integer({ min: 700, max: 1400 }),
+    hip: fc.option(fc.integer({ min: 700, max: 1500 }), { nil: null }),
+    hipDepth: fc.integer({ min: 150, max: 250 }),
+    shoulderGirth: fc.option(fc.integer({ min: 800, max: 1500 }), { nil: null }),
+    zip: fc.constantFrom("invisible" as const, "lapped" as const),
+  });
+
+  const STEP = 0.5;
+
+  interface Sampled {
+    readonly y: number;
+    readonly girth: number;
+    readonly free: number;
+  }
+
+  const evenly = (levels: readonly { readonly below: number; readonly girth: number }[], free: number): Sampled[] =>
+    levels.slice(1).flatMap((to, at) => {
+      const from = invariant(levels[at], "level");
+      const steps = Math.max(1, Math.round((to.below - from.below) / STEP));
+      return Array.from({ length: steps + 1 }, (_, i) => ({
+        y: from.below + ((to.below - from.below) * i) / steps,
+        girth: from.girth + ((to.girth - from.girth) * i) / steps,
+        free,
+      }));
+    });
+
+  it("the least loop, the least opening and the zip are those of a fine search", () => {
+    fc.assert(
+      fc.property(any, (one) => {
+        const { top, waist, girths, deep, belowWaist, bust, hip, hipDepth, shoulderGirth, zip, free } = one;
+        const skirt = girths.map((g, at) => ({ below: (deep * at) / (girths.length - 1), girth: g }));
+        const [w, h, m] = one.lining ?? [0, 0, 0];
+        const lining =
+          one.lining === null
+            ? []
+            : [
+                { below: 0, girth: w },
+                { below: 200, girth: h },
+                { below: deep - 25, girth: m },
+              ];
+        const pieces = bodice(top, waist);
+        const reading = read(belowWaist, {
+          skirt,
+          lining,
+          liningFree: free,
+          pieces,
+          bust,
+          hip,
+          hipDepth,
+          shoulderGirth,
+          zip,
+        });
+        const levels: Sampled[] = [
+          // The neck edge at the top of the opening goes with the head, and with the hips.
+          ...evenly(
+            [
+              { below: -300, girth: 4 * top },
+              { below: 0, girth: 4 * waist },
+            ],
+            0,
+          ),
+          ...evenly(skirt, 0),
+          ...evenly(lining, free),
+        ];
+        const lets = ({ y, girth: g, free: v }: Sampled, end: number) => g + 2 * Math.max(0, end + v - y);
+        const over = Math.max(bust + 60, shoulderGirth ?? 0);
+        const passesAt = (way: "steppingIn" | "overhead", end: number, slack: number): boolean =>
+          way === "steppingIn"
+            ? hip !== null && levels.every((l) => l.y > hipDepth || lets(l, end) + slack >= hip + 20)
+            : levels.every((l) => lets(l, end) + slack >= over) && 4 * top + 2 * (end + 300) + slack >= 570;
+        for (const { way, passes, tightest, needed } of reading.ways) {
+          const reached = levels.filter(({ y }) => way === "overhead" || y <= hipDepth);
+          const least = Math.min(...reached.map((l) => lets(l, belowWaist)));
+          // A girth changes by less than 12 over a millimetre: within a step the samples miss no more.
+          const room = Math.min(tightest.lets - needed, least - (way === "steppingIn" ? (hip ?? 0) + 20 : over));
+          expect(Math.abs(room - (tightest.lets - needed))).toBeLessThan(7);
+          if (passes) expect(passesAt(way, belowWaist, 7)).toBe(true);
+        }
+        expect(reading.passes).toBe(reading.ways.some(({ passes }) => passes));
+        if (reading.leastOpening !== null) {
+          const end = reading.leastOpening - 300;
+          if (end < deep) expect(passesAt("steppingIn", end, 7) || passesAt("overhead", end, 7)).toBe(true);
+          // Neither way a good deal less.
+          if (end > -280 && end < deep)
+            expect(passesAt("steppingIn", end - 2, -0.01) || passesAt("overhead", end - 2, -0.01)).toBe(false);
+        }
+        const closed = reading.passes ? reading.opening : reading.leastOpening;
+        const needs = (closed ?? Infinity) + (zip === "invisible" ? 25 : 0);
+        for (const [unit, sold] of [
+          ["cm", SOLD_CM],
+          ["in", SOLD_IN],
+        ] as const) {
+          const length = reading.zip[unit]?.length ?? null;
+          if (length === null) expect(Math.max(...sold)).toBeLessThan(needs);
+          else {
+            expect(length).toBeGreaterThanOrEqual(needs);
+            expect(sold.some((other) => other < length - 1e-6 && other >= needs)).toBe(false);
+          }
+        }
+      }),
+      { numRuns: 150 },
+    );
+  });
+});
+
+describe("a bodice without a basque, by flatten-js and bezier-js", () => {
+  it.each(STYLE_NAMES)("%s: the least over the bodice's levels, its waist and the skirt", (style) => {
+    const { left } = planOf({ ...testWork, pattern: { ...testWork.pattern, style } });
+    const pieces = setOf(left.pieces.filter(({ name }) => !isBasque(name)));
+    const waist = left.pieces
+      .filter(({ name }) => !isBasque(name))
+      .reduce((sum, piece) => sum + 2 * seamByBezierJs(piece, "waist"), 0);
+    const skirt = [
+      { below: 0, girth: 1200 },
+      { below: 500, girth: 1500 },
+    ];
+    const stepping = invariant(
+      read(100, { pieces, skirt, hip: 1000 }).ways.find(({ way }) => way === "steppingIn"),
+      "way",
+    );
+    // Only a front in one piece can be sliced straight across from centre to side, a little above the waist.
+    const fronts = style === "sideDart" ? (["front", "back"] as const) : null;
+    const levels =
+      fronts === null
+        ? []
+        : [10, 30].map(
+            (up) =>
+              fronts.reduce((sum, name) => {
+                const piece = pieceIn(pieces, name);
+                const foot = invariant(piece.points.sideWaist, "side").at.y - up;
+                return (
+                  sum + 2 * lengthOnCloth(polygonOf(clothCorners(piece)), { x: -200, y: foot }, { x: 900, y: foot })
+                );
+              }, 0) +
+              2 * (100 + up),
+          );
+    expect(stepping.tightest.lets).toBeLessThanOrEqual(Math.min(waist + 200, ...levels) + 0.5);
+    if (stepping.tightest.at === "waist") expect(stepping.tightest.lets).toBeCloseTo(waist + 200, 1);
+    expect(stepping.tightest.below).toBeLessThanOrEqual(0);
+  });
+});
