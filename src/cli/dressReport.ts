@@ -11,6 +11,7 @@ import type { NecklineFailure, RedrawnNeckline } from "../core/neckline/redrawNe
 import type { EdgesDraft } from "../core/edges/edgesDraft";
 import type { LiningDraft } from "../core/lining/liningDraft";
 import type { ClosureReading, WayThrough, ZipLength } from "../core/opening/gettingIn";
+import type { WaistHalf } from "../core/parts/dressBody";
 import type { Part } from "../core/parts/part";
 import type { Plan } from "../core/plan/plan";
 import type { Result } from "../core/result";
@@ -276,6 +277,11 @@ const checkReport = ({ name, ok, measured, expected, tolerance }: DressCheck) =>
   tolerance_mm: mm(tolerance),
 });
 
+const halfWaist = ({ front, back }: WaistHalf) => ({ front_mm: mm(front), back_mm: mm(back) });
+
+const refusal = (one: Result<unknown, { readonly code: string }> | null): string | null =>
+  one === null || one.ok ? null : one.failure.code;
+
 export type ReportDress = NonNullable<ReturnType<typeof dressReport>>;
 
 /**
@@ -287,9 +293,6 @@ export function dressReport(work: Work, plan: Plan, widths: readonly Mm[]) {
   if (made?.ok !== true) return null;
   const dress = made.value;
   const { waist, body, skirt, lining } = dress;
-  const halfWaist = ({ front, back }: (typeof waist.halves)[number]) => ({ front_mm: mm(front), back_mm: mm(back) });
-  const refusal = (one: Result<unknown, { readonly code: string }> | null): string | null =>
-    one === null || one.ok ? null : one.failure.code;
   return {
     waist: {
       all_round_mm: mm(waist.whole),
