@@ -19,7 +19,7 @@ const KINDS: Readonly<Record<SkirtKind, string>> = {
 export const skirtKindWords = (kind: SkirtKind): string => KINDS[kind];
 
 export const TIER_CUT_WORDS: Readonly<Record<TierCut, string>> = {
-  even: "as few widths as it needs, all alike",
+  even: "equal widths",
   wholeWidths: "whole widths of the cloth",
 };
 

@@ -125,3 +125,6 @@ export const notionsOutcome = (notions: readonly Notion[], unit: LengthUnit): st
 
 export const sewingOutcome = (count: number): string => `${count} steps`;
 export const PRINT_DRESS = "Print the sheets of the dress";
+
+export const drawnLabel = (side: "front" | "back"): string =>
+  side === "front" ? "The finished dress from the front" : "The finished dress from behind";

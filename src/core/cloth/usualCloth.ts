@@ -25,8 +25,7 @@ export const clothWidthOf = (dress: Dress, cloth: ClothName, unit: LengthUnit): 
 export const widthOf = (cloth: Cloth, unit: LengthUnit): Mm => cloth.width ?? USUAL_WIDTH[unit];
 
 /** What parts can lie on: without selvages; of cloth on the fold one of the two layers. */
-export const usableWidth = (width: Mm, onFold: boolean): Mm =>
-  onFold ? width / 2 - SELVAGE : width - 2 * SELVAGE;
+export const usableWidth = (width: Mm, onFold: boolean): Mm => (onFold ? width / 2 - SELVAGE : width - 2 * SELVAGE);
 
 /** What is left of a length once it has been washed. */
 export const shrunk = (length: Mm, { shrinkage = 0 }: Cloth): Mm => length * (1 - shrinkage / PER_CENT);

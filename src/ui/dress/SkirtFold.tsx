@@ -3,7 +3,16 @@ import { LIMITS } from "../../core/decisions/limits";
 import type { Allowances } from "../../core/decisions/allowances";
 import type { DressPlan } from "../../core/dress/dressPlan";
 import { allowanceOf } from "../../core/parts/seamAllowance";
-import { USUAL_FLARE, USUAL_HIP_EASE, USUAL_VENT } from "../../core/skirts/skirtPractice";
+import {
+  FLARE_MOST,
+  SHARE_RANGE,
+  USUAL_FLARE,
+  USUAL_HIP_EASE,
+  USUAL_PEPLUM_SHARE,
+  USUAL_SHARE,
+  USUAL_TIERS,
+  USUAL_VENT,
+} from "../../core/skirts/skirtPractice";
 import { without } from "../../core/plan/workParts";
 import { capital } from "../../words/terms/names";
 import {
@@ -116,6 +125,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
     failure?.beside === field ? failure.text : null;
   const warnings = [beside("length")].filter((text) => text !== null);
   const usualLength = made === null ? {} : { otherwise: formatLengthEntry(Math.round(made.lengths.side), unit) };
+  const { panels = 2 } = skirt;
   const isFitted = kind === "aLine" || kind === "straight";
   const isGathered = kind === "gathered" || kind === "tiers";
   return (
@@ -178,7 +188,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
             set={(flare) => setSkirt({ ...skirt, flare })}
             clear={setSkirt(without(skirt, "flare"))}
             least={0}
-            most={45}
+            most={FLARE_MOST}
             step={1}
             unit="°"
           />
@@ -211,18 +221,20 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
           <Choice
             legend="Panels all round"
             options={PANELS}
-            value={String(skirt.panels ?? panelsOf(dress))}
-            onChange={(panels) => {
-              const count = ([2, 4, 6] as const).find((one) => String(one) === panels);
+            value={String(panels)}
+            onChange={(chosen) => {
+              const count = ([2, 4, 6] as const).find((one) => String(one) === chosen);
               if (count !== undefined) run(setSkirt({ ...skirt, panels: count }));
             }}
           />
-          <Choice
-            legend="Waist darts"
-            options={DARTS}
-            value={(skirt.darts ?? hasDarts(dress)) ? "sewn" : "shut"}
-            onChange={(darts) => run(setSkirt({ ...skirt, darts: darts === "sewn" }))}
-          />
+          {panels !== 6 && (
+            <Choice
+              legend="Waist darts"
+              options={DARTS}
+              value={skirt.darts === false ? "shut" : "sewn"}
+              onChange={(darts) => run(setSkirt({ ...skirt, darts: darts === "sewn" }))}
+            />
+          )}
         </>
       )}
       {kind === "tiers" && <TierFields skirt={skirt} dress={dress} failure={beside("tiers")} />}
@@ -266,31 +278,18 @@ function ratioShown({ skirt, waist }: DressPlan): string {
   return first === undefined ? "" : String(Math.round((first.width / waist.whole) * 100) / 100);
 }
 
-function hasDarts({ skirt }: DressPlan): boolean {
-  return (
-    skirt?.ok === true &&
-    (skirt.value.suppression ?? []).some(({ inDarts, shutInto }) => inDarts.length > 0 && shutInto === 0)
-  );
-}
-
-/** How many panels go round: those of both halves, and one that lies on the fold once. */
-function panelsOf({ skirt }: DressPlan): number {
-  if (skirt?.ok !== true) return 2;
-  const onHalf = Object.keys(skirt.value.halves[0]).length;
-  return onHalf <= 2 ? 2 : onHalf === 3 ? 4 : 6;
-}
-
 function ShareFields({ skirt, isPeplum }: { readonly skirt: Skirt; readonly isPeplum: boolean }) {
   const run = useRun();
   const share = isPeplum ? skirt.peplumShare : skirt.share;
   const put = (value: number) => setSkirt(isPeplum ? { ...skirt, peplumShare: value } : { ...skirt, share: value });
+  const usual = isPeplum ? USUAL_PEPLUM_SHARE : USUAL_SHARE;
   const clear = setSkirt(isPeplum ? without(skirt, "peplumShare") : without(skirt, "share"));
   return (
     <>
       <Choice
         legend="How much of a circle"
         options={CIRCLE_SHARES.map((one) => ({ value: String(one.share), label: one.words }))}
-        value={String(share ?? 1)}
+        value={String(share ?? usual)}
         onChange={(value) => run(put(Number(value)))}
       />
       <NumberField
@@ -299,8 +298,9 @@ function ShareFields({ skirt, isPeplum }: { readonly skirt: Skirt; readonly isPe
         value={share === undefined ? undefined : share * 100}
         set={(percent) => put(percent / 100)}
         clear={clear}
-        least={10}
-        most={300}
+        least={SHARE_RANGE.least * 100}
+        most={SHARE_RANGE.most * 100}
+        otherwise={String(usual * 100)}
         step={5}
         unit="%"
       />
@@ -327,7 +327,7 @@ function TierFields({ skirt, dress, failure }: TierFieldsProps) {
   const unit = useSettledWork((work) => work.unit);
   const run = useRun();
   const made = dress.skirt?.ok === true ? (dress.skirt.value.tiers ?? []) : [];
-  const count = skirt.tiers?.length ?? (made.length === 0 ? LIMITS.tiers.least : made.length);
+  const count = skirt.tiers?.length ?? USUAL_TIERS;
   return (
     <>
       <Choice
