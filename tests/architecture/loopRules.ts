@@ -22,6 +22,16 @@ export const LOOPS_LET_PASS: readonly LoopLetPass[] = [
     why: "goes on by a character a round",
   },
   {
+    file: "src/core/cloth/laySearch.ts",
+    head: "while (step.done !== true)",
+    why: "a search for lays goes through lists: widths that are sold, steps of what can be given up",
+  },
+  {
+    file: "src/core/cloth/packCloth.ts",
+    head: "while (passed < runs && left <= span)",
+    why: "every look either passes a run, or goes right by a cell at the least and begins to pass them anew",
+  },
+  {
     file: "src/core/ownPieces/matchSizes.ts",
     head: "for (let i = rows, j = columns; i > 0 && j > 0;)",
     why: "either counts down in every round",

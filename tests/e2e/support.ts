@@ -2,7 +2,7 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import { expect, type Locator, type Page } from "@playwright/test";
 
-export const STEPS = ["Tape", "Envelope", "Tissue", "Blend", "Darts", "Fit", "Trial", "Paper"] as const;
+export const STEPS = ["Tape", "Envelope", "Tissue", "Blend", "Darts", "Fit", "Trial", "Dress", "Paper"] as const;
 export type StepName = (typeof STEPS)[number];
 
 export async function goTo(page: Page, step: StepName): Promise<void> {

@@ -8,7 +8,7 @@ import { chromium } from "@playwright/test";
 import { createServer } from "vite";
 import { browserFlags, installedBrowser } from "./browser.mjs";
 
-const STEPS = ["tape", "envelope", "tissue", "blend", "darts", "fit", "paper"];
+const STEPS = ["tape", "envelope", "tissue", "blend", "darts", "fit", "trial", "dress", "paper"];
 const SCREENS = [
   { width: 1440, height: 900 },
   { width: 1000, height: 700 },

@@ -5,27 +5,9 @@ import { cutDepth, cutWidth, type Part, type RectanglePart } from "../parts/part
 import { fail, invariant, ok, type Result } from "../result";
 import { SAME_POINT } from "../tolerance";
 import type { Mm } from "../units";
-import { boxRing, cutRingOf, type Ring } from "./cutRing";
+import { cutRingOf } from "./cutRing";
 import type { LayFailure } from "./cutting";
-
-/** One way to lie: its box begins at 0, 0. */
-export interface Way {
-  readonly ring: Ring;
-  readonly width: Mm;
-  readonly length: Mm;
-  /** Degrees. */
-  readonly turn: number;
-  readonly isTurnedOver: boolean;
-  readonly atFold: boolean;
-}
-
-export interface Copy {
-  readonly key: string;
-  readonly copy: number;
-  readonly layers: 1 | 2;
-  /** The very same ones for copies that are alike. */
-  readonly ways: readonly Way[];
-}
+import { boxOf, boxRing, type Copy, type Ring, type Way } from "./rings";
 
 /** The cloth that is laid on: `usable` mm across, of one layer. */
 export interface Ground {
@@ -123,8 +105,8 @@ export function biasLengths(
   const [width, length] = [cutWidth(part), cutDepth(part)];
   const [short, long] = [Math.min(width, length), Math.max(width, length)];
   const each = (lengths: number): Mm => (lengths === 1 ? long : long / lengths + 2 * JOIN);
-  let lengths = 1;
-  while (lengths < MOST_LENGTHS && !fits((each(lengths) + short) * Math.SQRT1_2, usable)) lengths += 1;
+  const counts = Array.from({ length: MOST_LENGTHS }, (_, index) => index + 1);
+  const lengths = counts.find((count) => fits((each(count) + short) * Math.SQRT1_2, usable)) ?? MOST_LENGTHS;
   return width > length ? { lengths, width: each(lengths), length } : { lengths, width, length: each(lengths) };
 }
 
@@ -159,22 +141,3 @@ const SLANTS: ReadonlyMap<number, readonly [number, number]> = new Map([
   [270, [0, -1]],
   [315, [Math.SQRT1_2, -Math.SQRT1_2]],
 ]);
-
-export function boxOf(ring: Ring): { readonly x: Mm; readonly y: Mm; readonly width: Mm; readonly length: Mm } {
-  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const { x, y } of ring) {
-    left = Math.min(left, x);
-    right = Math.max(right, x);
-    top = Math.min(top, y);
-    bottom = Math.max(bottom, y);
-  }
-  return { x: left, y: top, width: right - left, length: bottom - top };
-}
-
-export function areaOf(ring: Ring): number {
-  const twice = ring.reduce((sum, a, index) => {
-    const b = invariant(ring[(index + 1) % ring.length], "point of a ring");
-    return sum + a.x * b.y - b.x * a.y;
-  }, 0);
-  return Math.abs(twice) / 2;
-}

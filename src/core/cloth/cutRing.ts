@@ -9,9 +9,7 @@ import { cutDepth, cutWidth, type Part, type PiecePart, type SectorPart } from "
 import { remember } from "../remember";
 import { CUTTING_ACCURACY, ON_FOLD, SAME_POINT } from "../tolerance";
 import type { Mm } from "../units";
-import type { ClothSpot } from "./cutting";
-
-export type Ring = readonly ClothSpot[];
+import { boxRing, type Ring } from "./rings";
 
 export interface CutRing {
   /** As it is once it lies open. */
@@ -55,13 +53,6 @@ function pieceRing({ piece, cut }: PiecePart, allowances: Allowances): Ring {
   return ring.map(({ x, y }) => ({ x: Math.abs(x - onFold) < ON_FOLD ? 0 : x - onFold, y }));
 }
 
-export const boxRing = (width: Mm, length: Mm): Ring => [
-  { x: 0, y: 0 },
-  { x: width, y: 0 },
-  { x: width, y: length },
-  { x: 0, y: length },
-];
-
 /**
  * Half a share of a ring about the origin, from straight down to the right: any share is alike on both sides of its middle, and
  * what is given of one on the fold is the half. Sides have their allowance square to them. What closes to a whole ring is cut as
@@ -88,7 +79,7 @@ function arc(radius: Mm, from: number, to: number): Ring {
 }
 
 /** A half whose fold lies at x = 0, laid open: from one end of the fold round to the other, and back as its mirror image. */
-export function unfolded(half: Ring): Ring {
+function unfolded(half: Ring): Ring {
   const isOn = (index: number): boolean => Math.abs(half[index % half.length]?.x ?? Infinity) <= ON_FOLD;
   const start = half.findIndex((_, index) => isOn(index) && !isOn(index + 1));
   if (start < 0) return half;

@@ -6,11 +6,11 @@
  */
 import { coverOf, evenLines } from "../sheets/cover";
 import { cellsOver } from "../sheets/shapes";
-import { steadyChooser, type Chooser } from "../sheets/steadyChoice";
+import { shuffled, steadyChooser, type Chooser } from "../sheets/steadyChoice";
 import { invariant } from "../result";
 import { SAME_POINT } from "../tolerance";
 import type { Mm } from "../units";
-import { areaOf, type Copy, type Way } from "./copies";
+import { areaOf, type Copy, type Way } from "./rings";
 
 /** Where each copy lies, in the order given; mm from the edge of the usable cloth and from its beginning. */
 export interface Place {
@@ -32,15 +32,16 @@ export interface PackOptions {
   readonly seed: number;
 }
 
-/** mm. The side of a cell at first, and of what is found in the end: near enough that no length is lost to it. */
-const CELL: Mm = 5;
-const FINE: Mm = 2.5;
+/** mm. The sides of cells: coarse ones to try many orders on, fine ones so that hardly any length is lost in the end. */
+const CELLS: readonly Mm[] = [10, 5, 2.5];
+/** Share of the looks that each of them is given. */
+const SHARES: readonly number[] = [0.45, 0.35, 0.2];
 /** Halves, thirds and quarters of the cloth's width end on a cell. */
 const DIVIDED = 12;
-/** Share of the looks that go into the fine cells. */
-const FINE_SHARE = 0.35;
 /** How many laid before the last one are still good enough to go on from. */
-const MEMORY = 24;
+const MEMORY = 20;
+/** From so many orders the search begins, each time from one shuffled; the best of all is gone on with in finer cells. */
+const LIVES = 3;
 
 /** A way to lie, in cells. */
 interface Shape {
@@ -83,23 +84,29 @@ interface Arrangement {
 
 export function packCloth(copies: readonly Copy[], options: PackOptions): readonly Place[] {
   const choose = steadyChooser();
-  for (let skip = 0; skip < options.seed; skip++) choose(2);
-  const coarse = new Cloth(options.usable, CELL);
-  const items = itemsOn(copies, coarse);
-  const looks = Math.ceil(options.looks * (1 - FINE_SHARE));
-  const progress = (from: number, share: number) => (part: number) => options.progress(from + share * part);
-  const found = search(startsOf(items), coarse, { ...options, looks, choose, progress: progress(0, 1 - FINE_SHARE) });
-  if (found.best.length <= options.goal + SAME_POINT) return placesOf(found, coarse);
-  const fine = new Cloth(options.usable, FINE);
-  const fineItems = itemsOn(copies, fine);
-  const order = found.order.map(({ item, only }) => ({ item: invariant(fineItems[item.index], "item"), only }));
-  const finer = search([order], fine, {
-    ...options,
-    looks: options.looks - looks,
-    choose,
-    progress: progress(1 - FINE_SHARE, FINE_SHARE),
+  for (let skip = 0; skip < options.seed * 101; skip++) choose(2);
+  let order: readonly Next[] | null = null;
+  let best: { readonly length: Mm; readonly places: readonly Place[] } | null = null;
+  let spent = 0;
+  CELLS.forEach((cell, level) => {
+    if (best !== null && best.length <= options.goal + SAME_POINT) return;
+    const cloth = new Cloth(options.usable, cell);
+    const items = itemsOn(copies, cloth);
+    const share = SHARES[level] ?? 0;
+    const from = spent;
+    spent += share;
+    const starts: readonly (readonly Next[])[] =
+      order === null
+        ? startsOf(items)
+        : [order.map(({ item, only }) => ({ item: invariant(items[item.index], "item"), only }))];
+    const progress = (part: number): void => options.progress(from + share * part);
+    const found = search(starts, cloth, { ...options, looks: options.looks * share, choose, progress });
+    order = found.order;
+    if (best === null || found.best.length < best.length)
+      best = { length: found.best.length, places: placesOf(found, cloth) };
   });
-  return finer.best.length < found.best.length ? placesOf(finer, fine) : placesOf(found, coarse);
+  options.progress(1);
+  return invariant<{ readonly places: readonly Place[] }>(best, "a way to lie").places;
 }
 
 interface Found {
@@ -158,29 +165,45 @@ function search(starts: readonly (readonly Next[])[], cloth: Cloth, options: Sea
     if (laid !== null && (best === null || laid.cost < best.best.cost)) best = { order, best: laid };
   }
   let found = invariant(best, "a first way to lie");
+  const lives = starts.length === 1 ? 1 : LIVES;
   let now = found;
-  const memory = Array.from({ length: MEMORY }, () => found.best);
+  let memory = Array.from({ length: MEMORY }, () => found.best);
+  let life = 1;
   let told = 0;
-  for (let turn = 0; cloth.looks - began < looks && found.best.length > goal; turn++) {
+  for (let turn = 0; turn < MOST_TURNS && cloth.looks - began < looks && found.best.length > goal; turn++) {
     if (now.order.length < 2 && (now.order[0]?.item.shapes.length ?? 1) < 2) break;
+    if (life < lives && cloth.looks - began > (looks * life) / lives) {
+      life++;
+      now = startFrom(now.order, cloth, choose);
+      const { best: first } = now;
+      memory = Array.from({ length: MEMORY }, () => first);
+    }
     const order = changed(now, choose);
     const before = invariant(memory[turn % MEMORY], "memory");
     const worst = before.cost > now.best.cost ? before : now.best;
-    const laid = cloth.layAll(order, worst.length);
+    const laid = cloth.layAll(order, worst.length, now);
     if (laid !== null && laid.cost <= worst.cost) now = { order, best: laid };
     if (now.best.cost < found.best.cost) found = now;
     memory[turn % MEMORY] = now.best;
     const share = (cloth.looks - began) / looks;
-    if (share < told + TOLD_BY) continue;
-    told = share;
+    const stage = Math.floor(share * TIMES_TOLD);
+    if (stage === told) continue;
+    told = stage;
     progress(Math.min(1, share));
   }
   progress(1);
   return found;
 }
 
-/** Share of what the search is given after which it tells how far it is. */
-const TOLD_BY = 0.05;
+function startFrom(before: readonly Next[], cloth: Cloth, choose: Chooser): Found {
+  const order = shuffled(before, choose).map(({ item }): Next => ({ item, only: null }));
+  return { order, best: invariant(cloth.layAll(order, Infinity), "a way to lie") };
+}
+
+/** How often the search tells how far it is. */
+const TIMES_TOLD = 20;
+/** Orders tried at the most: where hardly anything is to be laid, each takes but a few looks. */
+const MOST_TURNS = 100_000;
 
 /** One put elsewhere in the order, mostly what ends lowest put earlier, or two exchanged; how it may lie chosen anew. */
 function changed({ order, best }: Found, choose: Chooser): readonly Next[] {
@@ -227,14 +250,12 @@ class Cloth {
     const rows = cellsOver(way.length, this.cellLength);
     const marks = coverOf(way.ring, evenLines(columns, this.cellWidth), evenLines(rows, this.cellLength));
     const runs: (readonly [number, number, number])[] = [];
-    for (let step = FAR_APART, first = true; step >= 1; step /= 2, first = false) {
-      for (let row = first ? 0 : step; row < rows; row += first ? step : 2 * step) {
-        for (let x = 0; x < columns; x++) {
-          if (marks[row * columns + x] !== 1) continue;
-          const from = x;
-          while (x < columns && marks[row * columns + x] === 1) x++;
-          runs.push([row, from, x]);
-        }
+    for (const row of farApartFirst(rows)) {
+      let from = 0;
+      for (let x = 0; x <= columns; x++) {
+        if (x < columns && marks[row * columns + x] === 1) continue;
+        if (x > from) runs.push([row, from, x]);
+        from = x + 1;
       }
     }
     return {
@@ -247,8 +268,12 @@ class Cloth {
     };
   }
 
-  /** null: longer than `most` mm. */
-  layAll(order: readonly Next[], most: Mm): Arrangement | null {
+  /**
+   * null: longer than `most` mm.
+   *
+   * @param like what was laid before on this cloth: as far as the order is the same, so are the places
+   */
+  layAll(order: readonly Next[], most: Mm, like: Found | null = null): Arrangement | null {
     const rows =
       most === Infinity
         ? order.reduce((sum, { item }) => sum + Math.max(...item.shapes.map((shape) => shape.rows)), 0)
@@ -257,11 +282,15 @@ class Cloth {
     const begun = new Map<Shape, readonly [number, number]>();
     const lying: Lying[] = [];
     let [length, low, lowest] = [0, 0, 0];
-    for (const { item, only } of order) {
+    let isSame = like !== null;
+    for (const next of order) {
+      const { item, only } = next;
+      const same = like?.order[lying.length];
+      isSame &&= same?.item === item && same.only === only;
       const shapes = only === null ? item.shapes : [invariant(item.shapes[only], "way")];
-      let found: Lying | null = null;
-      let end = rows;
-      for (const shape of shapes) {
+      let found: Lying | null = isSame ? (like?.best.lying[lying.length] ?? null) : null;
+      let end = found === null ? rows : 0;
+      for (const shape of found === null ? shapes : []) {
         const [y, x] = begun.get(shape) ?? [0, 0];
         const spot = this.#find(shape, x, y, end - shape.rows);
         if (spot === null) continue;
@@ -273,6 +302,7 @@ class Cloth {
       }
       if (found === null) return null;
       this.#stamp(found);
+      if (end === 0) begun.set(found.shape, [found.y, found.x]);
       const ends = found.y * this.cellLength + found.shape.way.length;
       if (ends > most + SAME_POINT) return null;
       if (ends > length) lowest = lying.length;
@@ -290,6 +320,7 @@ class Cloth {
       this.#free = new Int16Array(cells);
     }
     this.#rows = rows;
+    this.looks += cells >> 5;
     this.#taken.fill(this.#across, 0, cells);
     const row = Int16Array.from({ length: this.#stride }, (_, x) => x);
     for (let at = 0; at < cells; at += this.#stride) this.#free.set(row, at);
@@ -335,6 +366,7 @@ class Cloth {
       const at = (y + (row[run] ?? 0)) * stride;
       const [begin, end] = [at + x + (from[run] ?? 0), at + x + (to[run] ?? 0)];
       const beyond = free[end] ?? 0;
+      this.looks += (end - begin) >> 3;
       for (let cell = begin; cell < end; cell++) {
         taken[cell] = cell - at;
         free[cell] = beyond;
@@ -345,7 +377,11 @@ class Cloth {
   }
 }
 
-/** Rows from one that is asked first to the next. */
-const FAR_APART = 16;
-/** How much of the mean of all lower ends is counted with the length: less than can outweigh a cell of it in most lays. */
-const LOW_WEIGHT = 0.02;
+/** Steps between rows: those asked first lie far apart, then what lies between. */
+const STEPS: readonly number[] = [16, 8, 4, 2, 1];
+
+const farApartFirst = (rows: number): ReadonlySet<number> =>
+  new Set(STEPS.flatMap((step) => Array.from({ length: Math.ceil(rows / step) }, (_, index) => index * step)));
+
+/** How much of the mean of all lower ends is counted with the length: so a lay with room at its end is gone on from. */
+const LOW_WEIGHT = 0.2;

@@ -8,6 +8,7 @@ export const STEP_TITLES: Readonly<Record<Step, string>> = {
   darts: "Darts",
   fit: "Fit",
   trial: "Trial",
+  dress: "Dress",
   paper: "Paper",
 };
 
@@ -19,6 +20,7 @@ const ABOUT: Readonly<Record<Step, string>> = {
   darts: "move and shape",
   fit: "what the body shows",
   trial: "what the toile shows",
+  dress: "skirt, lining, cloth",
   paper: "print and cut",
 };
 

@@ -24,6 +24,7 @@ export const STEP_PARTS = {
   darts: createLater(async () => (await import("../darts/DartsPanel")).DartsPanel),
   fit: createLater(async () => (await import("../fit/FitStep")).FitStep),
   trial: createLater(async () => (await import("../trial/TrialStep")).TrialStep),
+  dress: createLater(async () => (await import("../dress/DressStep")).DressStep),
   paper: createLater(async () => (await import("../paper/PaperStep")).PaperStep),
 };
 
@@ -44,6 +45,7 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   STEP_PARTS.darts,
   STEP_PARTS.fit,
   STEP_PARTS.trial,
+  STEP_PARTS.dress,
   POINTED_DART,
   SEWN,
   OWN_PATTERN,

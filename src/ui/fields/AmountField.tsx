@@ -25,6 +25,8 @@ export interface AmountFieldProps {
   /** Called when a visit begins to change something. */
   readonly onStart?: () => void;
   readonly hint?: string;
+  /** What counts if nothing is entered. */
+  readonly otherwise?: Mm;
   /** Said beside the field where what it asks for cannot be done; not while it is being typed. */
   readonly refusal?: string | null;
 }
@@ -38,7 +40,7 @@ const entryOf = (value: Mm, unit: LengthUnit): string =>
  * What cannot be read stays as it was typed, beside the reason, until it is put right or Escape takes it back.
  */
 export function AmountField(props: AmountFieldProps) {
-  const { label, field, value, set, clear, refuse, unit, step, onStart, hint, refusal = null } = props;
+  const { label, field, value, set, clear, refuse, unit, step, onStart, hint, otherwise, refusal = null } = props;
   const settled = value === undefined ? "" : entryOf(value, unit);
   /** Where the last press of an arrow key came to: its text may be rounded. */
   const last = useRef<{ readonly text: string; readonly value: Mm } | null>(null);
@@ -82,6 +84,7 @@ export function AmountField(props: AmountFieldProps) {
       error={entry.isTyped ? null : (entry.reason ?? refusal)}
       inputMode="text"
       {...(hint === undefined ? {} : { hint })}
+      {...(otherwise === undefined ? {} : { otherwise: entryOf(otherwise, unit) })}
     />
   );
 }

@@ -5,7 +5,7 @@
 import { create } from "zustand";
 import type { PaperSheet } from "../../words/paperChoices";
 
-export const STEPS = ["tape", "envelope", "tissue", "blend", "darts", "fit", "trial", "paper"] as const;
+export const STEPS = ["tape", "envelope", "tissue", "blend", "darts", "fit", "trial", "dress", "paper"] as const;
 export type Step = (typeof STEPS)[number];
 
 /** What can be printed. */

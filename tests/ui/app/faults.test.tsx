@@ -34,6 +34,7 @@ vi.mock("../../../src/ui/blend/BlendStep", withFault("BlendStep"));
 vi.mock("../../../src/ui/darts/DartsPanel", withFault("DartsPanel"));
 vi.mock("../../../src/ui/fit/FitStep", withFault("FitStep"));
 vi.mock("../../../src/ui/trial/TrialStep", withFault("TrialStep"));
+vi.mock("../../../src/ui/dress/DressStep", withFault("DressStep"));
 vi.mock("../../../src/ui/paper/PaperStep", withFault("PaperStep"));
 vi.mock("../../../src/ui/table/Table", withFault("Table"));
 vi.mock("../../../src/ui/ledger/Ledger", withFault("Ledger"));
@@ -83,6 +84,7 @@ const STEPS = [
   ["DartsPanel", "Darts", "darts"],
   ["FitStep", "Fit", "fit"],
   ["TrialStep", "Trial", "trial"],
+  ["DressStep", "Dress", "dress"],
   ["PaperStep", "Paper", "paper"],
 ] as const;
 

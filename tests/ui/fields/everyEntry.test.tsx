@@ -12,6 +12,7 @@ import { Head } from "../../../src/ui/app/Head";
 import { useHashStep } from "../../../src/ui/app/useHashStep";
 import { BlendStep } from "../../../src/ui/blend/BlendStep";
 import { DartsPanel } from "../../../src/ui/darts/DartsPanel";
+import { DressStep } from "../../../src/ui/dress/DressStep";
 import { EnvelopeStep } from "../../../src/ui/envelope/EnvelopeStep";
 import { FitStep } from "../../../src/ui/fit/FitStep";
 import { createPaperRoom } from "../../../src/ui/paper/paperRoom";
@@ -35,6 +36,7 @@ const PANELS = {
   darts: DartsPanel,
   fit: FitStep,
   trial: TrialStep,
+  dress: DressStep,
   paper: PaperStep,
 };
 
@@ -215,6 +217,42 @@ const SCENES: Readonly<Record<string, Scene>> = {
     },
     // The heading, both bust points, lengths; lines of five, of four, and the one to be written; the verdict.
     least: 5 + 4 + 6 + 4 + 4 + 3 + 1,
+  },
+  "Dress, tiers in two cloths": {
+    step: "dress",
+    work: {
+      ...testWork,
+      pattern: { ...testWork.pattern, length: "waist", style: "midriff" },
+      dress: {
+        skirt: { kind: "tiers", tiers: [{}, { depth: 250, ratio: 1.4 }, {}], length: 700, ratio: 1.8 },
+        lining: { bodice: true, skirt: true, shorter: 25 },
+        neckline: { shape: "sweetheart", deeper: 6 },
+        straps: { kind: "tied", width: 18, braStrap: 12 },
+        cloths: { main: { width: 1500, length: 2500 }, lining: { shrinkage: 3 } },
+      },
+    },
+    // The skirt's three and each tier's two; measures; the lining's six; neckline and straps; the closure; the main cloth's three.
+    least: 3 + 3 * 2 + 5 + 6 + 3 + 3 + 2 + 3,
+  },
+  "Dress, A-line": {
+    step: "dress",
+    work: { ...testWork, dress: { skirt: { kind: "aLine", panels: 6, flare: 7 }, edges: { neck: "binding" } } },
+    least: 4 + 5 + 2,
+  },
+  "Dress, straight": {
+    step: "dress",
+    work: { ...testWork, dress: { skirt: { kind: "straight", vent: 220, hem: 45 } } },
+    least: 4 + 5 + 2,
+  },
+  "Dress, circle": {
+    step: "dress",
+    work: { ...testWork, dress: { skirt: { kind: "circle", share: 0.5, length: 640 } } },
+    least: 3 + 5 + 2,
+  },
+  "Dress, peplum": {
+    step: "dress",
+    work: { ...testWork, dress: { skirt: { kind: "peplum", peplumLength: 170 } } },
+    least: 3 + 5 + 2,
   },
   Paper: {
     step: "paper",

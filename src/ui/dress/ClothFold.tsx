@@ -1,0 +1,134 @@
+import { SOLD_WIDTHS, clothWidthOf } from "../../core/cloth/usualCloth";
+import type { Cloth, ClothName } from "../../core/decisions/dress";
+import type { Work } from "../../core/decisions/work";
+import type { DressPlan } from "../../core/dress/dressPlan";
+import { printedNestOf } from "../../core/plan/planOf";
+import { without } from "../../core/plan/workParts";
+import { clothName, partName } from "../../words/dressParts";
+import { clothsOutcome, LEAST_CLOTH, MOST_CLOTH, MOST_SHRINKAGE } from "../../words/dressCloth";
+import { capital } from "../../words/terms/names";
+import { formatLength, formatLengthEntry } from "../../words/terms/length";
+import { Choice } from "../fields/Choice";
+import { Fractions } from "../fields/Fractions";
+import { LengthField } from "../fields/LengthField";
+import { useRun, useSettledWork } from "../session/useWork";
+import type { ClothRoomState } from "./cloth/clothRoom";
+import { useCloth } from "./cloth/useCloth";
+import { ClothLaid } from "./ClothLaid";
+import { ClothTable } from "./ClothTable";
+import { setCloth } from "./dressCommands";
+import { DressFoldView } from "./DressFolds";
+import { NumberField } from "./NumberField";
+import { Remnant } from "./Remnant";
+import { useDressDecided } from "./useDress";
+
+const NONE: Cloth = {};
+
+/** Of every cloth its width and ways, how much of it to buy, and whether what she has goes. */
+export function ClothFold({ dress }: { readonly dress: DressPlan }) {
+  const work = useSettledWork((current) => current);
+  const found = useCloth(work);
+  const nest = printedNestOf(work);
+  const others = nest.ok ? nest.value.otherNames : undefined;
+  const named = (key: string): string => {
+    const part = dress.parts.find((one) => one.key === key);
+    return part === undefined ? key : partName(part, others);
+  };
+  const bought = dress.cloths.map((name) => {
+    const lay = found.lays[name];
+    return { name, toBuy: lay?.kind === "answered" && lay.answer.ok ? lay.answer.value.toBuy : null };
+  });
+  return (
+    <DressFoldView fold="cloth" outcome={clothsOutcome(bought, work.unit)}>
+      {dress.cloths.map((name) => (
+        <OneCloth key={name} name={name} work={work} found={found} named={named} />
+      ))}
+    </DressFoldView>
+  );
+}
+
+interface OneClothProps {
+  readonly name: ClothName;
+  readonly work: Work;
+  readonly found: ClothRoomState;
+  readonly named: (key: string) => string;
+}
+
+function OneCloth({ name, work, found, named }: OneClothProps) {
+  const { unit } = work;
+  const decided = useDressDecided();
+  const run = useRun();
+  const cloth = decided.cloths?.[name] ?? NONE;
+  const width = clothWidthOf(decided, name, unit);
+  const hidden = <span className="visually-hidden">{capital(clothName(name))}: </span>;
+  const put = (changed: Cloth) => setCloth(decided, name, changed);
+  const field = (of: string): string => `dress.cloth.${name}.${of}`;
+  return (
+    <section className="one-cloth" aria-label={capital(clothName(name))}>
+      <h4>{capital(clothName(name))}</h4>
+      <ClothLaid state={found.lays[name]} named={named} unit={unit} />
+      <Choice
+        legend={`Width of the ${clothName(name)}`}
+        options={SOLD_WIDTHS[unit].map((sold) => ({
+          value: String(sold),
+          label: <Fractions text={formatLength(sold, unit)} />,
+        }))}
+        value={String(width)}
+        onChange={(sold) => run(put({ ...cloth, width: Number(sold) }))}
+      />
+      <div className="field-row">
+        <LengthField
+          label={<>{hidden}or your own width</>}
+          field={field("width")}
+          value={cloth.width}
+          set={(own) => put({ ...cloth, width: own })}
+          clear={put(without(cloth, "width"))}
+          otherwise={formatLengthEntry(width, unit)}
+          refuse={(own) =>
+            own < LEAST_CLOTH || own > MOST_CLOTH
+              ? `Between ${formatLength(LEAST_CLOTH, unit)} and ${formatLength(MOST_CLOTH, unit)}.`
+              : null
+          }
+        />
+        <NumberField
+          label={<>{hidden}shrinks in the wash by</>}
+          field={field("shrinkage")}
+          value={cloth.shrinkage}
+          set={(shrinkage) => put({ ...cloth, shrinkage })}
+          clear={put(without(cloth, "shrinkage"))}
+          least={0}
+          most={MOST_SHRINKAGE}
+          step={1}
+          unit="%"
+          otherwise="0"
+        />
+        <LengthField
+          label={<>{hidden}I have this much</>}
+          field={field("length")}
+          value={cloth.length}
+          set={(length) => put({ ...cloth, length })}
+          clear={put(without(cloth, "length"))}
+          otherwise="none yet"
+        />
+      </div>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={cloth.oneWay ?? false}
+          onChange={({ target }) => run(put(target.checked ? { ...cloth, oneWay: true } : without(cloth, "oneWay")))}
+        />
+        {hidden}Nap, or a print with an up and a down: all one way
+      </label>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={cloth.fold ?? false}
+          onChange={({ target }) => run(put(target.checked ? { ...cloth, fold: true } : without(cloth, "fold")))}
+        />
+        {hidden}Laid folded, cut double
+      </label>
+      {cloth.length !== undefined && <Remnant name={name} work={work} state={found.remnants[name]} named={named} />}
+      <ClothTable name={name} work={work} state={found.tables[name]} named={named} />
+    </section>
+  );
+}

@@ -1,0 +1,74 @@
+import type { ClothAtWidth } from "../../core/cloth/laySearch";
+import type { ClothName } from "../../core/decisions/dress";
+import type { Work } from "../../core/decisions/work";
+import { layFailureWords, NOT_LAID, OTHER_WIDTHS } from "../../words/dressCloth";
+import { clothName } from "../../words/dressParts";
+import { clothLength } from "../../words/dressStep";
+import { formatLength } from "../../words/terms/length";
+import { Fractions } from "../fields/Fractions";
+import type { ClothState } from "./cloth/clothRoom";
+import { useClothRoom } from "./cloth/useCloth";
+import { Laying } from "./ClothLaid";
+
+interface ClothTableProps {
+  readonly name: ClothName;
+  readonly work: Work;
+  readonly state: ClothState<readonly ClothAtWidth[]> | undefined;
+  readonly named: (key: string) => string;
+}
+
+/** What every width that is sold would take; laid only once she asks. */
+export function ClothTable({ name, work, state, named }: ClothTableProps) {
+  const { unit } = work;
+  const room = useClothRoom();
+  const rows = state?.kind === "answered" ? state.answer : state?.kind === "laying" ? state.last : null;
+  return (
+    <div className="cloth-asked">
+      {state?.kind !== "answered" && (
+        <button
+          type="button"
+          className="button small"
+          disabled={state?.kind === "laying"}
+          onClick={() => room.compareWidths(work, name)}
+        >
+          {OTHER_WIDTHS} <span className="visually-hidden">of the {clothName(name)}</span>
+        </button>
+      )}
+      {state?.kind === "laying" && <Laying share={state.share} />}
+      {state?.kind === "broke" && <p className="note doubt">{NOT_LAID}</p>}
+      {rows !== null && (
+        <table className="cut-list">
+          <thead>
+            <tr>
+              <th scope="col">width</th>
+              <th scope="col">to buy</th>
+              <th scope="col">area</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ width, isHers, needed }) => (
+              <tr key={width} data-total={isHers ? "" : undefined}>
+                <th scope="row">
+                  <Fractions text={formatLength(width, unit)} />
+                  {isHers && " (yours)"}
+                </th>
+                {"failure" in needed ? (
+                  <td colSpan={2}>
+                    <Fractions text={layFailureWords(needed.failure, named, unit)} />
+                  </td>
+                ) : (
+                  <>
+                    <td>
+                      <Fractions text={clothLength(needed.toBuy, unit)} />
+                    </td>
+                    <td>{needed.area.toFixed(2)} m²</td>
+                  </>
+                )}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,46 @@
+import type { DressPlan } from "../../core/dress/dressPlan";
+import { printedNestOf } from "../../core/plan/planOf";
+import { clothName, cutListOutcome, cutWords, partMeasures, partName } from "../../words/dressParts";
+import { capital } from "../../words/terms/names";
+import { Fractions } from "../fields/Fractions";
+import { useSettledWork } from "../session/useWork";
+import { DressFoldView } from "./DressFolds";
+
+/** Every part, cloth by cloth: how many, and the measures of those that are not printed. */
+export function CutListFold({ dress: { parts, cloths } }: { readonly dress: DressPlan }) {
+  const unit = useSettledWork((work) => work.unit);
+  const nest = useSettledWork(printedNestOf);
+  const names = nest.ok ? nest.value.otherNames : undefined;
+  return (
+    <DressFoldView fold="cutList" outcome={cutListOutcome(parts)}>
+      {cloths.map((cloth) => (
+        <section key={cloth} aria-label={capital(clothName(cloth))}>
+          <h4>{capital(clothName(cloth))}</h4>
+          <table className="cut-list">
+            <thead>
+              <tr>
+                <th scope="col">part</th>
+                <th scope="col">cut</th>
+                <th scope="col">as cut</th>
+              </tr>
+            </thead>
+            <tbody>
+              {parts
+                .filter((part) => part.cloth === cloth)
+                .map((part) => {
+                  const measures = partMeasures(part, unit);
+                  return (
+                    <tr key={part.key}>
+                      <th scope="row">{partName(part, names)}</th>
+                      <td>{cutWords(part)}</td>
+                      <td>{measures === null ? "by its pattern" : <Fractions text={measures} />}</td>
+                    </tr>
+                  );
+                })}
+            </tbody>
+          </table>
+        </section>
+      ))}
+    </DressFoldView>
+  );
+}

@@ -1,0 +1,35 @@
+import { DRESS_MEASURES } from "../../core/decisions/dress";
+import { LIMITS } from "../../core/decisions/limits";
+import { DRESS_MEASURE_WORDS, FLOOR_WHY, measuresOutcome } from "../../words/dressStep";
+import { formatLength } from "../../words/terms/length";
+import { LengthField } from "../fields/LengthField";
+import { useSettledWork } from "../session/useWork";
+import { setDressMeasure } from "./dressCommands";
+import { DressFoldView } from "./DressFolds";
+import { useDressDecided } from "./useDress";
+
+/** Lengths below the waist and the girth of the shoulders: only what hangs below a bodice asks for them. */
+export function MeasuresFold() {
+  const decided = useDressDecided();
+  const unit = useSettledWork((work) => work.unit);
+  const { measures = {} } = decided;
+  return (
+    <DressFoldView fold="measures" outcome={measuresOutcome(Object.keys(measures).length, DRESS_MEASURES.length)}>
+      <p className="aside">{FLOOR_WHY}</p>
+      {DRESS_MEASURES.map((measure) => (
+        <LengthField
+          key={measure}
+          label={DRESS_MEASURE_WORDS[measure].name}
+          field={`dress.measures.${measure}`}
+          value={measures[measure]}
+          set={(value) => setDressMeasure(decided, measure, value)}
+          clear={setDressMeasure(decided, measure, null)}
+          refuse={(value) => (value > MOST ? `No more than ${formatLength(MOST, unit)}.` : null)}
+          hint={DRESS_MEASURE_WORDS[measure].how}
+        />
+      ))}
+    </DressFoldView>
+  );
+}
+
+const MOST = LIMITS.length / 4;

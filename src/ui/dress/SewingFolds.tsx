@@ -1,0 +1,55 @@
+import type { DressPlan } from "../../core/dress/dressPlan";
+import { notionsOutcome, PRINT_DRESS, sewingOutcome } from "../../words/dressStep";
+import { notionWords } from "../../words/notions";
+import { sewingStepWords } from "../../words/sewing";
+import { Fractions } from "../fields/Fractions";
+import { useSettledWork } from "../session/useWork";
+import { DressFigures } from "./DressFigures";
+import { DressFoldView } from "./DressFolds";
+
+/** What else it takes, and the order in which it is sewn; both are printed whole. */
+export function SewingFolds({ dress: { notions, sewing } }: { readonly dress: DressPlan }) {
+  const unit = useSettledWork((work) => work.unit);
+  return (
+    <>
+      <DressFoldView fold="notions" outcome={notionsOutcome(notions, unit)}>
+        <DressFigures
+          lines={notions.map((notion) => {
+            const { what, amount } = notionWords(notion, unit);
+            return { words: what, figure: amount };
+          })}
+          label="Notions"
+        />
+      </DressFoldView>
+      <DressFoldView fold="sewing" outcome={sewingOutcome(sewing.length)}>
+        <ol className="sewing-order">
+          {sewing.map((step, at) => {
+            const { text, allowance, cautions } = sewingStepWords(step, unit);
+            return (
+              <li key={at}>
+                {text}
+                {allowance !== null && (
+                  <span className="aside">
+                    {" "}
+                    Allowance <Fractions text={allowance} />.
+                  </span>
+                )}
+                {cautions.map((caution) => (
+                  <span key={caution} className="sewing-caution">
+                    {" "}
+                    {caution}
+                  </span>
+                ))}
+              </li>
+            );
+          })}
+        </ol>
+        <p className="actions">
+          <a className="button" href="#paper">
+            {PRINT_DRESS}
+          </a>
+        </p>
+      </DressFoldView>
+    </>
+  );
+}

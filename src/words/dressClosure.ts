@@ -1,0 +1,129 @@
+/** Getting in, and what goes under a cloth that shows through, in words. */
+import type { Opacity, Under } from "../core/decisions/dress";
+import type { Closure } from "../core/decisions/pattern";
+import type { LengthUnit } from "../core/decisions/work";
+import type { UnderAdvice } from "../core/dress/dressPlan";
+import type { ClosureReading, OpeningLoop, WayIn, WayThrough, ZipLength } from "../core/opening/gettingIn";
+import { formatLength } from "./terms/length";
+import { capital, listWords } from "./terms/names";
+
+export const CLOSURE_PLACES: readonly { readonly value: Closure["place"]; readonly label: string }[] = [
+  { value: "centreBack", label: "Centre back" },
+  { value: "side", label: "Left side" },
+];
+
+export const ZIP_KINDS = [
+  { value: "invisible", label: "invisible" },
+  { value: "lapped", label: "lapped" },
+] as const;
+
+const WAYS: Readonly<Record<WayIn, string>> = {
+  steppingIn: "Stepping in, over the hips",
+  overhead: "Overhead, over bust and shoulders",
+};
+
+const placeWords = ({ place }: Closure): string => (place === "side" ? "left side" : "centre back");
+
+/** "centre back, 46 cm zip; lets you in". */
+export function closureOutcome(closure: Closure, reading: ClosureReading | null, unit: LengthUnit): string {
+  if (reading === null) return placeWords(closure);
+  const zip = reading.zip[unit];
+  return `${placeWords(closure)}${zip === null ? "" : `, ${zipWords(zip)} zip`}; ${reading.passes ? "lets you in" : "too short"}`;
+}
+
+/** As it stands on the packet. */
+export const zipWords = ({ length, unit }: ZipLength): string => formatLength(length, unit).replace(/\.0 /, " ");
+
+const SEAMS_ROUND: Readonly<Record<NonNullable<OpeningLoop["at"]>, string>> = {
+  neck: "along the neck edge",
+  waist: "along the waist seam",
+  underBust: "along the under-bust seam",
+};
+
+function loopPlace({ at, below }: OpeningLoop, unit: LengthUnit): string {
+  if (at !== null) return SEAMS_ROUND[at];
+  if (below === null) return "along an edge that stays closed";
+  const side = below > 0 ? "below" : "above";
+  return below === 0 ? "at the waist seam" : `${formatLength(Math.abs(below), unit)} ${side} the waist seam`;
+}
+
+/** Where its tightest loop is, what that lets through and what has to pass. */
+export function wayWords({ way, tightest, needed, passes, longer }: WayThrough, unit: LengthUnit): string {
+  const of = tightest.of === "lining" ? " in the lining" : "";
+  const cure = passes
+    ? ""
+    : longer === null
+      ? " No opening of this seam would do."
+      : ` ${formatLength(longer, unit)} further down would do.`;
+  return `${WAYS[way]}: ${passes ? "passes" : "does not pass"}. Tightest${of} ${loopPlace(tightest, unit)}: lets ${formatLength(tightest.lets, unit)} through, ${formatLength(needed, unit)} is needed.${cure}`;
+}
+
+export function openingWords(reading: ClosureReading, unit: LengthUnit): string {
+  const { opening, leastOpening, passes, comesApart } = reading;
+  if (comesApart) return "It opens all the way: nothing has to pass. Its zip is one that comes apart.";
+  const is = `The opening is ${formatLength(opening, unit)} long`;
+  if (leastOpening === null) return `${is}, and none of this seam lets you in.`;
+  return passes
+    ? `${is}; ${formatLength(leastOpening, unit)} is the least that lets you in.`
+    : `${is}: too short. ${formatLength(leastOpening, unit)} is the least that lets you in.`;
+}
+
+/** The next longer sold, in her unit first. */
+export function zipSoldWords({ zip }: ClosureReading, unit: LengthUnit): string | null {
+  const sold = [zip[unit], zip[unit === "cm" ? "in" : "cm"]].filter((one) => one !== null);
+  return sold.length === 0
+    ? null
+    : `Buy a zip of ${sold.map(zipWords).join(" or ")}, the next longer sold, and shorten it from below.`;
+}
+
+const MARKS: Readonly<Record<ClosureReading["levelMarks"][number]["at"], string>> = {
+  topEdge: "the top edge",
+  underBust: "the under-bust seam",
+  waist: "the waist seam",
+  end: "the end of the opening",
+};
+
+/** Where both tapes are marked; null: nowhere. */
+export function levelMarkWords({ levelMarks }: ClosureReading, unit: LengthUnit): string | null {
+  if (levelMarks.length === 0) return null;
+  const marks = levelMarks.map(({ at, from }) => `${MARKS[at]} at ${formatLength(from, unit)}`);
+  return `Mark both tapes alike, from the zip’s upper end: ${listWords(marks)}. Baste before you sew, close it, and see that they meet.`;
+}
+
+export const OPACITY_WORDS: Readonly<Record<Opacity, string>> = {
+  opaque: "nothing shows",
+  sheer: "shapes show",
+  clear: "all shows",
+};
+
+export function underWords(under: Under): string {
+  switch (under) {
+    case "nothing":
+      return "nothing";
+    case "lining":
+      return "lining";
+    case "underlining":
+      return "underlining";
+    case "slip":
+      return "a slip of its own";
+  }
+}
+
+const SHOWING: Readonly<Record<UnderAdvice["showing"][number], string>> = {
+  side: "side seams",
+  princess: "princess seams",
+  waist: "waist seam",
+  darts: "darts",
+  hem: "hem",
+  edges: "edges",
+};
+
+/** What of the sewing shows, and how it is finished then; null: nothing does (common practice, no source). */
+export function showingWords({ showing }: UnderAdvice): string | null {
+  return showing.length === 0
+    ? null
+    : `${capital(listWords(showing.map((one) => SHOWING[one])))} will be seen: French seams, narrow or bound edges, nothing loose inside.`;
+}
+
+export const underOutcome = (opacity: Opacity, { chosen }: UnderAdvice): string =>
+  `${OPACITY_WORDS[opacity]}; ${underWords(chosen)} under it`;

@@ -1,0 +1,71 @@
+/** Neckline, straps and the finish of upper edges in words. */
+import type { EdgeFinish, Neckline, NecklineShape, StrapKind, Straps } from "../core/decisions/dress";
+import type { LengthUnit } from "../core/decisions/work";
+import type { EdgeFigures, EdgesDraft, StrapFigures } from "../core/edges/edgesDraft";
+import type { NecklineGape } from "../core/neckline/redrawNeckline";
+import { formatAmount, formatLength } from "./terms/length";
+import { capital } from "./terms/names";
+
+export const NECKLINE_WORDS: Readonly<Record<NecklineShape, string>> = {
+  asPattern: "as the pattern",
+  scoop: "scoop",
+  vee: "V",
+  square: "square",
+  sweetheart: "sweetheart",
+};
+
+export const STRAP_KIND_WORDS: Readonly<Record<StrapKind, string>> = {
+  plain: "straight",
+  tied: "tied",
+  crossed: "crossed at the back",
+};
+
+export const FINISH_WORDS: Readonly<Record<EdgeFinish | "lining", string>> = {
+  facing: "facing",
+  binding: "binding",
+  lining: "lining",
+};
+
+/** What stands off, and the pinch that cures it; null where nothing does. */
+export function gapeWords(side: "front" | "back", { gape, pinched }: NecklineGape, unit: LengthUnit): string | null {
+  const amount = formatAmount(gape, unit);
+  if (amount === formatAmount(0, unit)) return null;
+  return pinched > 0
+    ? `${capital(side)}: ${formatAmount(pinched, unit)} of each half is pinched out.`
+    : `${capital(side)}: the edge will stand off by ${amount} on each half.`;
+}
+
+/** "Neck edge 78.4 cm: binding, 81.0 cm of bias, 32 mm wide". */
+export function edgeFigureWords({ edge, length, finish, strip, at, half }: EdgeFigures, unit: LengthUnit): string {
+  const armhole = half === undefined ? "Each armhole" : `Armhole, ${half}`;
+  const name = edge === "armhole" ? armhole : at === undefined ? "Neck edge" : `Upper edge, ${at}`;
+  const bias =
+    strip === null
+      ? ""
+      : `, ${strip.count === 1 ? "a bias strip" : `${strip.count} bias strips`} ${formatLength(strip.length, unit)} long, cut ${formatAmount(strip.width, unit)} wide`;
+  return `${name} ${formatLength(length, unit)}: ${FINISH_WORDS[finish]}${bias}.`;
+}
+
+export function strapFigureWords(strap: StrapFigures, unit: LengthUnit): string {
+  const { width, length, elastic, fromCentreBack } = strap;
+  const elasticWords = elastic === null ? "" : ` ${formatLength(elastic.length, unit)} of elastic at the back.`;
+  return `${formatAmount(width, unit)} wide, ${formatLength(length, unit)} long; sewn ${formatLength(fromCentreBack, unit)} from the centre back.${elasticWords}`;
+}
+
+/** Whether what is worn under it is covered; null: it was not asked. */
+export const coverWords = ({ coversBra }: StrapFigures): string | null =>
+  coversBra === null
+    ? null
+    : coversBra
+      ? "It covers the strap under it."
+      : "It does not cover the strap under it: make it wider.";
+
+/** "sweetheart, tied straps; edges: binding". */
+export function necklineOutcome(neckline: Neckline, straps: Straps | undefined, { edges }: EdgesDraft): string {
+  const finishes = [...new Set(edges.map(({ finish }) => FINISH_WORDS[finish]))];
+  return [
+    NECKLINE_WORDS[neckline.shape],
+    ...(straps === undefined ? [] : [`${STRAP_KIND_WORDS[straps.kind]} straps`]),
+    ...(finishes.length === 0 ? [] : [finishes.join(" and ")]),
+  ].join(", ");
+}
