@@ -6,7 +6,7 @@ import { formatAmount, formatLength } from "./terms/length";
 import { listWords } from "./terms/names";
 
 export const STRAIGHT_GRAIN = "straight grain";
-export const sideWords = (onFold: boolean): string => (onFold ? "fold" : "selvage");
+export const sideWords = (onFold: boolean): string => (onFold ? "fold" : "along the selvage");
 
 /** "hem 71.5 cm": the string from the pin. */
 export const radiusWords = (line: "waist" | "hem", radius: Mm, unit: LengthUnit): string =>
@@ -30,7 +30,9 @@ export function circleSteps({ part, radii, pin }: Sketched, unit: LengthUnit): r
     foldSides === 1
       ? "Fold the cloth once along its length, right sides together."
       : "Lay the cloth out single, a selvage at your left.",
-    `Push a pin in ${foldSides === 1 ? "on the fold" : pin.across > 0 ? `${long(pin.across)} from the selvage` : "at the selvage"}, ${pin.along > 0 ? `${long(pin.along)} from the cut end` : "at the cut end"}.`,
+    foldSides === 1
+      ? `Push a pin in on the fold, ${long(pin.along)} below the top of its place in the lay.`
+      : `Push a pin in ${long(pin.across)} from the left of its place in the lay and ${long(pin.along)} below its top.`,
     waistRadii === undefined
       ? `Tie a string to the pin and a chalk to the string. Draw the waist at ${long(radii.waist)} and the hem at ${long(radii.hem)} from the pin.`
       : `Tie a string to the pin and a chalk to the string. Draw the hem at ${long(radii.hem)} from the pin. The waist is no circle, so that the hem hangs level: mark ${listWords(waistMarks(part, unit))}, and join the marks in an even curve.`,

@@ -37,7 +37,7 @@ describe("a circle drawn with string and pin", () => {
     expect(full.pin.across).toBe(0);
     expect(full.pin.along).toBeCloseTo(734.59, 0);
     expect(full.steps.join(" ")).toContain("Draw the waist at 11.5 cm and the hem at 71.5 cm");
-    expect(full.steps.join(" ")).toContain("on the fold, 73.4 cm from the cut end");
+    expect(full.steps.join(" ")).toContain("on the fold, 73.5 cm below the top");
   });
 
   it("keeps an allowance outside a side that is sewn: a quarter begins so far below the cut end", () => {
