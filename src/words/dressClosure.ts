@@ -69,10 +69,15 @@ export function openingWords(reading: ClosureReading, unit: LengthUnit): string 
 }
 
 /** The next longer sold, in her unit first. */
-export function zipSoldWords({ zip }: ClosureReading, unit: LengthUnit): string | null {
+export function zipSoldWords(
+  { zip, comesApart }: ClosureReading,
+  { buttons }: Closure,
+  unit: LengthUnit,
+): string | null {
+  if (comesApart || buttons !== undefined) return null;
   const sold = [zip[unit], zip[unit === "cm" ? "in" : "cm"]].filter((one) => one !== null);
   return sold.length === 0
-    ? null
+    ? "No zip that is sold is long enough: let the opening end higher, or close it with buttons."
     : `Buy a zip of ${sold.map(zipWords).join(" or ")}, the next longer sold, and shorten it from below.`;
 }
 
