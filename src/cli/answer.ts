@@ -36,7 +36,7 @@ function answerTo(args: readonly string[], day: string): Result<string, string> 
   }
 }
 
-function printed({ file, json, seen }: Extract<Command, { kind: "plan" }>): Result<string, string> {
+function printed({ file, json, seen, widths }: Extract<Command, { kind: "plan" }>): Result<string, string> {
   const read = workFrom(file);
   if (!read.ok) return read;
   const work: Result<Work, string> = seen === undefined ? read : workWithSeen(read.value, seen);
@@ -44,7 +44,9 @@ function printed({ file, json, seen }: Extract<Command, { kind: "plan" }>): Resu
   const planned = plannedFor(work.value, file);
   if (!planned.ok) return planned;
   const { plan } = planned.value;
-  return ok(json ? `${JSON.stringify(planReport(work.value, plan), null, 2)}\n` : checklistText(work.value, plan));
+  return ok(
+    json ? `${JSON.stringify(planReport(work.value, plan, widths), null, 2)}\n` : checklistText(work.value, plan),
+  );
 }
 
 function workWithSeen(work: Work, seen: string): Result<Work, string> {

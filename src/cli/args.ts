@@ -2,6 +2,7 @@
 import type { Half } from "../core/decisions/alteration";
 import { TRIAL_VERDICTS, type TrialVerdict } from "../core/decisions/trial";
 import { fail, ok, type Result } from "../core/result";
+import type { Mm } from "../core/units";
 import { asksForHelp, isDay, readOptions, type Given } from "./options";
 
 export const USAGE = `Usage: npm run --silent plan -- FILE [--json]
@@ -13,6 +14,7 @@ does one turn of a trial garment and writes the next work.
   FILE              a work file, as "Download this work" writes it
   --json            print the plan as JSON instead: lengths in mm, angles in
                     degrees
+  --widths MM,MM    with --json: lay the dress on cloths of these widths too
   --seen SEEN       lines of a trial's record from a JSON file, put into the
                     open trial; without --out they count for this print alone
   --take N          take that answer of the open trial: 1 is the first
@@ -47,10 +49,16 @@ export interface Turn {
 export type Command =
   | { readonly kind: "help" }
   /** `seen`: lines that count for this print alone. */
-  | { readonly kind: "plan"; readonly file: string; readonly json: boolean; readonly seen?: string }
+  | {
+      readonly kind: "plan";
+      readonly file: string;
+      readonly json: boolean;
+      readonly seen?: string;
+      readonly widths: readonly Mm[];
+    }
   | { readonly kind: "turn"; readonly file: string; readonly turn: Turn; readonly out: string };
 
-const VALUED = ["--seen", "--take", "--half", "--keep-half", "--close", "--day", "--out"] as const;
+const VALUED = ["--widths", "--seen", "--take", "--half", "--keep-half", "--close", "--day", "--out"] as const;
 const PLAIN = ["--json", "--base", "--begin-trial"] as const;
 type Valued = (typeof VALUED)[number];
 type Plain = (typeof PLAIN)[number];
@@ -59,6 +67,7 @@ type Plain = (typeof PLAIN)[number];
 const DOES = ["--take", "--keep-half", "--close", "--begin-trial"] as const;
 /** What says nothing without another option. */
 const LEANS = [
+  ["--widths", "--json"],
   ["--half", "--take"],
   ["--base", "--close"],
   ["--day", "--begin-trial"],
@@ -87,7 +96,9 @@ function commandOf({ files, values, flags }: Given<Valued, Plain>): Result<Comma
   const seen = values.get("--seen") ?? null;
   if (out === undefined) {
     if (does !== undefined) return fail(`${does} makes another work: say where to write it with --out.`);
-    return ok({ kind: "plan", file, json: flags.has("--json"), ...(seen === null ? {} : { seen }) });
+    const widths = widthsIn(values.get("--widths"));
+    if (widths === null) return fail(`--widths is widths of cloth in mm, as 1140,1500, not ${values.get("--widths")}.`);
+    return ok({ kind: "plan", file, json: flags.has("--json"), widths, ...(seen === null ? {} : { seen }) });
   }
   if (does === undefined && seen === null) return fail("Say what to do before --out writes it. --help shows what.");
   if (flags.has("--json")) return fail("--json prints a plan and --out writes a work: leave one out.");
@@ -117,6 +128,18 @@ function turnOf(values: ReadonlyMap<Valued, string>, flags: ReadonlySet<Plain>):
     close: verdict === null ? null : { verdict, isBase },
     begin: flags.has("--begin-trial") ? { day } : null,
   });
+}
+
+/** mm. No cloth is sold narrower or wider. */
+const CLOTH_WIDTHS = { least: 200, most: 4000 } as const;
+
+/** Each once, in order; null: they are none. */
+function widthsIn(text: string | undefined): readonly Mm[] | null {
+  if (text === undefined) return [];
+  const widths = text.split(",").map((one) => (/^\d+(?:\.\d+)?$/u.test(one.trim()) ? Number(one) : Number.NaN));
+  return widths.every((width) => width >= CLOTH_WIDTHS.least && width <= CLOTH_WIDTHS.most)
+    ? [...new Set(widths)].toSorted((a, b) => a - b)
+    : null;
 }
 
 /** null: nothing was given; undefined: what was given is none of them. */

@@ -58,12 +58,15 @@ export interface ReportPieceDart {
   readonly bust_point_beside_mm: number | null;
 }
 
-export interface ReportPiece {
-  readonly name: PieceName;
-  readonly same_on_both: boolean;
+export interface ReportOutline {
   readonly corners_mm: Readonly<Partial<Record<PointName, Place>>>;
   /** Closed: each begins where the one before ends. */
   readonly edges: readonly ReportEdge[];
+}
+
+export interface ReportPiece extends ReportOutline {
+  readonly name: PieceName;
+  readonly same_on_both: boolean;
   readonly darts: readonly ReportPieceDart[];
   readonly bust_point_mm: Place | null;
   /** Ends of the centre line that lies on the fold, the upper one first; null where there is none. */
@@ -95,12 +98,16 @@ const reportsOf = (plan: Plan, half: PlanHalf, other: PlanHalf): readonly Report
       piece,
       other.pieces.find(({ name }) => name === piece.name),
     ),
-    corners_mm: Object.fromEntries(piece.edges.map(({ from }) => [from, place(pointOf(piece, from))])),
-    edges: piece.edges.map((edge) => reportEdge(piece, edge)),
+    ...outlineReport(piece),
     darts: piece.darts.map((dart) => reportDart(half, piece, dart)),
     bust_point_mm: piece.name === plan.bustPiece ? place(plan.bustPoint.own ?? plan.bustPoint.printed) : null,
     fold_mm: foldOf(piece),
   }));
+
+export const outlineReport = (piece: Piece): ReportOutline => ({
+  corners_mm: Object.fromEntries(piece.edges.map(({ from }) => [from, place(pointOf(piece, from))])),
+  edges: piece.edges.map((edge) => reportEdge(piece, edge)),
+});
 
 const isOnFold = (piece: Piece, { seam, mouthOf }: Edge): boolean =>
   piece.centreOnFold && seam === "centre" && mouthOf === null;

@@ -9,10 +9,11 @@ import type { Plan, PlannedLevel } from "../core/plan/plan";
 import type { MeasureName } from "../core/measures/measure";
 import type { Half } from "../core/decisions/alteration";
 import type { Work } from "../core/decisions/work";
-import { degreesFrom } from "../core/units";
+import { degreesFrom, type Mm } from "../core/units";
 import { checklistLine, checklistSentence } from "../words/checklist";
 import { tapeDoubtWords } from "../words/tapeDoubts";
 import { surePassage } from "../words/surePassage";
+import { dressReport, type ReportDress } from "./dressReport";
 import { halvesReport, type ReportHalves } from "./halvesReport";
 import { measuresReport, type ReportMeasures } from "./measuresReport";
 import { pieceReports, type ReportPieces } from "./pieceReport";
@@ -127,6 +128,8 @@ export interface PlanReport {
   readonly halves: ReportHalves;
   /** null where no trial is open. */
   readonly trial: ReportTrial | null;
+  /** null where nothing is decided of a dress. */
+  readonly dress: ReportDress | null;
 }
 
 const SOURCES = { standIn: "stand-in", fitted: "fitted", own: "own" } as const;
@@ -149,7 +152,8 @@ function reportLevel(levels: readonly PlannedLevel[], name: PlannedLevel["level"
       };
 }
 
-export function planReport(work: Work, plan: Plan): PlanReport {
+/** @param widths of cloth that a dress is laid on besides its own, mm */
+export function planReport(work: Work, plan: Plan, widths: readonly Mm[] = []): PlanReport {
   const hip = reportLevel(plan.levels, "hip");
   const { difference, residual, asked, alteration } = plan.sizing.bust;
   return {
@@ -218,5 +222,6 @@ export function planReport(work: Work, plan: Plan): PlanReport {
     pieces: pieceReports(plan),
     halves: halvesReport(work, plan),
     trial: trialReport(work),
+    dress: dressReport(work, plan, widths),
   };
 }

@@ -17,7 +17,8 @@ import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { zipMarkWords } from "../words/dressDrawing";
 import { bodiceHalf, held, SEEN, seenWidths, type BodiceHalf, type Side } from "./bodiceShape";
-import { line, words, type Figure, type FigureMark, type Spot } from "./figure";
+import { textWidth } from "./fitLines";
+import { arcSpots, line, words, type Figure, type FigureMark, type Spot } from "./figure";
 import {
   fittedLines,
   foldShares,
@@ -44,7 +45,8 @@ export interface DressFigure extends Figure {
 
 /** White round the drawing, mm. */
 const ROOM: Mm = 24;
-const WORDS: Mm = 30;
+/** Of writing, as a share of the drawing's height. */
+const WORDS = 1 / 30;
 
 /** Both sides, in boxes of one size. */
 export function dressDrawing(dress: DressPlan, decided: DressDecidedOf): readonly [DressFigure, DressFigure] {
@@ -54,11 +56,29 @@ export function dressDrawing(dress: DressPlan, decided: DressDecidedOf): readonl
   const top = Math.min(0, ...all.map(({ y }) => y));
   const foot = Math.max(1, ...all.map(({ y }) => y));
   const box = { x: -out - ROOM, y: top - ROOM, width: 2 * (out + ROOM), height: foot - top + 2 * ROOM };
-  const figure = (side: Side, { marks, seen }: Drawn): DressFigure => ({ side, box, marks, seen });
+  const figure = (side: Side, { marks, seen, zip }: Drawn): DressFigure => ({
+    side,
+    box,
+    marks: zip === null ? marks : [...marks, zipWords(zip, box)],
+    seen,
+  });
   return [figure("front", front), figure("back", back)];
 }
 
+/** Beside the end of the zip, within the drawing. */
+function zipWords({ text, at }: ZipSaid, { x, width, height }: Figure["box"]): FigureMark {
+  const size = height * WORDS;
+  const right = x + width - textWidth(text, size);
+  return words(text, { x: Math.min(at.x + size / 2, right), y: at.y + size / 3 }, size);
+}
+
+interface ZipSaid {
+  readonly text: string;
+  readonly at: Spot;
+}
+
 interface Drawn {
+  readonly zip: ZipSaid | null;
   readonly marks: readonly FigureMark[];
   readonly reach: readonly Spot[];
   readonly seen: DressFigure["seen"];
@@ -91,16 +111,18 @@ function sideDrawing(side: Side, dress: DressPlan, decided: DressDecidedOf): Dra
       : [{ half, at, own, behind: bodiceHalf(pieces, side === "front" ? "back" : "front"), pieces }];
   });
   const below = belowOf(dress, halves);
-  const bodice = halves.map((half) => bodiceMarks(half, below !== null));
+  const bound = new Set(dress.edges.edges.filter(({ finish }) => finish === "binding").map(({ edge }) => edge));
+  const bodice = halves.map((half) => bodiceMarks(half, below !== null, bound));
+  const closed = closureMarks(side, halves, below, dress, decided);
   const marks: FigureMark[] = [
-    ...halves.flatMap((half) => insideMarks(half, decided.dress)),
+    ...halves.flatMap((half) => insideMarks(half, dress, decided.dress)),
     ...(below === null ? [] : belowMarks(side, dress, halves, below)),
     ...bodice.flatMap(({ fill }) => fill),
     ...bodice.flatMap(({ lines }) => lines),
     ...centreMarks(side, halves, decided.closure),
     ...halves.flatMap((half) => strapMarks(half, side, dress, decided)),
     ...liningMarks(dress, below),
-    ...closureMarks(side, halves, below, dress, decided),
+    ...closed.marks,
   ];
   const reach = [
     ...halves.flatMap(({ own, at }) =>
@@ -114,6 +136,7 @@ function sideDrawing(side: Side, dress: DressPlan, decided: DressDecidedOf): Dra
   const mean = (width: (of: (typeof widths)[number]) => Mm): Mm =>
     widths.reduce((sum, one) => sum + width(one), 0) / widths.length;
   return {
+    zip: closed.zip,
     marks,
     reach,
     seen: {
@@ -131,6 +154,7 @@ const upperEdge = ({ neck, shoulder, armhole }: BodiceHalf): readonly Spot[] => 
 function bodiceMarks(
   { own, at }: HalfOn,
   hangs: boolean,
+  bound: ReadonlySet<"neck" | "armhole">,
 ): { readonly fill: readonly FigureMark[]; readonly lines: readonly FigureMark[] } {
   const to = (spots: readonly Spot[]): readonly Spot[] => standing(spots, at);
   const waist = [own.waist.side, own.waist.centre];
@@ -140,9 +164,9 @@ function bodiceMarks(
       ...own.seams.map((spots) => line("seam", to(spots))),
       ...own.darts.map(({ line: spots, gathered }) => (gathered ? gatherAt(to(spots)) : line("dart", to(spots)))),
       line(hangs ? "seam" : "edge", to(waist)),
-      line("edge", to(own.neck)),
+      line(bound.has("neck") ? "binding" : "edge", to(own.neck)),
       ...(own.hasStrap ? [line("edge", to(own.shoulder))] : [line("seam", to(own.shoulder))]),
-      line("edge", to(own.armhole)),
+      line(bound.has("armhole") ? "binding" : "edge", to(own.armhole)),
       line("edge", to(own.side)),
     ],
   };
@@ -165,7 +189,7 @@ function gatherAt([mouth, end]: readonly Spot[]): FigureMark {
 }
 
 /** What is seen of the other side's inside above the upper edge of this one. */
-function insideMarks({ own, behind, at }: HalfOn, { straps }: Dress): readonly FigureMark[] {
+function insideMarks({ own, behind, at }: HalfOn, { edges }: DressPlan, { straps }: Dress): readonly FigureMark[] {
   if (behind === null) return [];
   const [neckEnd, behindEnd] = [own.neck.at(-1), behind.neck.at(-1)];
   if (neckEnd === undefined || behindEnd === undefined) return [];
@@ -184,7 +208,13 @@ function insideMarks({ own, behind, at }: HalfOn, { straps }: Dress): readonly F
     line("edge", edge),
     line("edge", standing(isShoulder ? rest.slice(own.shoulder.length) : rest, at)),
     ...(own.hasStrap && behind.hasStrap && own.strapAim !== null && straps?.kind !== "crossed"
-      ? [line("inside", standing(bandOf(behind.shoulder, own.strapAim, null), at), true)]
+      ? [
+          line(
+            "inside",
+            standing(bandOf(behind.shoulder, own.strapAim, edges.strap?.width ?? straps?.width ?? null), at),
+            true,
+          ),
+        ]
       : []),
   ];
 }
@@ -205,6 +235,9 @@ function bandOf(seam: readonly Spot[], aim: Spot, width: Mm | null): readonly Sp
   });
   return [at(-share), { x: aim.x + sx, y: aim.y + sy }, { x: aim.x - sx, y: aim.y - sy }, at(share)];
 }
+
+/** Where a strap that elastic draws in has its folds, as shares of its length from the back. */
+const ELASTIC = [0.06, 0.12, 0.18, 0.24, 0.3] as const;
 
 /** A bow of a tied strap, mm. */
 const BOW: Mm = 26;
@@ -247,7 +280,18 @@ function strapMarks(
           ),
         ])
       : [];
-  return [line("strap", band, true), ...bow];
+  const [inner, top, , outer] = band;
+  const elastic =
+    side === "back" && edges.strap?.elastic != null && inner !== undefined && top !== undefined && outer !== undefined
+      ? ELASTIC.map((share) => {
+          const by = { x: (top.x - inner.x) * share, y: (top.y - inner.y) * share };
+          return line("gather", [
+            { x: inner.x + by.x, y: inner.y + by.y },
+            { x: outer.x + by.x, y: outer.y + by.y },
+          ]);
+        })
+      : [];
+  return [line("strap", band, true), ...elastic, ...bow];
 }
 
 /** Seams and openings on the centre line of the bodice. */
@@ -439,54 +483,59 @@ function liningMarks({ lining }: DressPlan, below: Below | null): readonly Figur
 
 const BUTTON: Mm = 5;
 
+interface Closed {
+  readonly marks: readonly FigureMark[];
+  readonly zip: ZipSaid | null;
+}
+
 function closureMarks(
   side: Side,
   halves: readonly HalfOn[],
   below: Below | null,
   { closure: reading, body }: DressPlan,
   { closure, dress, unit }: DressDecidedOf,
-): readonly FigureMark[] {
+): Closed {
   const reach = below === null ? 0 : Math.min(Math.max(0, closure.belowWaist), below.length);
-  const sold = reading?.zip[unit] ?? null;
-  const said = zipMarkWords(sold?.length ?? reading?.opening ?? null, dress.zip ?? "invisible", unit);
+  const text = zipMarkWords(reading?.zip[unit]?.length ?? null, reading?.opening ?? null, dress.zip, unit);
+  const said = (at: Spot): ZipSaid | null => (text === null ? null : { text, at });
   if (closure.place === "centreBack") {
     const top = halves[0]?.own.neck[0];
-    if (side !== "back" || top === undefined) return [];
-    if (closure.buttons !== undefined) {
-      const count = closure.buttons;
-      const way = reach - top.y - 24;
-      return [
-        line("seam", [top, { x: 0, y: reach }]),
-        ...Array.from({ length: count }, (_, i) => {
-          const y = top.y + 12 + (count === 1 ? 0 : (way * i) / (count - 1));
-          const ring = Array.from({ length: 16 }, (__, k) => ({
-            x: BUTTON * Math.cos((k * Math.PI) / 8),
-            y: y + BUTTON * Math.sin((k * Math.PI) / 8),
-          }));
-          return line("button", ring, true);
-        }),
-      ];
-    }
-    return [
-      line("zip", [top, { x: 0, y: reach }]),
-      line("edge", [
-        { x: -5, y: reach },
-        { x: 5, y: reach },
-      ]),
-      ...(said === null ? [] : [words(said, { x: 16, y: reach + WORDS / 3 }, WORDS)]),
-    ];
+    if (side !== "back" || top === undefined) return { marks: [], zip: null };
+    const end = { x: 0, y: reach };
+    const isButtoned = closure.buttons !== undefined;
+    return {
+      marks: isButtoned
+        ? [line("seam", [top, end]), ...buttonsDown(top.y, reach, closure.buttons ?? 0)]
+        : [
+            line("zip", [top, end]),
+            line("edge", [
+              { x: -5, y: reach },
+              { x: 5, y: reach },
+            ]),
+          ],
+      zip: isButtoned ? null : said(end),
+    };
   }
   const left = halves.find(({ half }) => half === "left");
-  if (left === undefined) return [];
+  if (left === undefined) return { marks: [], zip: null };
   const out = below === null ? null : outOn(below, "left", body.hipDepth);
   const spots = [
     ...left.own.side,
     ...(out === null ? [] : Array.from({ length: 17 }, (_, i) => ({ x: out((reach * i) / 16), y: (reach * i) / 16 }))),
   ].map(({ x, y }) => ({ x: x - 4, y }));
-  return [
-    line("zip", standing(spots, left.at)),
-    ...(said === null || side === "back"
-      ? []
-      : [words(said, { x: left.own.waist.side.x + 14, y: WORDS / 3 - 30 }, WORDS)]),
-  ];
+  return {
+    marks: [line("zip", standing(spots, left.at))],
+    zip: side === "back" ? null : said({ x: left.own.waist.side.x, y: -20 }),
+  };
+}
+
+/** The first and the last stand so far from the ends of the opening, mm. */
+const FROM_END: Mm = 12;
+
+function buttonsDown(top: Mm, foot: Mm, count: number): readonly FigureMark[] {
+  const way = foot - top - 2 * FROM_END;
+  return Array.from({ length: count }, (_, i) => {
+    const y = top + FROM_END + (count === 1 ? 0 : (way * i) / (count - 1));
+    return line("button", arcSpots({ x: 0, y }, BUTTON, 0, 2 * Math.PI), true);
+  });
 }

@@ -5,7 +5,7 @@
 import type { LengthUnit } from "../core/decisions/work";
 import type { ClothLay, LaidPart } from "../core/cloth/cutting";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
-import { clothEdgeWords, copyWords, GOES_ON, rulerWords, START_OF_CLOTH } from "../words/layDrawing";
+import { clothEdgeWords, copyWords, GOES_ON, layLegend, rulerWords, START_OF_CLOTH } from "../words/layDrawing";
 import { textWidth } from "./fitLines";
 import { line, words, type Figure, type FigureMark, type Spot } from "./figure";
 
@@ -78,10 +78,10 @@ export function layDrawing(lay: ClothLay, named: (key: string) => string, unit: 
       box: {
         x: 0,
         y: 0,
-        width: columns * (wide * scale + RULER) + (columns - 1) * BETWEEN + 2,
-        height: RULER + longest * scale + 5,
+        width: columns * (wide * scale + RULER) + (columns - 1) * BETWEEN + RULER / 2,
+        height: RULER + longest * scale + 10,
       },
-      marks,
+      marks: [...marks, words(layLegend(lay.onFold, unit), { x: RULER, y: RULER + longest * scale + 8 }, SMALL)],
     },
     rows,
     scale,
@@ -112,7 +112,7 @@ function columnEnds({ parts }: ClothLay, long: Mm, columns: number): readonly Mm
   return Array.from({ length: columns }, (_, column) => {
     if (column === columns - 1) return long;
     const even = each * (column + 1);
-    const tries = Array.from({ length: GIVE_STEPS + 1 }, (__, i) => even + ((i / GIVE_STEPS - 0.5) * GIVE * each) / 1);
+    const tries = Array.from({ length: GIVE_STEPS + 1 }, (__, i) => even + (i / GIVE_STEPS - 0.5) * GIVE * each);
     return tries.toSorted((p, q) => crossed(p) - crossed(q) || Math.abs(p - even) - Math.abs(q - even))[0] ?? even;
   });
 }
@@ -190,8 +190,26 @@ function partMarks(
   const isHere = isMainColumn(ring, from, to);
   return [
     line("cutting", within.map(at), true),
-    ...(isHere ? [...grainMarks(longest, at), ...nameMarks(within, longest, row, at, scale, unit)] : []),
+    ...(isHere ? markedWithin(within, longest, row, at, scale, unit) : []),
   ];
+}
+
+/** The grain, broken where the name stands in its way. */
+function markedWithin(
+  ring: readonly Spot[],
+  longest: Upright,
+  row: LaidRow,
+  at: At,
+  scale: number,
+  unit: LengthUnit,
+): readonly FigureMark[] {
+  const names = nameMarks(ring, longest, row, at, scale, unit);
+  const middle = (longest.top + longest.foot) / 2;
+  const isTurned = names.some((mark) => mark.kind === "words" && mark.degrees !== undefined);
+  const taken = isTurned
+    ? Math.max(...names.map((mark) => (mark.kind === "words" ? textWidth(mark.text, mark.size) : 0)))
+    : names.length * TYPE * 1.25;
+  return [...grainMarks(longest, middle, taken / 2 + 1, at), ...names];
 }
 
 /** Most of a part that goes over the end of a column lies in one of them; there it is named. */
@@ -253,11 +271,17 @@ function longestUpright(ring: readonly Spot[]): Upright | null {
   return best;
 }
 
-function grainMarks({ x, top, foot }: Upright, at: At): readonly FigureMark[] {
-  const [from, to] = [at({ x, y: top + (foot - top) * 0.14 }), at({ x, y: foot - (foot - top) * 0.14 })];
+function grainMarks({ x, top, foot }: Upright, middle: Mm, clear: Mm, at: At): readonly FigureMark[] {
+  const [from, to, mid] = [
+    at({ x, y: top + (foot - top) * 0.12 }),
+    at({ x, y: foot - (foot - top) * 0.12 }),
+    at({ x, y: middle }),
+  ];
   const head = Math.min(1.2, (to.y - from.y) / 5);
+  if (mid.y - clear - from.y < head) return [];
   return [
-    line("grain", [from, to]),
+    line("grain", [from, { x: mid.x, y: mid.y - clear }]),
+    line("grain", [{ x: mid.x, y: mid.y + clear }, to]),
     line("grain", [{ x: from.x - head * 0.6, y: from.y + head }, from, { x: from.x + head * 0.6, y: from.y + head }]),
     line("grain", [{ x: to.x - head * 0.6, y: to.y - head }, to, { x: to.x + head * 0.6, y: to.y - head }]),
   ];

@@ -25,7 +25,7 @@ export function circleSteps({ part, radii, pin }: Sketched, unit: LengthUnit): r
     foldSides === 1
       ? "Fold the cloth once along its length, right sides together."
       : "Lay the cloth out single, a selvage at your left.",
-    `Push a pin in ${foldSides === 1 ? "on the fold" : pin.across > 0 ? `${long(pin.across)} from the selvage` : "at the selvage"}, ${long(pin.along)} from the cut end.`,
+    `Push a pin in ${foldSides === 1 ? "on the fold" : pin.across > 0 ? `${long(pin.across)} from the selvage` : "at the selvage"}, ${pin.along > 0 ? `${long(pin.along)} from the cut end` : "at the cut end"}.`,
     `Tie a string to the pin and a chalk to the string. Draw the waist at ${long(radii.waist)} and the hem at ${long(radii.hem)} from the pin.`,
     `Cut at ${long(radii.waistCut)} and at ${long(radii.hemCut)} from the pin${allowances.sides > 0 ? `, and ${formatAmount(allowances.sides, unit)} outside each straight side that is sewn` : ""}.`,
   ];

@@ -18,3 +18,7 @@ export const rulerWords = (mm: Mm, unit: LengthUnit): string =>
 
 /** "skirt front", "skirt front (2)". */
 export const copyWords = (name: string, copy: number): string => (copy <= 1 ? name : `${name} (${copy})`);
+
+/** What the two numbers under a name are. */
+export const layLegend = (onFold: boolean, unit: LengthUnit): string =>
+  `Under each name: ${unit} from the ${onFold ? "fold" : "left selvage"} · ${unit} from the cut end, to its nearest corner.`;

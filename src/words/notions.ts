@@ -40,10 +40,11 @@ export const notionWords = (notion: Notion, unit: LengthUnit): NotionWords => ({
   amount: amountWords(notion, unit),
 });
 
-function amountWords({ what, count, length, width, area, sold }: Notion, unit: LengthUnit): string {
+function amountWords({ what, count, length, width, area, sold, comesApart = false }: Notion, unit: LengthUnit): string {
   switch (what) {
     case "zip": {
       const zip = sold?.[unit] ?? null;
+      if (comesApart && length !== null) return `one that comes apart below, ${formatLength(length, unit)} long`;
       if (zip !== null) return `${soldWords(zip.length, zip.unit)}, cut shorter at its lower end`;
       return length === null
         ? "none is long enough"

@@ -16,12 +16,13 @@ import { capital, listWords, pieceWords, seamWords } from "./terms/names";
 import { TEST_SQUARES_MUST } from "./testSquares";
 import { TOILE_SEAMS } from "./truePaper";
 
-export type PaperSheet = "checklist" | "pieces" | "overlay" | "since" | "trial" | "measures";
+export type PaperSheet = "checklist" | "pieces" | "overlay" | "dress" | "since" | "trial" | "measures";
 
 export const SHEET_NAMES: Readonly<Record<PaperSheet, string>> = {
   checklist: "Checklist",
   pieces: "True-scale pieces",
   overlay: "Tissue overlay",
+  dress: "Dress",
   since: "Alter your toile’s paper",
   trial: "Trial record",
   measures: "Measure sheet",
@@ -33,6 +34,8 @@ const SHEET_ABOUT: Readonly<Record<PaperSheet, string>> = {
     "The pieces on the table in their true size, altered already: join the pages, cut out, and lay them on the cloth.",
   overlay:
     "Only the stretches that change, in their true size, with the printed points they are laid on: slide them under the tissue and trace.",
+  dress:
+    "The dress as a whole: what to cut and how, how the cloth is laid, what else to buy, and the order of sewing with boxes to tick.",
   since: "Only what changed since a toile was sewn: steps, and strips, on the paper that you have.",
   trial:
     "A sheet for the first fitting: what was sewn, what is seen on the body, what to change. Fill it in with the trial on.",

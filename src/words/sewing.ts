@@ -47,9 +47,11 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
   bodiceSides: ({ way, seams }) =>
     way === "withLining"
       ? "Open shell and lining out at the underarm, and sew the side seams of both in one go."
-      : seams.every(({ half }) => half === "right")
-        ? "Sew the right side seam. The left one opens."
-        : "Sew the side seams.",
+      : way === "withFacing"
+        ? "Open the facing out at the underarm, and sew the side seams of bodice and facing in one go."
+        : seams.every(({ half }) => half === "right")
+          ? "Sew the right side seam. The left one opens."
+          : "Sew the side seams.",
   liningDarts: "Lining: sew the darts.",
   liningSeams: "Lining: sew the seams within front and back.",
   liningShoulders: "Lining: sew the shoulder seams.",
@@ -60,6 +62,7 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
   facingSeams: "Join the facings to rings, and neaten their lower edges.",
   liningTopEdge:
     "Lay lining on shell, right sides together, and sew the upper edge. Stop one allowance short of the opening. Trim, clip the curves and turn.",
+  faceTopEdge: "Sew the facing to the upper edge, right sides together. Trim, clip the curves and turn.",
   faceNeck: "Sew the neck facing on, right sides together. Trim, clip and turn.",
   faceArmholes: "Sew the armhole facings on, right sides together. Trim, clip and turn.",
   bindNeck: "Bind the neck edge, the ends turned in at the opening.",
@@ -153,6 +156,13 @@ const CAUTIONS: Readonly<Record<SewingCaution, string>> = {
   needle: "Take pins out before the needle gets there.",
 };
 
+const MARKS: Readonly<Record<NonNullable<SewingStep["marks"]>[number]["at"], string>> = {
+  topEdge: "Upper edge",
+  underBust: "Under-bust seam",
+  waist: "Waist seam",
+  end: "End of the opening",
+};
+
 export interface SewingStepWords {
   readonly text: string;
   /** What is sewn along, a line each: "front and back, 2 × 21.4 cm". */
@@ -168,7 +178,10 @@ export function sewingStepWords(step: SewingStep, unit: LengthUnit): SewingStepW
   const press = PRESSED[step.name] ?? "Press.";
   return {
     text: typeof said === "string" ? said : said(step),
-    seams: step.seams.map((seam) => seamSaid(seam, unit)),
+    seams: [
+      ...step.seams.map((seam) => seamSaid(seam, unit)),
+      ...(step.marks ?? []).map(({ at, from }) => `${MARKS[at]}: ${formatLength(from, unit)}`),
+    ],
     allowance: step.allowance === null ? null : formatAmount(step.allowance, unit),
     press: step.press && press !== "" ? press : null,
     cautions: step.cautions.map((caution) => CAUTIONS[caution]),

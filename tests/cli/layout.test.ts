@@ -41,19 +41,37 @@ describe("columns", () => {
 
 describe("readArguments", () => {
   it("reads a file, with or without --json on either side", () => {
-    expect(readArguments(["a.json"])).toEqual({ ok: true, value: { kind: "plan", file: "a.json", json: false } });
+    expect(readArguments(["a.json"])).toEqual({
+      ok: true,
+      value: { kind: "plan", file: "a.json", json: false, widths: [] },
+    });
     expect(readArguments(["--json", "a.json"])).toEqual({
       ok: true,
-      value: { kind: "plan", file: "a.json", json: true },
+      value: { kind: "plan", file: "a.json", json: true, widths: [] },
     });
     expect(readArguments(["a.json", "--json"])).toEqual({
       ok: true,
-      value: { kind: "plan", file: "a.json", json: true },
+      value: { kind: "plan", file: "a.json", json: true, widths: [] },
     });
   });
 
+  it.each([
+    ["1140", [1140]],
+    ["1500, 900,1500", [900, 1500]],
+  ])("takes widths of cloth: %s", (given, widths) => {
+    expect(readArguments(["a.json", "--json", "--widths", given])).toMatchObject({ ok: true, value: { widths } });
+  });
+
+  it.each([["114 cm"], ["90,"], ["150"], ["-1140"], ["5000"]])("says what widths are for %j", (given) => {
+    const read = readArguments(["a.json", "--json", "--widths", given]);
+    expect(read.ok ? "" : read.failure).toContain("widths of cloth in mm");
+  });
+
   it("takes a name after -- as it is", () => {
-    expect(readArguments(["--", "--json"])).toEqual({ ok: true, value: { kind: "plan", file: "--json", json: false } });
+    expect(readArguments(["--", "--json"])).toEqual({
+      ok: true,
+      value: { kind: "plan", file: "--json", json: false, widths: [] },
+    });
   });
 
   it.each([[["--help"]], [["-h"]], [["a.json", "--help"]]])("shows help for %j", (args) => {

@@ -93,6 +93,19 @@ const WORKS: readonly (readonly [version: number, work: unknown])[] = [
       seen: SEEN.map((one) => ({ ...one, sewn: [] })),
     },
   ],
+  [
+    9,
+    {
+      ...SAME,
+      tapes: TAPES,
+      trusted: { bustGirth: 905 },
+      pattern: { ...STYLED, lengths: { height: { all: 1680 } } },
+      picks: { baseSize: "14" },
+      wearer: "An invented wearer",
+      dress: { opacity: "sheer" },
+      seen: SEEN.map((one) => ({ ...one, sewn: [] })),
+    },
+  ],
 ];
 const NEWEST = WORKS.length;
 

@@ -5,6 +5,7 @@ import { describe, expect, it } from "vitest";
 import { readArguments, USAGE } from "../../src/cli/args";
 import { PAPER_USAGE, readPaperArguments } from "../../src/cli/paperArgs";
 import { planReport } from "../../src/cli/report";
+import type { Work } from "../../src/core/decisions/work";
 import { measuresOf, tapesOf } from "../../src/core/measures/tape";
 import { planOf, withAlterations } from "../support/works";
 import { invariant } from "../../src/core/result";
@@ -18,6 +19,12 @@ const unevenLength = withAlterations({ kind: "fit", id: "a", fit: "lengthAboveBu
 
 /** Half of the under-bust: the tape is doubted. */
 const misread = { ...unevenLength, tapes: tapesOf({ ...measuresOf(unevenLength.tapes), underBustGirth: 400 }) };
+
+/** Sectors of a ring, and edges bound on the bias. */
+const round: Work = {
+  ...unevenLength,
+  dress: { skirt: { kind: "circle", share: 0.5, length: 600 }, edges: { neck: "binding", armhole: "binding" } },
+};
 
 /** From a heading to the next of its own rank or a higher one. */
 const section = (title: string, rank: number): string =>
@@ -54,12 +61,12 @@ const isOneOf = (commands: readonly string[]) => (line: string) =>
   commands.some((name) => line.includes(` ${name} -- `));
 
 describe("the table of the JSON in README", () => {
-  const table = rows(section("The plan as JSON", 3));
+  const table = [...rows(section("The plan as JSON", 3)), ...rows(section("The rest of the dress in the JSON", 3))];
   const told = table.map(([key = ""]) => key.replaceAll("`", ""));
   const found = new Set(
     [
       ...[...DEMO_FILES, HALVES_FILE].map(planJson),
-      ...[unevenLength, misread, ...OPEN_TRIALS].map((work) => planReport(work, planOf(work))),
+      ...[unevenLength, misread, round, ...OPEN_TRIALS].map((work) => planReport(work, planOf(work))),
     ]
       .flatMap((report) => keysOf(report))
       .map((key) => key.replace(/^pieces\.right\[\]/u, "pieces.left[]")),

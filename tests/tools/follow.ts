@@ -46,11 +46,13 @@ function add(arrival: Arrival | null, of: string, { alterations }: Work): void {
   found.seam = Math.max(found.seam, ...arrival.seams.map(({ by }) => by));
 }
 
+const dressed = (work: Work, index: number): Work =>
+  process.argv.includes("--necklines") ? withNeckline(work, index) : work;
+
 function addTurned(work: Work, of: string, index: number): void {
   const darts = process.argv.includes("--uneven") ? unevenDarts(work, index) : work;
   const asked = process.argv.includes("--cups") ? unevenCup(darts, index) : darts;
-  const dressed = process.argv.includes("--necklines") ? withNeckline(asked, index) : asked;
-  add(arrivalOf(dressed), of, dressed);
+  add(arrivalOf(dressed(asked, index)), of, asked);
 }
 
 const unitOf = (index: number): LengthUnit => (index % 3 === 0 ? "in" : "cm");
@@ -69,7 +71,10 @@ if (process.argv.includes("--since"))
   for (const style of STYLE_NAMES) {
     const numRuns = Math.ceil(count / STYLE_NAMES.length);
     for (const [index, work] of fc.sample(anyChainWork(style), { seed, numRuns }).entries()) {
-      const way = wayFrom(versionBefore(work, index), work, unitOf(index));
+      const before = versionBefore(work, index);
+      // By turns the neckline is another, new, or gone again.
+      const [from, to] = [index % 3 === 0 ? before : dressed(before, index), dressed(work, index + (index % 2))];
+      const way = wayFrom(from, index % 3 === 2 ? work : to, unitOf(index));
       add(way === null ? null : way.arrival, `${style} ${index}`, work);
     }
   }
@@ -77,7 +82,11 @@ else if (process.argv.includes("--own"))
   for (const front of FOREIGN_FRONTS) {
     const numRuns = Math.ceil(count / FOREIGN_FRONTS.length);
     for (const [index, made] of fc.sample(anyForeignWork({ front }, most), { seed, numRuns }).entries())
-      add(arrivalOnForeign(made, unitOf(index)), `${front} ${index}, nest ${made.foreign.options.seed}`, made.work);
+      add(
+        arrivalOnForeign({ ...made, work: dressed(made.work, index) }, unitOf(index)),
+        `${front} ${index}, nest ${made.foreign.options.seed}`,
+        made.work,
+      );
   }
 else
   for (const style of STYLE_NAMES) {

@@ -57,7 +57,16 @@ const isDouble = ({ first, second }: SeamPair): boolean => [...first, ...second]
 const isBackPiece = (name: PieceName): boolean => !isFrontPiece(name) && name !== "strap";
 
 /** Single on a front armhole, double on a back one, so that facing or lining cannot be put in the wrong way round. */
-const ARMHOLES: readonly (readonly PieceName[])[] = [["front"], ["centreFront", "sideFront"], ["cup"], ["back"]];
+const ARMHOLES: readonly (readonly PieceName[])[] = [
+  ["front"],
+  ["centreFront", "sideFront"],
+  ["cup"],
+  ["back"],
+  ["frontFacing"],
+  ["backFacing"],
+  ["frontArmholeFacing"],
+  ["backArmholeFacing"],
+];
 /** How far down the armhole from its upper end. */
 const BALANCE_AT = 0.58;
 /** A shorter armhole has no room for one. */

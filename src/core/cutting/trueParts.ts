@@ -181,21 +181,23 @@ export function truePartsOf({
       const { piece, half, key } = part;
       const refused = fail({ code: "paper/outline-refused" as const, piece: piece.name, half });
       if (isRefused(piece)) return refused;
+      const own = truePiece(piece, {
+        key,
+        size: null,
+        allowances: allowances === null ? null : { ...allowances, ...part.allowances },
+        closure: closureOf(group),
+        label: undefined,
+        half,
+        number: [index + 1, wanted.length],
+        notches: notchesOf(group, half).filter(({ piece: name }) => name === piece.name),
+        buttons: [],
+        lengthen: [],
+        bustPoint: null,
+        cut: part.cut,
+      });
       const drawn: TruePiece = {
-        ...truePiece(piece, {
-          key,
-          size: null,
-          allowances,
-          closure: closureOf(group),
-          label: undefined,
-          half,
-          number: [index + 1, wanted.length],
-          notches: notchesOf(group, half).filter(({ piece: name }) => name === piece.name),
-          buttons: [],
-          lengthen: [],
-          bustPoint: null,
-          cut: part.cut,
-        }),
+        ...own,
+        seams: own.seams.map((run) => (run.opens !== null && FACES_BODY.has(group) ? { ...run, opens: "free" } : run)),
         part: { group, cloth: part.cloth },
         also: alsoCutBy(parts, key),
       };

@@ -65,8 +65,8 @@ export type Drill =
 export interface SeamRun {
   readonly seam: SeamName;
   readonly edges: readonly EdgeCurve<"piece">[];
-  /** How it opens, where it does. */
-  readonly opens: "zip" | "buttons" | null;
+  /** How it opens, where it does; `free`: left open beside the zip of another layer. */
+  readonly opens: "zip" | "buttons" | "free" | null;
 }
 
 export interface TruePiece {

@@ -3,6 +3,7 @@ import type { Allowances } from "../decisions/allowances";
 import type { LengthUnit } from "../decisions/work";
 import { distance } from "../geometry/point";
 import { pointOf, type Piece, type SeamName } from "../pattern/piece";
+import { isFacing } from "../pattern/pieceGroups";
 import { allowanceOf, USUAL_ALLOWANCES } from "../parts/seamAllowance";
 import type { Mm } from "../units";
 
@@ -53,6 +54,8 @@ export const isOwnAllowance = (seam: SeamName, value: Mm | undefined): boolean =
  * half the finished width: wider, the two would not lie side by side inside it.
  */
 export function allowanceOn(piece: Piece, allowances: Allowances, seam: SeamName): Mm {
+  // The free edge of a facing is neatened as it is cut.
+  if (seam === "edge" && isFacing(piece.name)) return 0;
   const allowance = allowanceOf(allowances, seam);
   return piece.name === "strap" && seam !== "strap" ? Math.min(allowance, strapWidthOf(piece) / 2) : allowance;
 }

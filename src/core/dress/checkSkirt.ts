@@ -67,6 +67,9 @@ function roundWaist({ parts, tiers }: SkirtDraft): Mm {
 const sectors = (parts: SkirtDraft["parts"]): readonly SectorPart[] =>
   parts.filter((part): part is SectorPart => part.kind === "sector");
 
+const rectangles = (parts: SkirtDraft["parts"]): readonly RectanglePart[] =>
+  parts.filter((part): part is RectanglePart => part.kind === "rectangle");
+
 const arcOf = ({ angle, inner, waistRadii, foldSides }: SectorPart): Mm =>
   (waistRadii === undefined ? angle * inner : marksLength(waistRadii)) * (1 + foldSides);
 
@@ -82,15 +85,11 @@ function sidesWalk(skirt: SkirtDraft): readonly DressCheck[] {
 
 /** Each tier's widths of cloth make up what it is to be, and the one above is what it is gathered to. */
 function tiersGather({ tiers, parts }: SkirtDraft): readonly DressCheck[] {
-  const rectangles = parts.filter((part): part is RectanglePart => part.kind === "rectangle");
+  const cloth = rectangles(parts).map(({ width, cut }) => width * cut.count);
   return worst(
     (tiers ?? []).flatMap((tier, i) => {
-      const cloth = (at: number): Mm => {
-        const cut = rectangles[at];
-        return cut === undefined ? 0 : cut.width * cut.cut.count;
-      };
-      const made = claim("tiersGather", cloth(i), tier.width, SEWN_AGREEMENT);
-      return i === 0 ? [made] : [made, claim("tiersGather", tier.gatheredTo, cloth(i - 1), SEWN_AGREEMENT)];
+      const made = claim("tiersGather", cloth[i] ?? 0, tier.width, SEWN_AGREEMENT);
+      return i === 0 ? [made] : [made, claim("tiersGather", tier.gatheredTo, cloth[i - 1] ?? 0, SEWN_AGREEMENT)];
     }),
   );
 }
@@ -117,10 +116,10 @@ function lengthsCut(skirt: SkirtDraft): SkirtDraft["lengths"] {
       back: seamOf(set, "skirtBack", "centre") + vent,
     };
   }
-  const rectangles = parts.filter((part): part is RectanglePart => part.kind === "rectangle");
-  const [first] = rectangles;
+  const tiers = rectangles(parts);
+  const [first] = tiers;
   if (first !== undefined) {
-    const deep = rectangles.reduce((sum, { depth }) => sum + depth, 0);
+    const deep = tiers.reduce((sum, { depth }) => sum + depth, 0);
     const edge = first.upperEdge ?? { front: 0, side: 0, back: 0 };
     return { front: deep - edge.front, side: deep - edge.side, back: deep - edge.back };
   }

@@ -4,7 +4,9 @@ import type { Decided } from "../decisions/decided";
 import type { Dress } from "../decisions/dress";
 import { draftEdges } from "../edges/draftEdges";
 import { draftLining } from "../lining/draftLining";
-import { readClosure } from "../opening/readClosure";
+import type { LiningDraft } from "../lining/liningDraft";
+import { readClosure, type ClosureAsked } from "../opening/readClosure";
+import type { DressBody } from "../parts/dressBody";
 import type { Part } from "../parts/part";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
 import { isBasque } from "../pattern/pieceGroups";
@@ -16,7 +18,10 @@ import { ok, type Result } from "../result";
 import { notionsOf } from "../sewing/notionsOf";
 import { orderOfSewing } from "../sewing/orderOfSewing";
 import { draftSkirt } from "../skirts/draftSkirt";
+import type { SkirtDraft } from "../skirts/skirtDraft";
+import type { Closure } from "../decisions/pattern";
 import type { LengthUnit } from "../decisions/work";
+import type { Mm } from "../units";
 import { bodiceParts } from "./bodiceParts";
 import { dressedBody } from "./dressedBody";
 import { checkDress } from "./checkDress";
@@ -85,8 +90,10 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
           skirt: made?.levels ?? [],
           lining: lined?.levels ?? [],
           liningFree: free === null ? 0 : Math.max(free.below - closure.belowWaist, 0),
+          ...hipDepthOfLining(lined, closure),
+          strapLength: edges.strap?.length ?? null,
           isNeckUntied: edges.strap?.kind === "tied",
-          body: made === null ? { bust: body.bust, hip: body.hip, shoulderGirth: body.shoulderGirth } : body,
+          body: bodyThrough(body, made, closure),
         });
   const shell = [...bodiceParts(bodice, edges), ...(made?.parts ?? [])];
   const parts: readonly Part[] = [
@@ -123,6 +130,25 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
     sewing: orderOfSewing(sewn),
     checks: checkDress(sewn, body),
   };
+}
+
+/** Her hip line lies as far above a level hem at the centre back as at the side. */
+function hipBelow({ back, side }: SkirtDraft["lengths"], hipDepth: Mm, { place }: Closure): Mm {
+  return hipDepth + (place === "side" ? 0 : back - side);
+}
+
+function bodyThrough(
+  { bust, hip, shoulderGirth, hipDepth }: DressBody,
+  skirt: SkirtDraft | null,
+  closure: Closure,
+): ClosureAsked["body"] {
+  const girths = { bust, hip, shoulderGirth };
+  return skirt === null ? girths : { ...girths, hipDepth: hipBelow(skirt.lengths, hipDepth, closure) };
+}
+
+function hipDepthOfLining(lining: LiningDraft | null, closure: Closure): Pick<ClosureAsked, "liningHipDepth"> {
+  const figures = lining?.skirtFigures ?? null;
+  return figures === null ? {} : { liningHipDepth: hipBelow(figures.lengths, figures.hipDepth, closure) };
 }
 
 /** A skirt takes the place of the pattern's basque. */

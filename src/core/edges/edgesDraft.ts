@@ -22,6 +22,8 @@ export interface StrapFigures {
   readonly width: Mm;
   /** Of the seams on cup and back that it is sewn to, as the bodice has them: a narrower strap is set in their middle. */
   readonly seamWidth: Mm;
+  /** As she wants it: more than the width where its seams hold no more. */
+  readonly asked: Mm;
   /** Finished, from seam to seam; of a tied one each end. */
   readonly length: Mm;
   /** Over the shoulder, from seam to seam. */

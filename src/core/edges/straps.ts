@@ -51,7 +51,10 @@ export function draftStraps({ strap, cup, back }: PieceSet, straps: Straps, allo
   if ([cup, back].some(({ points }) => points.strapInner === undefined || points.strapAim === undefined)) return null;
   const own = seamLength(strap, "strap") / 2;
   const ownLength = distance(pointOf(strap, "strapFrontInner"), pointOf(strap, "strapBackInner"));
-  const width = straps.width ?? own;
+  const seamWidth = Math.min(seamLength(cup, "strap"), seamLength(back, "strap"));
+  const asked = straps.width ?? own;
+  // No wider one fits the seams that it is sewn to.
+  const width = Math.min(asked, Math.max(seamWidth, own));
   const isCrossed = straps.kind === "crossed";
   const plainWay = wayOf(cup) + wayOf(back);
   const way = wayOf(cup) + (isCrossed ? wayAcross(back) : wayOf(back));
@@ -64,7 +67,8 @@ export function draftStraps({ strap, cup, back }: PieceSet, straps: Straps, allo
     figures: {
       kind: straps.kind,
       width,
-      seamWidth: Math.min(seamLength(cup, "strap"), seamLength(back, "strap")),
+      seamWidth,
+      asked,
       length,
       way,
       coversBra: straps.braStrap === undefined ? null : width >= straps.braStrap + 2 * BESIDE_BRA,

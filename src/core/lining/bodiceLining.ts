@@ -4,9 +4,18 @@
  * less what the ends keep from the closure; gathers are sewn as darts of the same intake.
  */
 import { seamLength } from "../girth/seamLength";
-import type { Edge, Piece, PieceName, PointName, SeamName } from "../pattern/piece";
+import { distance } from "../geometry/point";
+import {
+  pointNames,
+  pointOf,
+  type Edge,
+  type Piece,
+  type PieceName,
+  type PointName,
+  type SeamName,
+} from "../pattern/piece";
 import { isBasque } from "../pattern/pieceGroups";
-import { piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
+import { pieceIn, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import { remember } from "../remember";
 import { invariant } from "../result";
 import { truedOver } from "../surgery/openDart";
@@ -14,6 +23,7 @@ import { withSeamEnd } from "../surgery/walkAgain";
 import { trueAll } from "../truing/trueAll";
 import { equalLegs } from "../truing/trueSeams";
 import { walkSeams } from "../truing/walkSeams";
+import { LINING_TRUED_AT_MOST } from "../tolerance";
 import type { Mm } from "../units";
 import { leaveFree } from "./leaveFree";
 import { openSeamOf, type OpenAt } from "./openSeam";
@@ -62,19 +72,39 @@ export function bodiceLining({ pieces, at, ease, beside, below }: HalfAsked): Pi
   return made({ ...others, back: invariant(back, "back"), at, ease, beside, below });
 }
 
-function lineHalf({ pieces, at, ease, beside, below }: HalfAsked): PieceSet {
-  const lined = setOf(piecesOf(pieces).map((piece) => linePiece(piece, { at, ease, beside, below })));
-  return trueAll(lined, [equalLegs, walkSeams]).pieces;
+/** Less and less is tried where a shape leaves no room for all of it: the ease first, then a set-back end above the waist. */
+const TRIES = [
+  { isEased: true, isClear: true },
+  { isEased: false, isClear: true },
+  { isEased: false, isClear: false },
+] as const;
+
+function lineHalf(asked: HalfAsked): PieceSet {
+  let lined: PieceSet = {};
+  for (const { isEased, isClear } of TRIES) {
+    const ease = isEased ? asked.ease : 0;
+    const drawn = setOf(piecesOf(asked.pieces).map((piece) => linePiece(piece, { ...asked, ease }, isClear)));
+    const { pieces, left } = trueAll(drawn, [equalLegs, walkSeams]);
+    lined = pieces;
+    if (left === null && piecesOf(pieces).every((piece) => isNear(pieceIn(drawn, piece.name), piece))) break;
+  }
+  return lined;
 }
 
-function linePiece(shell: Piece, { at, ease, beside, below }: Omit<HalfAsked, "pieces">): Piece {
+/** Whether truing moved its corners by no more than tenths and a few millimetres. */
+const isNear = (drawn: Piece, trued: Piece): boolean =>
+  drawn === trued ||
+  pointNames(drawn).every((name) => distance(pointOf(drawn, name), pointOf(trued, name)) < LINING_TRUED_AT_MOST);
+
+function linePiece(shell: Piece, { at, ease, beside, below }: Omit<HalfAsked, "pieces">, isClear: boolean): Piece {
   const opens = openSeamOf(shell, at);
   const sewn = sewnAsDarts(shell);
   if (isBasque(shell.name)) return opens === null ? sewn : leaveFree(sewn, opens, { below, beside });
   const eased = opens === "side" ? sewn : easeSide(sewn, ease);
-  const by = (edge: Edge): Mm => (edge.seam === opens ? beside : UPPER.has(edge.seam) ? UNDER_EDGE : 0);
+  const fromZip = isClear ? beside : 0;
+  const upper = (edge: Edge): Mm => (edge.seam === opens ? fromZip : UPPER.has(edge.seam) ? UNDER_EDGE : 0);
   // Of an edge that is shorter than what its neighbours take off it, nothing is left: then only the closure is kept clear of.
-  const drawn = setBack(eased, by) ?? setBack(eased, (edge) => (edge.seam === opens ? beside : 0)) ?? eased;
+  const drawn = setBack(eased, upper) ?? setBack(eased, (edge) => (edge.seam === opens ? fromZip : 0)) ?? eased;
   return opens === null ? drawn : withWaist(drawn, opens, seamLength(shell, "waist") - beside);
 }
 

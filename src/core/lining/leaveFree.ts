@@ -53,7 +53,8 @@ const edgeAt = (piece: Piece, index: number): Edge => invariant(piece.edges[inde
 export function rowOf({ edges }: Piece, seam: SeamName): readonly number[] {
   const start = edges.findIndex((edge, at) => edge.seam === seam && edges.at(at - 1)?.seam !== seam);
   const row: number[] = [];
-  for (let step = 0; start >= 0 && step < edges.length; step += 1) {
+  if (start < 0) return row;
+  for (let step = 0; step < edges.length; step += 1) {
     const index = (start + step) % edges.length;
     if (edges[index]?.seam !== seam) break;
     row.push(index);

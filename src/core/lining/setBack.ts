@@ -8,18 +8,19 @@ import { beside } from "../allowance/parallels";
 import { dartOf, pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "../pattern/piece";
 import { curveOf } from "../pattern/ring";
 import { invariant } from "../result";
-import { LINES_PARALLEL, SET_BACK_WITHIN, SMOOTH_BEND, SOLVER_ACCURACY } from "../tolerance";
+import { HANDLE_STEP, LINES_PARALLEL, SET_BACK_WITHIN, SMOOTH_BEND, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm } from "../units";
 
 /** Rounds of Newton's method; three are usual. */
 const ROUNDS = 12;
-/** Curve parameter. The step over which it is seen where a line goes on to. */
-const STEP = 1e-5;
+/** How far a corner may go, in distances set back: where it goes further, the two lines hardly meet (our own choice). */
+const FURTHEST = 5;
 /** Curve parameters at which it is looked how far off a parallel is. */
 const LOOKS = [1 / 8, 1 / 4, 3 / 8, 1 / 2, 5 / 8, 3 / 4, 7 / 8];
 /** Shares by which handles are made longer and shorter in search of the nearest curve: from the first on, halved to the last. */
 const FIRST_STEP = 0.08;
 const LAST_STEP = 0.004;
+const SEARCHES = 40;
 
 /** An edge and how far inside it is to lie. */
 interface Moved {
@@ -36,7 +37,7 @@ interface Corner {
 
 /**
  * @param byOf how far inside each edge is to lie; 0: it stays. Of a dart's mouth nothing is asked: its ends move along the legs
- * @returns the piece; null where an edge would be used up
+ * @returns the piece; null where an edge would be used up, or two lines hardly meet
  */
 export function setBack(piece: Piece, byOf: (edge: Edge) => Mm): Piece | null {
   const moved = piece.edges.map((edge): Moved => ({
@@ -46,9 +47,12 @@ export function setBack(piece: Piece, byOf: (edge: Edge) => Mm): Piece | null {
   const corners = piece.edges.map((_, index) => cornerAfter(piece, moved, index));
   const points: Partial<Record<PointName, NamedPoint>> = { ...piece.points };
   const edges: Edge[] = [];
+  const by = (index: number): Mm => invariant(moved[index], "edge").by;
   for (const [index, edge] of piece.edges.entries()) {
     const [start, end] = [invariant(corners.at(index - 1), "corner"), invariant(corners[index], "corner")];
     points[edge.to] = { ...invariant(piece.points[edge.to], edge.to), at: end.at };
+    const reach = FURTHEST * Math.max(by(index), by((index + 1) % moved.length));
+    if (!(distance(invariant(moved[index], "edge").curve.b, end.at) <= reach)) return null;
     if (edge.mouthOf !== null) {
       edges.push(edge);
       continue;
@@ -95,9 +99,9 @@ function meeting(one: Moved, other: Moved): Corner {
   for (let round = 0; round < ROUNDS; round += 1) {
     const [p, q] = [placeOn(one, s), placeOn(other, u)];
     if (distance(p, q) < SOLVER_ACCURACY) break;
-    const [p1, q1] = [placeOn(one, s - STEP), placeOn(other, u + STEP)];
-    const [px, py] = [(p.x - p1.x) / STEP, (p.y - p1.y) / STEP];
-    const [qx, qy] = [(q1.x - q.x) / STEP, (q1.y - q.y) / STEP];
+    const [p1, q1] = [placeOn(one, s - HANDLE_STEP), placeOn(other, u + HANDLE_STEP)];
+    const [px, py] = [(p.x - p1.x) / HANDLE_STEP, (p.y - p1.y) / HANDLE_STEP];
+    const [qx, qy] = [(q1.x - q.x) / HANDLE_STEP, (q1.y - q.y) / HANDLE_STEP];
     const determinant = py * qx - px * qy;
     if (Math.abs(determinant) < LINES_PARALLEL) break;
     const [dx, dy] = [q.x - p.x, q.y - p.y];
@@ -146,7 +150,8 @@ function fitted(moved: Moved, { start, end, from, to, handles }: Parallel): NonN
     );
   let [h1, h2] = handles;
   let off = offBy(h1, h2);
-  for (let step = FIRST_STEP; off > SET_BACK_WITHIN && step > LAST_STEP;) {
+  let step = FIRST_STEP;
+  for (let round = 0; round < SEARCHES && off > SET_BACK_WITHIN && step > LAST_STEP; round += 1) {
     const tries = [
       [1 + step, 1],
       [1 - step, 1],

@@ -2,27 +2,27 @@
  * The lining of a skirt, whatever the skirt's shape: an A-line of two panels on the same finished waist, with ease over the hip to
  * sit and a hem to step, caught in the waist seam alone, its ends left free of the zip.
  */
-import type { FinishedWaist } from "../parts/dressBody";
+import { STEPPING_OVER_HIPS } from "../opening/gettingThrough";
+
+import type { Lining } from "../decisions/dress";
+import type { Closure } from "../decisions/pattern";
+import type { DressBody, FinishedWaist } from "../parts/dressBody";
 import { piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import { fail, ok, type Result } from "../result";
 import { draftALine, type ALineDraft } from "../skirts/draftALine";
 import type { SkirtDraft, SkirtFailure, SkirtLevel } from "../skirts/skirtDraft";
 import { READS_AS_NOTHING } from "../tolerance";
 import { radiansFromDegrees, type Mm } from "../units";
-import type { LiningAsked } from "./draftLining";
 import { leaveFree, type FreeEnd } from "./leaveFree";
 import type { LiningDraft, LiningFailure, LiningNote } from "./liningDraft";
 import { openAt, openSeamOf, type OpenAt } from "./openSeam";
-import {
-  KNEE_BELOW_HIP,
-  STEP_OVER_HIP,
-  STEPPING_IN,
-  USUAL_LINING_FLARE,
-  USUAL_LINING_HIP_EASE,
-  USUAL_SHORTER,
-} from "./usualLining";
+import { KNEE_BELOW_HIP, STEP_OVER_HIP, USUAL_LINING_FLARE, USUAL_LINING_HIP_EASE, USUAL_SHORTER } from "./usualLining";
 
-export interface SkirtLined extends Pick<LiningAsked, "lining" | "waist" | "body" | "closure"> {
+interface SkirtToLine {
+  readonly lining: Lining;
+  readonly waist: FinishedWaist;
+  readonly body: DressBody;
+  readonly closure: Closure;
   readonly skirt: SkirtDraft;
   readonly free: FreeEnd;
 }
@@ -33,7 +33,7 @@ type Lined = Pick<LiningDraft, "skirt" | "skirtFigures" | "levels" | "notes">;
 export const stepNeeded = (hip: Mm, belowHip: Mm): Mm =>
   hip + STEP_OVER_HIP * Math.min(1, Math.max(0, belowHip / KNEE_BELOW_HIP));
 
-export function lineSkirt({ lining, skirt, waist, body, closure, free }: SkirtLined): Result<Lined, LiningFailure> {
+export function lineSkirt({ lining, skirt, waist, body, closure, free }: SkirtToLine): Result<Lined, LiningFailure> {
   const { hip, hipDepth } = body;
   if (hip === null) return fail({ code: "lining/hip-missing" });
   const ease = lining.hipEase ?? USUAL_LINING_HIP_EASE;
@@ -66,7 +66,7 @@ export function lineSkirt({ lining, skirt, waist, body, closure, free }: SkirtLi
   const hipBelow = hipDepth + (closure.place === "side" ? 0 : draft.lengths.back - draft.lengths.side);
   const lets = letsThrough(levels, free.below, hipBelow);
   const notes: LiningNote[] = [
-    { code: "lining/over-hips", lets, needed: hip + STEPPING_IN, passes: lets >= hip + STEPPING_IN },
+    { code: "lining/over-hips", lets, needed: hip + STEPPING_OVER_HIPS, passes: lets >= hip + STEPPING_OVER_HIPS },
   ];
   if (draft.hem < needed - READS_AS_NOTHING) notes.push({ code: "lining/no-step", girth: draft.hem, needed });
   if (shorter < 0) notes.push({ code: "lining/longer-than-skirt", by: -shorter });

@@ -15,10 +15,6 @@ export const USUAL_LINING_HIP_EASE: Mm = 50;
 export const USUAL_SHORTER: Mm = 25;
 /** How far the sides of a skirt's lining lean out, degrees: more than a step needs, less than would be in the way. */
 export const USUAL_LINING_FLARE = 4;
-/** Degrees. Beyond it a hem wants panels or a circle. */
-export const LINING_FLARE_MOST = 20;
 /** Over the hip, all round its hem, to step: where it reaches the knee, so far below the hip line. Of a shorter one in proportion. */
 export const STEP_OVER_HIP: Mm = 100;
 export const KNEE_BELOW_HIP: Mm = 380;
-/** Over the hip, stepping in. */
-export const STEPPING_IN: Mm = 20;

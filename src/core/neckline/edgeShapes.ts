@@ -23,7 +23,7 @@ export interface Between {
 }
 
 /** A round line leaves and comes in by handles of this share of the way to where its tangents meet: nearly an ellipse. */
-const ROUND = 0.58;
+const ROUNDED = 0.58;
 
 /** Of a sweetheart: how high the curve over the bust rises above the peak at the centre, as a share of its width, and at most. */
 const RISE = 0.45;
@@ -74,8 +74,8 @@ export function roundLine({ centre, up, end, arriving }: Between): EdgeCurve<"pi
   }
   return cubicEdge({
     a: centre,
-    c1: polar(centre, leaving, ROUND * on),
-    c2: polar(end, arriving, -ROUND * back),
+    c1: polar(centre, leaving, ROUNDED * on),
+    c2: polar(end, arriving, -ROUNDED * back),
     b: end,
   });
 }

@@ -6,6 +6,7 @@
 import type { Closure } from "../decisions/pattern";
 import { roundLevels } from "../girth/roundLevels";
 import { seamLength, seamLengthDownTo } from "../girth/seamLength";
+import type { Piece } from "../pattern/piece";
 import { isBasque } from "../pattern/pieceGroups";
 import { piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { SOLVER_ACCURACY } from "../tolerance";
@@ -17,7 +18,7 @@ const HEAD_GIRTH: Mm = 570;
 /** Over the bust with the shoulders and one arm raised, mm (common practice, no source: 20 to 60). */
 const OVERHEAD_OVER_BUST: Mm = 60;
 /** Over the hips, mm (common practice, no source). */
-const STEPPING_OVER_HIPS: Mm = 20;
+export const STEPPING_OVER_HIPS: Mm = 20;
 
 /** How wide cloth is all round so far below the waist seam, along the seam that opens; even between two of them. */
 export interface HangingLevel {
@@ -42,6 +43,10 @@ export interface GarmentOpened {
   readonly lining: readonly HangingLevel[];
   /** How much further down than the opening the lining of the skirt is open. */
   readonly liningFree: Mm;
+  /** How far down along the lining the hips go; absent: as along the shell. */
+  readonly liningHipDepth?: Mm;
+  /** Each strap as it is made; null: as the pattern's. */
+  readonly strapLength: Mm | null;
   /** The neck edge is none that she has to get through: its straps are untied. */
   readonly isNeckUntied: boolean;
 }
@@ -55,6 +60,8 @@ export interface Loop {
   readonly of: "shell" | "lining";
   /** How much further down than the opening it is open. */
   readonly free: Mm;
+  /** Whether the hips go so far down. */
+  readonly isToHips: boolean;
 }
 
 /** A loop as the opening leaves it. */
@@ -82,14 +89,14 @@ export interface GettingThrough {
 }
 
 export function getThrough(garment: GarmentOpened): GettingThrough {
-  const { halves, closure, body, skirt, isNeckUntied } = garment;
+  const { halves, closure, body, skirt, strapLength, isNeckUntied } = garment;
   const full = skirt.at(-1)?.below ?? lengthBelowWaist(halves, closure);
   const end = Math.max(closure.belowWaist, 0);
   const opensWhole = end >= full;
   if (opensWhole && closure.place === "centreBack") return { ways: [], end, full };
   const hipLine = skirt.length > 0 ? (body.hipDepth ?? full) : hipLineBelow(halves, closure);
   const round = opensWhole ? [] : loopsRound(garment, end, hipLine);
-  const necks = isNeckUntied ? [] : [neckOf(halves, closure)];
+  const necks = isNeckUntied ? [] : [neckOf(halves, closure, strapLength)];
   const hips = body.hip === null ? null : body.hip + STEPPING_OVER_HIPS;
   const overhead = Math.max(body.bust + OVERHEAD_OVER_BUST, body.shoulderGirth ?? 0);
   const read = (way: WayIn, loops: readonly (Loop & { readonly needed: Mm })[]) => wayThrough(way, end, full, loops);
@@ -99,11 +106,7 @@ export function getThrough(garment: GarmentOpened): GettingThrough {
       : [
           read(
             "steppingIn",
-            [
-              ...necks,
-              // The hips go as far as their own line.
-              ...round.filter(({ below }) => below === null || below <= hipLine + SOLVER_ACCURACY),
-            ].map((loop) => ({ ...loop, needed: hips })),
+            [...necks, ...round.filter(({ isToHips }) => isToHips)].map((loop) => ({ ...loop, needed: hips })),
           ),
         ]),
     read("overhead", [
@@ -116,12 +119,19 @@ export function getThrough(garment: GarmentOpened): GettingThrough {
 }
 
 function loopsRound(
-  { halves, closure, skirt, lining, liningFree }: GarmentOpened,
+  { halves, closure, skirt, lining, liningFree, liningHipDepth }: GarmentOpened,
   end: Mm,
   hipLine: Mm,
 ): readonly Loop[] {
-  const hanging = (levels: readonly HangingLevel[], of: Loop["of"], free: Mm): readonly Loop[] =>
-    withLevelsAt(levels, [end + free, hipLine]).map((level) => ({ ...level, at: null, of, free }));
+  const liningHip = liningHipDepth ?? hipLine;
+  const hanging = (levels: readonly HangingLevel[], of: Loop["of"], free: Mm, hip: Mm): readonly Loop[] =>
+    withLevelsAt(levels, [end + free, hip]).map((level) => ({
+      ...level,
+      at: null,
+      of,
+      free,
+      isToHips: level.below <= hip + SOLVER_ACCURACY,
+    }));
   return [
     ...roundLevels(halves, closure.place, end).map(({ girth, below, seam }): Loop => ({
       girth,
@@ -129,9 +139,10 @@ function loopsRound(
       at: seam,
       of: "shell",
       free: 0,
+      isToHips: below <= hipLine + SOLVER_ACCURACY,
     })),
-    ...hanging(skirt, "shell", 0),
-    ...hanging(lining, "lining", liningFree),
+    ...hanging(skirt, "shell", 0, hipLine),
+    ...hanging(lining, "lining", liningFree, liningHip),
   ];
 }
 
@@ -203,10 +214,12 @@ export const tightestOf = <P extends Passage>(passages: readonly P[]): P | null 
   passages.length === 0 ? null : passages.reduce((a, b) => (b.lets - b.needed < a.lets - a.needed ? b : a));
 
 /** The neck edge, over straps too: a strap's inner edge goes from the neck edge in front to the one behind. */
-function neckOf(halves: readonly [PieceSet, PieceSet], { place }: Closure): Loop {
-  const girth = sum(halves.flatMap((half) => piecesOf(half).map((piece) => seamLength(piece, "neck"))));
+function neckOf(halves: readonly [PieceSet, PieceSet], { place }: Closure, strapLength: Mm | null): Loop {
+  const along = (piece: Piece): Mm =>
+    piece.name === "strap" && strapLength !== null ? strapLength : seamLength(piece, "neck");
+  const girth = sum(halves.flatMap((half) => piecesOf(half).map(along)));
   const below = place === "side" ? null : -sum(halves.map((half) => aboveWaist(half, place) / 2));
-  return { girth, below, at: "neck", of: "shell", free: 0 };
+  return { girth, below, at: "neck", of: "shell", free: 0, isToHips: true };
 }
 
 /** The seam that opens from its upper end to the waist: the centre back, or the side from the underarm. */

@@ -17,6 +17,10 @@ export interface ClosureAsked {
   readonly lining: readonly HangingLevel[];
   /** How much further down than the opening the lining of the skirt is open. */
   readonly liningFree?: Mm;
+  /** How far down along the lining the hips go; absent: as along the shell. */
+  readonly liningHipDepth?: Mm;
+  /** Each strap as it is made; absent: as the pattern's. */
+  readonly strapLength?: Mm | null;
   /** Its straps are tied: no closed edge goes over the head. */
   readonly isNeckUntied?: boolean;
   readonly body: {
@@ -30,8 +34,19 @@ export interface ClosureAsked {
 }
 
 export function readClosure(asked: ClosureAsked): ClosureReading {
-  const { bodice, closure, zip, skirt, lining, liningFree = 0, isNeckUntied = false, body } = asked;
-  const { ways, end, full } = getThrough({ halves: bodice, closure, body, skirt, lining, liningFree, isNeckUntied });
+  const { bodice, closure, zip, skirt, lining, body } = asked;
+  const { liningFree = 0, liningHipDepth, strapLength = null, isNeckUntied = false } = asked;
+  const halves = bodice;
+  const { ways, end, full } = getThrough({
+    halves,
+    closure,
+    body,
+    skirt,
+    lining,
+    liningFree,
+    strapLength,
+    isNeckUntied,
+  });
   const above = upperPart(bodice, closure);
   const opening = above + Math.min(end, full);
   const [easier] = ways;

@@ -36,3 +36,7 @@ export const isDressPiece = (piece: PieceName): piece is DressPiece => DRESS_PIE
 /** A piece of a bodice drawn where it lies on the body: no strap, and no facing or other piece of a pattern of one's own. */
 export const isOnBody = (piece: PieceName): boolean =>
   piece !== "strap" && !piece.startsWith("other") && !isDressPiece(piece);
+
+/** Sewn to an upper edge and turned inside. */
+export const isFacing = (piece: PieceName): boolean =>
+  piece === "frontFacing" || piece === "backFacing" || piece === "frontArmholeFacing" || piece === "backArmholeFacing";

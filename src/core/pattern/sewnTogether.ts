@@ -52,6 +52,14 @@ const SEAM_PAIRS: readonly PossiblePair[] = [
   pair("panel", ["skirtBack"], ["skirtSideBack"]),
   ...waistOfSkirt("front", [["front"], ["centreFront", "sideFront"], ["frontBand"]]),
   ...waistOfSkirt("back", [["back"], ["backBand"]]),
+  pair("neck", ["frontFacing"], ["front"]),
+  pair("neck", ["frontFacing"], ["centreFront", "sideFront"]),
+  pair("neck", ["frontFacing"], ["cup"]),
+  pair("neck", ["backFacing"], ["back"]),
+  pair("shoulder", ["backFacing"], ["frontFacing"]),
+  pair("side", ["backFacing"], ["frontFacing"]),
+  pair("shoulder", ["backArmholeFacing"], ["frontArmholeFacing"]),
+  pair("side", ["backArmholeFacing"], ["frontArmholeFacing"]),
 ];
 
 /** Every skirt on every bodice. */

@@ -87,12 +87,13 @@ function planHalf(work: Decided, picked: Picked, garment: PlanGarment, made: Alt
   const own = picked.halves[half];
   const { built, cutLines, levelled } = own;
   const { cup, bust } = own.sizing;
+  const pieces = piecesOf(made.pieces);
   const inOwn = isOneCup(picked) ? garment : { ...garment, ...inCup(own) };
   return {
     ...inOwn,
     levelled,
-    pieces: piecesOf(made.pieces),
-    fitted: piecesOf(made.pieces),
+    pieces,
+    fitted: pieces,
     neckline: null,
     darts: readDarts(inOwn.printed, built, made, {
       radius: bustRadiusOf(work),

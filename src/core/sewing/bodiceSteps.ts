@@ -12,11 +12,10 @@ const isAbove = ({ first }: SeamPair): boolean => !first.some(isBasque);
 const isBelow = ({ first }: SeamPair): boolean => first.some(isBasque);
 
 export function bodiceSteps(dress: SewnDress): readonly StepDraft[] {
-  const { bodice, allowances, isSide, closedSides } = dress;
+  const { bodice, allowances, isSide, closedSides, isTurnedThrough } = dress;
   const parts = inGroup(dress.parts, "bodice");
   const of = (seam: Parameters<typeof allowanceOf>[1]) => ({ allowance: allowanceOf(allowances, seam) });
   const backCentres = centreSeams(bodice, (name) => isOver(name) && !isFrontPiece(name));
-  const isInOne = dress.isBodiceLined && dress.hasShoulders;
   const others = parts.filter((part) => pieceNameOf(part)?.startsWith("other") === true);
   return [
     ...stepOfSeams("stayStitch", parts, [
@@ -37,9 +36,9 @@ export function bodiceSteps(dress: SewnDress): readonly StepDraft[] {
     ...stepOfSeams("shoulderSeams", parts, pairedSeams(bodice, "shoulder"), of("shoulder")),
     ...stepOfSeams(
       "bodiceSides",
-      isInOne ? inGroup(dress.parts, "bodice", "bodiceLining") : parts,
+      isTurnedThrough ? inGroup(dress.parts, "bodice", "bodiceLining", "facing") : parts,
       pairedSeams(bodice, "side", isAbove, closedSides),
-      { ...of("side"), way: isInOne ? "withLining" : undefined },
+      { ...of("side"), way: isTurnedThrough ? (dress.isBodiceLined ? "withLining" : "withFacing") : undefined },
     ),
     ...(others.length === 0 ? [] : [step("otherPieces", keysOf(others))]),
     ...(dress.hasBasque && dress.skirt === null ? basqueSteps(dress) : []),

@@ -21,7 +21,7 @@ export function closureSteps(dress: SewnDress): readonly StepDraft[] {
           step("buttons", opened),
         ]
       : [
-          step("zipMarks", opened),
+          { ...step("zipMarks", opened), ...(reading === null ? {} : { marks: reading.levelMarks }) },
           step("tackZip", opened, { way: closes, seams: tapes }),
           step("putInZip", opened, { way: closes, seams: tapes, allowance }),
           step("hookAndEye", opened),

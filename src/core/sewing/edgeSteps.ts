@@ -1,8 +1,9 @@
 /** Straps, and the finish of every upper edge. */
 import { allowanceOf } from "../cutting/usualAllowances";
+import type { EdgeFigures } from "../edges/edgesDraft";
 import type { Part } from "../parts/part";
-import type { EdgeFinish } from "../decisions/dress";
 import { seamLength } from "../girth/seamLength";
+import type { SeamName } from "../pattern/piece";
 import { isFrontPiece } from "../pattern/pieceGroups";
 import { edgeSeams } from "./seamsSewn";
 import type { SewnSeam } from "./sewingStep";
@@ -46,71 +47,103 @@ function lengthAlong(part: Part): number {
 
 const isArmhole = ({ key }: Part): boolean => /armhole/i.test(key);
 
+const sewnOf = ({ edge, length, half }: EdgeFigures): SewnSeam => ({
+  seam: edge,
+  pieces: [],
+  half: half ?? null,
+  length,
+  count: edge === "armhole" && half === undefined ? 2 : 1,
+});
+
 function finishSteps(dress: SewnDress): readonly StepDraft[] {
-  const { edges, parts, bodice, allowances, isBodiceLined } = dress;
+  const { edges, parts, allowances, isBodiceLined } = dress;
   const facings = inGroup(parts, "facing").filter(({ cloth }) => cloth !== "interfacing");
-  const bindings = inGroup(parts, "binding");
-  const steps: StepDraft[] = [];
-  const round: SewnSeam[] = [];
-  for (const edge of ["neck", "armhole"] as const) {
-    const ofEdge = (some: readonly Part[]): readonly string[] => {
-      const own = some.filter((part) => isArmhole(part) === (edge === "armhole"));
-      // One strip for both edges, or one facing, is of either.
-      return keysOf(own.length === 0 ? some : own);
-    };
-    const sewn = (finish: EdgeFinish): readonly SewnSeam[] =>
-      edges.edges
-        .filter((one) => one.edge === edge && one.finish === finish)
-        .map(({ length }) => ({ seam: edge, pieces: [], half: null, length, count: edge === "armhole" ? 2 : 1 }));
-    const [bound, faced] = [sewn("binding"), sewn("facing")];
-    if (bound.length > 0)
-      steps.push(step(edge === "neck" ? "bindNeck" : "bindArmholes", ofEdge(bindings), { seams: bound }));
-    if (faced.length > 0)
-      steps.push(
-        step(edge === "neck" ? "faceNeck" : "faceArmholes", ofEdge(facings), {
-          seams: faced,
-          allowance: allowanceOf(allowances, edge),
-        }),
-      );
-    round.push(...faced);
-  }
-  if (round.length > 0) {
-    const joins = facingJoins(facings);
-    if (joins.length > 0)
-      steps.push(
-        step("facingSeams", keysOf(facings), { seams: joins, allowance: allowanceOf(allowances, "shoulder") }),
-      );
-    steps.push(step("handSewFacing", keysOf(facings)));
-  }
-  if (isBodiceLined) {
-    const isLeft = (edge: "neck" | "armhole"): boolean =>
-      edges.edges.every((one) => one.edge !== edge || one.finish === "lining");
-    const top = (["neck", "armhole"] as const)
-      .filter(isLeft)
-      .flatMap((edge) => edgeSeams(bodice, edge, (name) => name !== "strap"));
-    const keys = keysOf(inGroup(parts, "bodice", "bodiceLining"));
-    steps.push(step("liningTopEdge", keys, { seams: top, allowance: allowanceOf(allowances, "neck") }));
-    round.push(...top);
-  }
-  if (round.length > 0)
-    steps.push(
-      step("underStitch", isBodiceLined ? keysOf(inGroup(parts, "bodiceLining")) : keysOf(facings), { seams: round }),
-    );
-  return steps;
+  const faced = edges.edges.filter(({ finish }) => finish === "facing");
+  const top = isBodiceLined ? liningTop(dress) : [];
+  const round = [...faced.map(sewnOf), ...top];
+  const inside = inGroup(parts, isBodiceLined ? "bodiceLining" : "facing");
+  return [
+    ...bindingSteps(dress),
+    ...facingSteps(dress, facings, faced),
+    ...(top.length === 0
+      ? []
+      : [
+          step("liningTopEdge", keysOf(inGroup(parts, "bodice", "bodiceLining")), {
+            seams: top,
+            allowance: allowanceOf(allowances, "neck"),
+          }),
+        ]),
+    ...(round.length === 0 ? [] : [step("underStitch", keysOf(inside), { seams: round })]),
+  ];
 }
 
-const JOINED = ["shoulder", "side"] as const;
+/** Every upper edge that is neither faced nor bound. */
+const liningTop = ({ edges, bodice }: SewnDress): readonly SewnSeam[] =>
+  (["neck", "armhole"] as const)
+    .filter((edge) => edges.edges.every((one) => one.edge !== edge || one.finish === "lining"))
+    .flatMap((edge) => edgeSeams(bodice, edge, (name) => name !== "strap"));
+
+/** Strips are cut in the order of the edges they are for. */
+function bindingSteps({ edges, parts }: SewnDress): readonly StepDraft[] {
+  const strips = inGroup(parts, "binding");
+  const bound = edges.edges.filter(({ finish }) => finish === "binding");
+  return (["neck", "armhole"] as const).flatMap((edge) => {
+    const own = bound.filter((one) => one.edge === edge);
+    const keys = keysOf(strips.filter((_, at) => bound[at]?.edge === edge));
+    return own.length === 0
+      ? []
+      : [step(edge === "neck" ? "bindNeck" : "bindArmholes", keys, { seams: own.map(sewnOf) })];
+  });
+}
+
+function facingSteps(
+  { edges, allowances, isTurnedThrough }: SewnDress,
+  facings: readonly Part[],
+  faced: readonly EdgeFigures[],
+): readonly StepDraft[] {
+  if (facings.length === 0 || faced.length === 0) return [];
+  // Sides of one that is turned through the sides of the bodice are sewn in one with those.
+  const joins = facingJoins(facings, isTurnedThrough ? ["shoulder"] : ["shoulder", "side"]);
+  const sewnOn = (edge: "neck" | "armhole"): readonly StepDraft[] => {
+    const own = faced.filter((one) => one.edge === edge);
+    return own.length === 0
+      ? []
+      : [
+          step(
+            edge === "neck" ? "faceNeck" : "faceArmholes",
+            keysOf(facings.filter((part) => isArmhole(part) === (edge === "armhole"))),
+            { seams: own.map(sewnOf), allowance: allowanceOf(allowances, edge) },
+          ),
+        ];
+  };
+  return [
+    ...(joins.length === 0
+      ? []
+      : [step("facingSeams", keysOf(facings), { seams: joins, allowance: allowanceOf(allowances, "shoulder") })]),
+    ...(edges.facing?.inOne === true
+      ? [
+          step("faceTopEdge", keysOf(facings), {
+            seams: faced.map(sewnOf),
+            allowance: allowanceOf(allowances, "neck"),
+          }),
+        ]
+      : [...sewnOn("neck"), ...sewnOn("armhole")]),
+    step("handSewFacing", keysOf(facings)),
+  ];
+}
 
 /** A facing is joined where the bodice is, over its own depth. */
-const facingJoins = (facings: readonly Part[]): readonly SewnSeam[] =>
+const facingJoins = (facings: readonly Part[], seams: readonly SeamName[]): readonly SewnSeam[] =>
   facings.flatMap((part) => {
     if (part.kind !== "piece" || !isFrontPiece(part.piece.name)) return [];
     const { piece, half } = part;
-    return JOINED.map((seam) => ({
-      seam,
-      pieces: [piece.name],
-      half,
-      length: seamLength(piece, seam),
-      count: half === null ? 2 : 1,
-    })).filter(({ length }) => length > 0);
+    return seams
+      .map((seam) => ({
+        seam,
+        pieces: [piece.name],
+        half,
+        length: seamLength(piece, seam),
+        count: half === null ? 2 : 1,
+      }))
+      .filter(({ length }) => length > 0);
   });

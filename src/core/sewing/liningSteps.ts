@@ -2,11 +2,14 @@
 import { allowanceOf } from "../cutting/usualAllowances";
 import type { PieceName } from "../pattern/piece";
 import { isBasque, isFrontPiece } from "../pattern/pieceGroups";
-import { piecesOf } from "../pattern/pieceSet";
+import { edgeLength } from "../geometry/edgeCurve";
+import { openSeamOf } from "../lining/openSeam";
+import { piecesOf, type PieceSet } from "../pattern/pieceSet";
+import { curveOf } from "../pattern/ring";
 import type { SeamPair } from "../pattern/sewnTogether";
 import type { LiningDraft } from "../lining/liningDraft";
-import { BOTH_HALVES, centreSeams, dartSeams, edgeSeams, lengthOfAll, pairedSeams } from "./seamsSewn";
-import { ventOf } from "./skirtSteps";
+import { BOTH_HALVES, centreSeams, dartSeams, edgeSeams, pairedSeams } from "./seamsSewn";
+import type { SewnSeam } from "./sewingStep";
 import type { SewnDress } from "./sewnDress";
 import { inGroup, keysOf, plainSeam, step, stepOfSeams, type StepDraft } from "./stepDraft";
 
@@ -74,11 +77,10 @@ function bodiceLining(dress: SewnDress, { bodice: own }: LiningDraft): readonly 
 function skirtLining(dress: SewnDress, { skirt: own, skirtFigures }: LiningDraft): readonly StepDraft[] {
   const { allowances, isSide, closedSides, dress: decided } = dress;
   const parts = inGroup(dress.parts, "skirtLining");
-  const free = skirtFigures?.free?.below ?? 0;
+  const isFree = skirtFigures?.free != null;
   // The seam that opens is left open down to the end of its V.
-  const sides = pairedSeams(own, "side", undefined, isSide && free === 0 ? BOTH_HALVES : closedSides);
-  const open = isSide ? pairedSeams(own, "side", undefined, ["left"]) : centreSeams(own, (name) => !isFrontPiece(name));
-  const below = lengthOfAll(open) - free - (isSide ? 0 : ventOf(dress));
+  const sides = pairedSeams(own, "side", undefined, isSide && !isFree ? BOTH_HALVES : closedSides);
+  const below = seamBelowFree(own[0], dress);
   return [
     ...stepOfSeams("liningSkirtDarts", parts, dartSeams(own), {
       way: decided.lining?.shaping === "pleats" ? "pleats" : undefined,
@@ -90,9 +92,7 @@ function skirtLining(dress: SewnDress, { skirt: own, skirtFigures }: LiningDraft
         ...pairedSeams(own, "panel"),
         ...sides,
         ...centreSeams(own, (name) => isFrontPiece(name) || isSide),
-        ...(open.length > 0 && (!isSide || free > 0) && below > 0
-          ? open.slice(0, 1).map((seam) => ({ ...seam, length: below }))
-          : []),
+        ...(below === null ? [] : [below]),
       ],
       { allowance: allowanceOf(allowances, "side") },
     ),
@@ -102,6 +102,20 @@ function skirtLining(dress: SewnDress, { skirt: own, skirtFigures }: LiningDraft
     }),
     step("hemLining", keysOf(parts), { seams: [plainSeam(skirtFigures?.hem ?? 0)] }),
   ];
+}
+
+/** The seam that opens, from the end of its V down to the hem; null where none does. */
+function seamBelowFree(left: PieceSet, { isSide, closure }: SewnDress): SewnSeam | null {
+  for (const piece of piecesOf(left)) {
+    const seam = openSeamOf(piece, closure.place);
+    if (seam === null || isFrontPiece(piece.name)) continue;
+    const atWaist = new Set(piece.edges.flatMap((edge) => (edge.seam === "waist" ? [edge.from, edge.to] : [])));
+    const length = piece.edges
+      .filter((edge) => edge.seam === seam && !atWaist.has(edge.from) && !atWaist.has(edge.to))
+      .reduce((sum, edge) => sum + edgeLength(curveOf(piece, edge)), 0);
+    return length > 0 ? { seam, pieces: [piece.name], half: isSide ? "left" : null, length, count: 1 } : null;
+  }
+  return null;
 }
 
 /** Along one side of the opening, as far as the lining reaches there. */

@@ -27,6 +27,7 @@ const PLAIN: ReadonlySet<SewingStepName> = new Set([
   "elasticInStraps",
   "basteStraps",
   "liningTopEdge",
+  "faceTopEdge",
   "faceNeck",
   "faceArmholes",
   "bindNeck",

@@ -80,8 +80,9 @@ function order(asked: SewingAsked): readonly SewingStep[] {
   }));
 }
 
-const casesOf = ({ closes, isSide, isBodiceLined, hasShoulders }: SewnDress): readonly OrderCase[] => [
+const casesOf = ({ closes, isSide, isTurnedThrough, hasShoulders }: SewnDress): readonly OrderCase[] => [
   closes,
-  ...(isBodiceLined ? [hasShoulders ? ("withLining" as const) : ("asOneRing" as const)] : []),
+  ...(isTurnedThrough ? (["turnedThroughSides"] as const) : []),
+  ...(hasShoulders ? [] : (["asOneRing"] as const)),
   isSide ? "boundAtSide" : "boundAtBack",
 ];

@@ -7,7 +7,8 @@ import type { SewingStepName } from "./sewingStep";
 type Chain = readonly (readonly SewingStepName[])[];
 
 /** Every upper edge closed, by whatever. */
-const TOP_EDGES: readonly SewingStepName[] = ["liningTopEdge", "faceNeck", "faceArmholes", "bindNeck", "bindArmholes"];
+const TURNED: readonly SewingStepName[] = ["liningTopEdge", "faceTopEdge", "faceNeck", "faceArmholes"];
+const TOP_EDGES: readonly SewingStepName[] = [...TURNED, "bindNeck", "bindArmholes"];
 const WAIST: readonly SewingStepName[] = ["basqueToBodice", "skirtToBodice"];
 
 const CHAINS = {
@@ -45,19 +46,20 @@ const CHAINS = {
   /** What is caught in a seam lies there before the seam is sewn. */
   caughtIn: [
     [["makeStraps"], ["elasticInStraps"], ["basteStraps"], ["fitBeforeTopEdge"], TOP_EDGES],
-    [["fuseInterfacing"], ["facingSeams"], ["faceNeck", "faceArmholes"]],
+    [["fuseInterfacing"], ["facingSeams"], TURNED],
     [["otherPieces"], [...TOP_EDGES, ...WAIST]],
     [["liningShoulders"], ["liningTopEdge"]],
     [["gatherSkirt"], ["fitBeforeWaist"]],
   ],
   /** Once an edge is closed nothing inside it is reached any more: so it is tried on first. */
   triedOnFirst: [
-    [["fitBeforeTopEdge"], TOP_EDGES, ["underStitch"]],
+    [["fitBeforeTopEdge"], TOP_EDGES],
+    [TURNED, ["underStitch"], ["handSewFacing", "handSewLining"]],
     [["stayStitch", "centreFrontSeam", "shoulderSeams"], ["fitBeforeTopEdge"]],
     [["bodiceSides", "panelSeams", "skirtSides"], ["fitBeforeWaist"], WAIST],
   ],
   /** Turned through while nothing hangs on it yet. */
-  turnedThrough: [[["liningTopEdge"], ["underStitch"], ["fitBeforeWaist"], WAIST]],
+  turnedThrough: [[TURNED, ["underStitch"], ["fitBeforeWaist"], WAIST]],
   /** A ring is closed before a ring is sewn to it, or the join lies across the seam. */
   ringToRing: [[["joinTierPanels"], ["gatherTiers"], ["tierToTier"], ["gatherSkirt"], WAIST]],
   /** Armholes are finished as rings: the side is closed first. */
@@ -118,10 +120,15 @@ const WHERE = {
   /** A lapped one is set into a seam that is sewn. */
   lapped: [[["seamBelowOpening"], ["zipMarks"]]],
   buttons: [[["seamBelowOpening"], ["buttonStands"]]],
-  /** Neck and armholes of shell and lining are sewn while the sides are open, or it could not be turned. */
-  withLining: [[["liningTopEdge"], ["underStitch"], ["bodiceSides"]]],
+  /** Neck and armholes of shell and lining, or of one facing, are sewn while the sides are open, or it could not be turned. */
+  turnedThroughSides: [[["liningTopEdge", "faceTopEdge"], ["underStitch"], ["bodiceSides"]]],
   /** Without shoulders the upper edge is one ring: the sides are closed first. */
-  asOneRing: [[["bodiceSides", "liningSides"], ["liningTopEdge"]]],
+  asOneRing: [
+    [
+      ["bodiceSides", "liningSides"],
+      ["liningTopEdge", "faceTopEdge"],
+    ],
+  ],
   /** A binding covers the upper ends of the zip where the opening crosses it. */
   boundAtBack: [[["putInZip", "buttonStands"], ["bindNeck"], ["hookAndEye", "buttonholes"]]],
   boundAtSide: [[["putInZip"], ["bindArmholes"], ["hookAndEye"]]],
@@ -144,7 +151,7 @@ const IN_CASE: Readonly<Record<OrderCase, readonly Precedence[]>> = {
   invisible: WHERE.invisible.flatMap(pairsOf),
   lapped: WHERE.lapped.flatMap(pairsOf),
   buttons: WHERE.buttons.flatMap(pairsOf),
-  withLining: WHERE.withLining.flatMap(pairsOf),
+  turnedThroughSides: WHERE.turnedThroughSides.flatMap(pairsOf),
   asOneRing: WHERE.asOneRing.flatMap(pairsOf),
   boundAtBack: WHERE.boundAtBack.flatMap(pairsOf),
   boundAtSide: WHERE.boundAtSide.flatMap(pairsOf),

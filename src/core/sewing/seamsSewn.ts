@@ -50,7 +50,7 @@ export const pairedSeams = (
       .filter((pair) => pair.seam === seam && isMeant(pair))
       .map(({ first, second }) => ({
         seam,
-        pieces: [...first, ...second],
+        pieces: [...first, ...second].filter((name) => alongOf(pieces[name], seam) > 0),
         length: second.reduce((sum, name) => sum + alongOf(pieces[name], seam), 0),
       })),
   );

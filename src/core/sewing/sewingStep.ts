@@ -2,7 +2,7 @@
 import type { Half } from "../decisions/alteration";
 import type { StrapKind } from "../decisions/dress";
 import type { DartName, PieceName, SeamName } from "../pattern/piece";
-import type { ZipLength } from "../opening/gettingIn";
+import type { ClosureReading, ZipLength } from "../opening/gettingIn";
 import type { Mm } from "../units";
 
 /** What each step is; its words are in src/words/sewing.ts. In the order that reads well wherever nothing else is asked. */
@@ -32,6 +32,7 @@ export const SEWING_STEPS = [
   "liningSides",
   "facingSeams",
   "liningTopEdge",
+  "faceTopEdge",
   "faceNeck",
   "faceArmholes",
   "bindNeck",
@@ -88,8 +89,9 @@ export type SewingWay =
   | "buttons"
   | "pleats"
   | "peplum"
-  /** Side seams sewn in one with those of the lining. */
+  /** Side seams sewn in one with those of the lining, or of the facing. */
   | "withLining"
+  | "withFacing"
   /** A hem on the bias. */
   | "round";
 
@@ -116,6 +118,8 @@ export interface SewingStep {
   /** Keys of the parts that it is done on. */
   readonly parts: readonly string[];
   readonly seams: readonly SewnSeam[];
+  /** Where both tapes of a zip are marked level, from its upper end. */
+  readonly marks?: ClosureReading["levelMarks"];
   /** Of all its seams together, sewn, and their allowance; null where nothing is sewn. */
   readonly length: Mm | null;
   readonly allowance: Mm | null;
@@ -135,6 +139,8 @@ export interface Notion {
   readonly width: Mm | null;
   /** mm²: of interfacing, all pieces as cut; how long a cloth they need is told by their lay. */
   readonly area?: number;
+  /** Of a zip: it comes apart at its lower end, since the garment does. */
+  readonly comesApart?: boolean;
   /** Of a zip: the next longer that is sold, null where none is. */
   readonly sold?: { readonly cm: ZipLength | null; readonly in: ZipLength | null };
 }

@@ -1,4 +1,5 @@
 /** A step before it has its place: what is done on which parts. */
+import type { ClosureReading } from "../opening/gettingIn";
 import type { Part, PartGroup } from "../parts/part";
 import type { PieceName } from "../pattern/piece";
 import type { Mm } from "../units";
@@ -10,6 +11,7 @@ export interface StepDraft {
   readonly way?: SewingWay;
   readonly parts: readonly string[];
   readonly seams: readonly SewnSeam[];
+  readonly marks?: ClosureReading["levelMarks"];
   readonly allowance: Mm | null;
 }
 

@@ -9,7 +9,7 @@ import { piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import { fail, ok, type Result } from "../result";
 import { READS_AS_NOTHING } from "../tolerance";
 import { radiansFromDegrees, radians, type Mm, type Radians } from "../units";
-import { alongSide, drawQuarter, widthAt, type Quarter, type QuarterAsked } from "./quarter";
+import { alongSide, drawQuarter, widthAt, type Quarter, type QuarterAsked } from "./skirtQuarter";
 import { quarterPieces, type QuarterCut, type Shaping } from "./quarterPieces";
 import type { DartPlaces, SkirtFailure, SkirtLevel, SuppressionFigures } from "./skirtDraft";
 import {
@@ -158,13 +158,15 @@ interface Which {
 function quarterAsked(asked: ALineAsked, { suppression, shares, flare, at, side }: Which): QuarterAsked {
   const waist = asked.waist[at][side];
   const isPanelled = asked.panels === 6;
+  // Where the waist is lower at the centre than at the side, the hip line is nearer to it.
+  const lowered = (asked.lengths[side] ?? asked.lengths.side) - asked.lengths.side;
   return {
     waist,
     suppression,
     atSide: shares.atSide,
     places: placesOf(waist, shares.darts, isPanelled ? PANEL_SHARE : null, asked.dartPlaces?.[at][side] ?? []),
     takenBy: isPanelled ? "panel" : "darts",
-    dartLength: Math.min(DART_LENGTH[side], asked.hipDepth - DART_ABOVE_HIP),
+    dartLength: Math.min(DART_LENGTH[side], asked.hipDepth + Math.min(lowered, 0) - DART_ABOVE_HIP),
     hipDepth: asked.hipDepth,
     sideLength: asked.lengths.side,
     centreLength: asked.lengths[side],

@@ -9,7 +9,15 @@ import { draftALine, type ALineAsked, type ALineDraft } from "./draftALine";
 import { pockets } from "./gathered";
 import type { SkirtAsked, SkirtDraft, SkirtFailure, SkirtNote } from "./skirtDraft";
 import { skirtLength } from "./skirtLength";
-import { FLARE_MOST, STEP_OVER_HIP, USUAL_FLARE, USUAL_HIP_EASE, USUAL_VENT, VENT_BELOW } from "./skirtPractice";
+import {
+  FLARE_MOST,
+  STEP_OVER_HIP,
+  USUAL_FLARE,
+  USUAL_HIP_EASE,
+  USUAL_VENT,
+  VENT_BELOW,
+  VENT_LEAST,
+} from "./skirtPractice";
 import { withVent } from "./vent";
 
 export function aLine(asked: SkirtAsked): Result<SkirtDraft, SkirtFailure> {
@@ -37,7 +45,7 @@ export function straight(asked: SkirtAsked): Result<SkirtDraft, SkirtFailure> {
   const needed = (body.hip ?? 0) + STEP_OVER_HIP;
   const most =
     draft.lengths.back - Math.max(body.hipDepth, closure.place === "centreBack" ? closure.belowWaist : 0) - VENT_BELOW;
-  const vent = Math.min(skirt.vent ?? (draft.hem < needed ? USUAL_VENT : 0), most);
+  const vent = ventOf(skirt.vent ?? (draft.hem < needed ? USUAL_VENT : 0), most);
   if (vent > 0) return ok(skirtOf(asked, draft, [...notes, ...pockets(skirt)], vent));
   // Without a vent the back has a seam only where it opens.
   const whole =
@@ -47,6 +55,10 @@ export function straight(asked: SkirtAsked): Result<SkirtDraft, SkirtFailure> {
   if (!whole.ok) return whole;
   return ok(skirtOf(asked, whole.value.draft, [...notes, ...stepOf(asked, draft.hem), ...pockets(skirt)], null));
 }
+
+/** As high as asked, but no less than can be sewn and no higher than there is room; 0: none. */
+const ventOf = (asked: Mm, most: Mm): Mm =>
+  asked > 0 && most >= VENT_LEAST ? Math.min(Math.max(asked, VENT_LEAST), most) : 0;
 
 interface OnHip {
   readonly draft: ALineDraft;

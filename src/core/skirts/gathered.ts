@@ -24,7 +24,7 @@ export const tiers = (asked: SkirtAsked): Result<SkirtDraft, SkirtFailure> =>
   draftGathered(asked, asked.skirt.tiers ?? Array.from({ length: USUAL_TIERS }, (): Tier => ({})));
 
 function draftGathered(asked: SkirtAsked, of: readonly Tier[] | null): Result<SkirtDraft, SkirtFailure> {
-  const { skirt, waist, body, closure, allowances, clothWidth } = asked;
+  const { skirt, waist, closure, allowances, clothWidth } = asked;
   const all = of ?? [{}];
   const length = skirtLength(asked, depthsOfAll(all));
   if (!length.ok) return length;
@@ -36,9 +36,8 @@ function draftGathered(asked: SkirtAsked, of: readonly Tier[] | null): Result<Sk
   }
   const sides = allowanceOf(allowances, "side");
   const usable = clothWidth - 2 * SELVAGE - 2 * sides;
-  if (!(usable >= PANEL_LEAST)) {
-    return fail({ code: "skirt/cloth-too-narrow", width: clothWidth, needed: clothWidth - usable + PANEL_LEAST });
-  }
+  const needed = PANEL_LEAST + 2 * SELVAGE + 2 * sides;
+  if (clothWidth < needed) return fail({ code: "skirt/cloth-too-narrow", width: clothWidth, needed });
   const widths = tierWidths({ skirt, all, depths, waist: waist.whole, usable, over: overHip(asked) });
   if (!widths.ok) return widths;
   const figures = widths.value;

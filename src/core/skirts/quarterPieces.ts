@@ -7,7 +7,7 @@ import type { BendName, Dart, Edge, LevelName, Piece, PieceName, PointName, Seam
 import { invariant } from "../result";
 import { radians, type Mm, type Radians } from "../units";
 import { PLEAT_LENGTH } from "./skirtPractice";
-import { hemLine, panelLine, sideLine, type Gap, type Quarter } from "./quarter";
+import { hemLine, panelLine, sideLine, type Gap, type Quarter } from "./skirtQuarter";
 
 /** How what the waist takes in is made. */
 export type Shaping = "darts" | "pleats" | "shut";

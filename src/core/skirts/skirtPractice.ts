@@ -43,6 +43,8 @@ export const USUAL_VENT: Mm = 200;
 export const VENT_WIDTH: Mm = 50;
 /** mm. How far the upper edge of the underlap runs down on its way out. */
 export const VENT_SLANT: Mm = 20;
+/** mm. A vent is at least so high. */
+export const VENT_LEAST: Mm = 60;
 /** mm. A vent ends at least so far below the hip and the opening. */
 export const VENT_BELOW: Mm = 40;
 

@@ -37,7 +37,8 @@ export const marksOf = (from: Mm, to: Mm, angle: number): readonly WaistMark[] =
 /** The angle of a quarter whose waist is so long. */
 export function angleOf(length: Mm, from: Mm, to: Mm): Radians {
   let angle = (2 * length) / (from + to);
-  for (let round = 0; round < ROUNDS && from !== to; round += 1) {
+  if (from === to) return radians(angle);
+  for (let round = 0; round < ROUNDS; round += 1) {
     const drawn = marksLength(marksOf(from, to, angle));
     if (Math.abs(drawn - length) < SOLVER_ACCURACY) break;
     angle *= length / drawn;

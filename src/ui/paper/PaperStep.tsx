@@ -6,6 +6,7 @@ import { usePageState, type Sheet } from "../session/pageState";
 import { useRun, useSettledWork } from "../session/useWork";
 import { Choice } from "../fields/Choice";
 import { ChecklistPaper } from "./ChecklistPaper";
+import { DressPaper } from "./DressPaper";
 import { MeasurePaper } from "./MeasurePaper";
 import { SincePaper } from "./SincePaper";
 import { TrialPaper } from "./TrialPaper";
@@ -16,7 +17,7 @@ const SIZES: readonly { readonly value: PaperSize; readonly label: string }[] = 
   { value: "Letter", label: "Letter" },
 ];
 
-const SHEETS = (["checklist", "pieces", "overlay", "since", "trial", "measures"] as const).map((value) => ({
+const SHEETS = (["checklist", "pieces", "overlay", "dress", "since", "trial", "measures"] as const).map((value) => ({
   value,
   label: SHEET_NAMES[value],
 }));
@@ -26,7 +27,9 @@ export function PaperStep() {
   const chosen = usePageState((page) => page.sheet);
   // What changed since a trial can be asked only where there is one.
   const hasTrials = useSettledWork(({ trials }) => trials !== undefined && trials.length > 0);
-  const sheet = chosen === "since" && !hasTrials ? "checklist" : chosen;
+  const hasDress = useSettledWork(({ dress }) => dress !== undefined);
+  const offered = SHEETS.filter(({ value }) => (value === "since" ? hasTrials : value !== "dress" || hasDress));
+  const sheet = offered.some(({ value }) => value === chosen) ? chosen : "checklist";
   const showSheet = usePageState((page) => page.showSheet);
   const nest = useSettledWork(printedNestOf);
   const source = nest.ok ? nest.value.source : "standIn";
@@ -39,12 +42,7 @@ export function PaperStep() {
         <p>{sheetAbout(sheet, source)}</p>
       </header>
       <div className="paper-choice">
-        <Choice
-          legend="Print"
-          options={SHEETS.filter(({ value }) => hasTrials || value !== "since")}
-          value={sheet}
-          onChange={showSheet}
-        />
+        <Choice legend="Print" options={offered} value={sheet} onChange={showSheet} />
         {!isFile && (
           <Choice
             legend="Paper"
@@ -66,6 +64,8 @@ function SheetPaper({ sheet }: { readonly sheet: Sheet }) {
     case "pieces":
     case "overlay":
       return <TrueScalePaper key={sheet} kind={sheet} />;
+    case "dress":
+      return <DressPaper />;
     case "since":
       return <SincePaper />;
     case "trial":

@@ -212,6 +212,10 @@ describe("straps", () => {
     expect(figures({ kind: "plain" }).length).toBeCloseTo(Math.hypot(foot.x - top.x, foot.y - top.y), 6);
     expect(figures({ kind: "plain", width: 25 })).toMatchObject({ width: 25 });
     expect(figures({ kind: "plain" }).width).toBeCloseTo(40, 6);
+    // Cup and back have seams of 40: no wider one fits them.
+    const wide = figures({ kind: "plain", width: 55 });
+    expect(wide.width).toBeCloseTo(40, 6);
+    expect(wide).toMatchObject({ asked: 55 });
   });
 
   it("crossed, they go over to the other side of the back", () => {

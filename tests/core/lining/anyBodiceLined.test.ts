@@ -73,9 +73,9 @@ function held({ left, right }: Plan, closure: ReturnType<typeof closed>): void {
   const lining = madeOf(lined({ bodice: true }, { bodice, waist, closure, skirt: null }));
   lining.bodice.forEach((pieces, at) => {
     const shell = at === 0 ? bodice[0] : bodice[1];
-    const faults = [unwalked, uncut, unlikeLegs].map((of) => {
-      const before = of(shell);
-      return of(pieces).filter((fault) => !before.includes(fault));
+    const faults = [unwalked, uncut, unlikeLegs].map((faultsOf) => {
+      const before = faultsOf(shell);
+      return faultsOf(pieces).filter((fault) => !before.includes(fault));
     });
     expect(faults).toEqual([[], [], []]);
   });

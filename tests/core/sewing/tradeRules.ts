@@ -25,7 +25,7 @@ const SEAMS: Names = [
   "joinTierPanels",
   "joinSectors",
 ];
-const TOP: Names = ["liningTopEdge", "faceNeck", "faceArmholes", "bindNeck", "bindArmholes"];
+const TOP: Names = ["liningTopEdge", "faceTopEdge", "faceNeck", "faceArmholes", "bindNeck", "bindArmholes"];
 const WAIST: Names = ["skirtToBodice", "basqueToBodice"];
 
 /** Each of the first before each of the second, wherever both are there. */
@@ -50,7 +50,7 @@ const RULES: readonly (readonly [Names, Names])[] = [
     ["liningShoulders", "shoulderSeams"],
     ["liningTopEdge", "faceNeck", "bindNeck"],
   ],
-  [["liningTopEdge", "faceNeck", "faceArmholes"], ["underStitch"]],
+  [["liningTopEdge", "faceTopEdge", "faceNeck", "faceArmholes"], ["underStitch"]],
   [["fitBeforeTopEdge"], TOP],
   [["fitBeforeWaist"], WAIST],
   [
@@ -103,8 +103,9 @@ export function tradeFaults(sewing: readonly SewingStep[], { dress, pattern }: W
     else rule("putInZip", "seamBelowOpening");
   }
   // Shell and lining with shoulders are turned through the open sides; with straps the upper edge is a ring.
-  if (places("liningShoulders").length > 0) rule("liningTopEdge", "bodiceSides");
-  else if (places("liningTopEdge").length > 0) rule("bodiceSides", "liningTopEdge");
+  for (const edge of ["liningTopEdge", "faceTopEdge"] as const)
+    if (places("shoulderSeams").length > 0) rule(edge, "bodiceSides");
+    else rule("bodiceSides", edge);
   for (const tier of [1, 2, 3, 4, 5]) {
     hold("joinTierPanels", "tierToTier", places("joinTierPanels", tier), places("tierToTier", tier));
     hold("joinTierPanels", "tierToTier", places("joinTierPanels", tier), places("tierToTier", tier + 1));

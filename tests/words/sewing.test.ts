@@ -1,0 +1,110 @@
+import { describe, expect, it } from "vitest";
+import { SEWING_STEPS, type SewingStep } from "../../src/core/sewing/sewingStep";
+import { notionWords } from "../../src/words/notions";
+import { sewingStepWords } from "../../src/words/sewing";
+
+const plain: SewingStep = {
+  name: "press",
+  parts: ["front"],
+  seams: [],
+  length: null,
+  allowance: null,
+  press: false,
+  cautions: [],
+  after: [],
+};
+
+describe("the order of sewing in words", () => {
+  it.each(SEWING_STEPS)("says %s in a sentence", (name) => {
+    const { text } = sewingStepWords({ ...plain, name }, "cm");
+    expect(text).toMatch(/^[A-Z].*\.$/s);
+    expect(text).not.toMatch(/undefined|null|NaN/);
+  });
+
+  it("names pieces, half and length, in either unit", () => {
+    const step: SewingStep = {
+      ...plain,
+      name: "bodiceSides",
+      allowance: 15,
+      press: true,
+      length: 428,
+      seams: [{ seam: "side", pieces: ["back", "front"], half: "right", length: 214, count: 1 }],
+    };
+    expect(sewingStepWords(step, "cm")).toEqual({
+      text: "Sew the right side seam. The left one opens.",
+      seams: ["Back and front, right half: 21.4 cm"],
+      allowance: "15 mm",
+      press: "Press open.",
+      cautions: [],
+    });
+    // 214 mm are 8.425 in, 8 3/8 to an eighth; 15 mm are 0.59 in, 9/16 to a sixteenth.
+    const { seams, allowance } = sewingStepWords(step, "in");
+    expect(seams).toEqual(["Back and front, right half: 8 3/8 in"]);
+    expect(allowance).toBe("9/16 in");
+  });
+
+  it("counts seams that are alike, and says what is drawn up to what", () => {
+    const gathers = { seam: null, pieces: [], half: null, length: 1843.2, count: 1, gatheredTo: 1152 };
+    expect(sewingStepWords({ ...plain, name: "gatherTiers", at: 2, seams: [gathers] }, "cm")).toMatchObject({
+      text: "Sew two rows along the upper edge of tier 2 and draw it up.",
+      seams: ["184.3 cm, to 115.2 cm"],
+    });
+    const darts = {
+      seam: "waist" as const,
+      dart: "waistDart" as const,
+      pieces: ["front" as const],
+      half: null,
+      length: 98,
+      count: 2,
+    };
+    expect(sewingStepWords({ ...plain, name: "sewDarts", seams: [darts] }, "cm").seams).toEqual([
+      "Front waist dart: 2 × 9.8 cm",
+    ]);
+  });
+
+  it("tells where the tapes of a zip are marked", () => {
+    const marks = [
+      { at: "waist", from: 399 },
+      { at: "end", from: 579 },
+    ] as const;
+    expect(sewingStepWords({ ...plain, name: "zipMarks", marks }, "cm").seams).toEqual([
+      "Waist seam: 39.9 cm",
+      "End of the opening: 57.9 cm",
+    ]);
+  });
+
+  it("says how each thing is done in the way that was chosen", () => {
+    const said = (name: SewingStep["name"], way: SewingStep["way"]): string =>
+      sewingStepWords({ ...plain, name, ...(way === undefined ? {} : { way }) }, "cm").text;
+    expect(said("makeStraps", "tied")).toContain("ties");
+    expect(said("basteStraps", "crossed")).toContain("cross them");
+    expect(said("tackZip", "lapped")).toContain("lapped");
+    expect(said("tackZip", "invisible")).toContain("not with pins");
+    expect(said("seamBelowOpening", "buttons")).toContain("below the opening");
+    expect(said("liningSkirtDarts", "pleats")).toContain("pleats");
+    expect(said("skirtToBodice", "peplum")).toContain("peplum");
+  });
+});
+
+describe("notions in words", () => {
+  const bare = { count: 1, length: null, width: null };
+
+  it("tells the zip that is sold, in the wearer's unit", () => {
+    const sold = { cm: { length: 600, unit: "cm" as const }, in: { length: 558.8, unit: "in" as const } };
+    const zip = { ...bare, what: "zip" as const, length: 579, sold };
+    expect(notionWords(zip, "cm").amount).toBe("60 cm, cut shorter at its lower end");
+    expect(notionWords(zip, "in").amount).toBe("22 in, cut shorter at its lower end");
+    expect(notionWords({ ...zip, sold: { cm: null, in: null } }, "cm").amount).toContain("57.9 cm");
+  });
+
+  it("rounds up thread, interfacing and tape", () => {
+    expect(notionWords({ ...bare, what: "thread", count: 3, length: 240_100 }, "cm").amount).toBe(
+      "241 m: 3 reels of 100 m",
+    );
+    expect(notionWords({ ...bare, what: "interfacing", area: 110_001 }, "cm").amount).toBe("12 dm² in all");
+    expect(notionWords({ ...bare, what: "elastic", count: 2, length: 110, width: 12 }, "cm").amount).toBe(
+      "2 × 11.0 cm, 12 mm wide",
+    );
+    expect(notionWords({ ...bare, what: "buttons", count: 8 }, "cm")).toEqual({ what: "Buttons", amount: "8" });
+  });
+});
