@@ -26,7 +26,7 @@ import {
   strapFigureWords,
 } from "../../words/dressEdges";
 import { necklineFailureWords } from "../../words/neckline";
-import { formatLengthEntry } from "../../words/terms/length";
+import { usualLength } from "../../words/dressStep";
 import { capital } from "../../words/terms/names";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
@@ -278,7 +278,7 @@ function EdgeFields({ dress }: { readonly dress: DressPlan }) {
               label="Depth of facings"
               field="dress.neckline.facingDepth"
               value={edges.facingDepth}
-              otherwise={formatLengthEntry(dress.edges.facing?.depth ?? USUAL_FACING_DEPTH, unit)}
+              otherwise={usualLength(dress.edges.facing?.depth ?? USUAL_FACING_DEPTH, unit)}
               set={(facingDepth) => setEdges({ ...edges, facingDepth })}
               clear={setEdges(without(edges, "facingDepth"))}
             />
