@@ -79,8 +79,9 @@ export function draftALine(asked: ALineAsked): Result<ALineDraft, SkirtFailure> 
     return fail({ code: "skirt/length-out-of-range", length: lengths.side, least, most: LENGTH_RANGE.most });
   const shares = sharesOf(suppression, asked.panels);
   if (shares === null) {
-    const most = asked.panels === 6 ? PANEL_TAKES_MOST : DART_MOST * DARTS_MOST;
-    return fail({ code: "skirt/darts-too-wide", intake: suppression - SIDE_TAKES, most });
+    const rest = suppression - SIDE_TAKES;
+    if (asked.panels === 6) return fail({ code: "skirt/darts-too-wide", intake: rest, most: PANEL_TAKES_MOST });
+    return fail({ code: "skirt/darts-too-wide", intake: rest / DARTS_MOST, most: DART_MOST });
   }
   if (typeof asked.flare === "number") return ok(draftAt(asked, suppression, shares, asked.flare));
   return ok(draftToHem(asked, suppression, shares, asked.flare.hem));
