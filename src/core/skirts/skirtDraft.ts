@@ -105,5 +105,6 @@ export type SkirtFailure =
   | { readonly code: "skirt/tiers-deeper-than-skirt"; readonly depths: Mm; readonly length: Mm }
   /** The waist is larger than the hip leaves: nothing to take in, less than nothing. */
   | { readonly code: "skirt/waist-over-hip"; readonly waist: Mm; readonly hip: Mm }
+  /** Each of the darts, or the seam of six panels. */
   | { readonly code: "skirt/darts-too-wide"; readonly intake: Mm; readonly most: Mm }
   | { readonly code: "skirt/cloth-too-narrow"; readonly width: Mm; readonly needed: Mm };
