@@ -81,12 +81,8 @@ export function draftALine(asked: ALineAsked): Result<ALineDraft, SkirtFailure> 
   const shares = sharesOf(suppression, asked);
   if (shares === null) {
     const rest = suppression - SIDE_TAKES;
-    const isPanelled = asked.panels === 6;
-    return fail({
-      code: "skirt/darts-too-wide",
-      intake: isPanelled ? rest : rest / DARTS_MOST,
-      most: isPanelled ? PANEL_TAKES_MOST : mostOf(asked),
-    });
+    if (asked.panels === 6) return fail({ code: "skirt/darts-too-wide", intake: rest, most: PANEL_TAKES_MOST });
+    return fail({ code: "skirt/darts-too-wide", intake: rest / DARTS_MOST, most: mostOf(asked) });
   }
   if (typeof asked.flare === "number") return ok(draftAt(asked, suppression, shares, asked.flare));
   return ok(draftToHem(asked, suppression, shares, asked.flare.hem));

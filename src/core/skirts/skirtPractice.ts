@@ -65,6 +65,10 @@ export const PEPLUM_RANGE = { least: 40, most: 400 } as const;
 
 export const USUAL_RATIO = 1.5;
 export const RATIO_RANGE = { least: 1, most: 4 } as const;
+/** Ratios and shares are told to so many parts of one. */
+export const RATIO_TOLD = 100;
+/** mm. Widths of cloth that would do are told no finer. */
+export const WIDTH_ROUNDED: Mm = 10;
 export const USUAL_TIERS = 2;
 /** mm. No width of cloth is cut narrower for a gathered skirt. */
 export const PANEL_LEAST: Mm = 100;
