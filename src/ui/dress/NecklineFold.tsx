@@ -11,7 +11,7 @@ import {
 } from "../../core/decisions/dress";
 import type { DressPlan } from "../../core/dress/dressPlan";
 import { USUAL_BINDING_WIDTH, USUAL_FACING_DEPTH } from "../../core/edges/draftEdges";
-import type { NecklineFailure } from "../../core/neckline/redrawNeckline";
+import type { NecklineFailure } from "../../core/neckline/necklineFailure";
 import { halvesOf, type PlanHalf } from "../../core/plan/plan";
 import { snapStep } from "../../core/plan/dartEdit";
 import { without } from "../../core/plan/workParts";
