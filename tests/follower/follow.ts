@@ -452,7 +452,7 @@ function relined(lines: readonly Line[], neck: readonly Line[], places: Readonly
   const end = ring.findIndex(({ to }) => to === last);
   // A side front keeps all its lines: the shoulder begins where the neckline comes to it.
   const kept =
-    end < 0 ? ring.map((line, at) => (at === 0 ? { ...line, from: last ?? "" } : line)) : ring.slice(end + 1);
+    end < 0 ? ring.map((line, index) => (index === 0 ? { ...line, from: last ?? "" } : line)) : ring.slice(end + 1);
   return [
     ...neck,
     ...kept.map((line) =>
