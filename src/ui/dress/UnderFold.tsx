@@ -1,6 +1,6 @@
 import { OPACITIES, UNDER_NAMES, type Under } from "../../core/decisions/dress";
 import type { DressPlan } from "../../core/dress/dressPlan";
-import { OPACITY_WORDS, showingWords, underOutcome, underWords } from "../../words/dressClosure";
+import { missingWords, OPACITY_WORDS, showingWords, underOutcome, underWords } from "../../words/dressClosure";
 import { Choice } from "../fields/Choice";
 import { useRun } from "../session/useWork";
 import { DressFoldView } from "./DressFolds";
@@ -13,12 +13,13 @@ export function UnderFold({ dress: { under: advice } }: { readonly dress: DressP
   const { opacity = "opaque", under } = useDressDecided();
   const run = useRun();
   const showing = showingWords(advice);
+  const missing = missingWords(advice);
   const chosen: readonly { readonly value: Under | "usual"; readonly label: string }[] = [
     { value: "usual", label: `as recommended: ${underWords(advice.recommended)}` },
     ...UNDER_NAMES.map((value) => ({ value, label: underWords(value) })),
   ];
   return (
-    <DressFoldView fold="under" outcome={underOutcome(opacity, advice)}>
+    <DressFoldView fold="under" outcome={underOutcome(opacity, advice)} isDoubt={missing !== null}>
       <Choice
         legend="Held to the light"
         options={CLOTH}
@@ -31,6 +32,11 @@ export function UnderFold({ dress: { under: advice } }: { readonly dress: DressP
         value={under ?? "usual"}
         onChange={(value) => run({ kind: "setDress", part: "under", value: value === "usual" ? null : value })}
       />
+      {missing !== null && (
+        <p className="note doubt" role="status">
+          {missing}
+        </p>
+      )}
       {showing !== null && <p>{showing}</p>}
     </DressFoldView>
   );
