@@ -4,7 +4,7 @@ import { SEWING_STEPS, type SewingStepName } from "./sewingStep";
 import type { Precedence } from "./precedence";
 import type { StepDraft } from "./stepDraft";
 
-export interface PlacedStep {
+interface PlacedStep {
   readonly draft: StepDraft;
   /** Indexes of those that have to be done before. */
   readonly after: readonly number[];
