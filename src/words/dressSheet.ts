@@ -115,7 +115,7 @@ export function dressNotes({ skirt, closure, under, edges }: DressPlan, unit: Le
     ...(skirt?.ok === true ? skirt.value.notes.map((note) => skirtNoteWords(note, unit)) : []),
     closure !== null && closure.passes ? openingWords(closure, unit) : null,
     showingWords(under),
-    edges.strap === null ? null : coverWords(edges.strap),
+    edges.strap === null ? null : coverWords(edges.strap, unit),
   ];
   return all.filter((text) => text !== null);
 }

@@ -6,6 +6,7 @@ import { Fractions } from "../fields/Fractions";
 import { usePageState } from "../session/pageState";
 import { useSettledWork } from "../session/useWork";
 import { DressFigures } from "./DressFigures";
+import { usePageState } from "../session/pageState";
 import { DressFoldView } from "./DressFolds";
 
 /** What else it takes, and the order in which it is sewn; both are printed whole. */

@@ -54,9 +54,9 @@ describe("the paper of a dress", () => {
     expect(asked().choices.parts).toEqual(
       expect.arrayContaining(["skirtFront", "skirtBack", "lining-skirtFront", "lining-skirtBack"]),
     );
-    expect(
-      screen.getByText(/^Left out, since the dress has something else there: front basque and back basque/u),
-    ).toBeVisible();
+    expect(screen.getByText(/^Left out, since the dress has something else there/u).textContent).toMatch(
+      /front basque and back basque/u,
+    );
     fireEvent.click(tick("Front basque"));
     fireEvent.click(inGroup("Lining of the skirt").getByRole("checkbox", { name: "Skirt back" }));
     await waitFor(() => expect(asked().choices.pieces).toEqual(["front", "back", "frontBasque"]));
