@@ -3,7 +3,6 @@ import { notionsOutcome, PRINT_DRESS, sewingOutcome } from "../../words/dressSte
 import { notionWords } from "../../words/notions";
 import { sewingStepWords } from "../../words/sewing";
 import { Fractions } from "../fields/Fractions";
-import { usePageState } from "../session/pageState";
 import { useSettledWork } from "../session/useWork";
 import { DressFigures } from "./DressFigures";
 import { usePageState } from "../session/pageState";

@@ -1,5 +1,6 @@
 import { act, screen } from "@testing-library/react";
 import { beforeEach, describe, expect, it } from "vitest";
+import { runAll } from "../../../src/store/workStore";
 import { usePageState } from "../../../src/ui/session/pageState";
 import { PaperStep } from "../../../src/ui/paper/PaperStep";
 import { PrintMeasureSheet } from "../../../src/ui/tape/PrintMeasureSheet";
@@ -26,13 +27,13 @@ describe("paper", () => {
     const { container, store } = await renderWork(<PaperStep />);
     expect(screen.queryByRole("radio", { name: "Dress" })).toBeNull();
     act(() => {
-      store.getState().run({ kind: "setDress", part: "skirt", value: { kind: "gathered", length: 600 } });
+      runAll(store, [{ kind: "setDress", part: "skirt", value: { kind: "gathered", length: 600 } }]);
       usePageState.getState().showSheet("dress");
     });
     expect(screen.getByRole("radio", { name: "Dress" })).toHaveProperty("checked", true);
     expect(container.querySelector(".printed-dress")?.textContent).toContain("Gathered skirt");
     // Gone with the dress, though it was chosen.
-    act(() => store.getState().run({ kind: "setDress", part: "skirt", value: null }));
+    act(() => runAll(store, [{ kind: "setDress", part: "skirt", value: null }]));
     expect(screen.queryByRole("radio", { name: "Dress" })).toBeNull();
     expect(container.textContent).toContain("Alteration checklist");
   });
