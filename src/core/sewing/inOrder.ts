@@ -37,7 +37,7 @@ export function inOrder(drafts: readonly StepDraft[], precedences: readonly Prec
   const before = heldUpBy(drafts, precedences);
   const placed: StepDraft[] = [];
   const left = new Set(drafts);
-  while (left.size > 0) {
+  for (let place = 0; place < drafts.length; place += 1) {
     let next: StepDraft | undefined;
     for (const draft of left) {
       const isHeld = before.get(draft)?.some((other) => left.has(other)) === true;
