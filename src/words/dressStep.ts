@@ -55,7 +55,7 @@ export const DRESS_MEASURE_WORDS: Readonly<Record<DressMeasure, DressMeasureWord
   waistToFloorBack: { name: "Waist to floor, back", how: "Over the seat, then straight down. Somebody else reads it." },
   shoulderGirth: {
     name: "Shoulder girth",
-    how: "Round both shoulders and both arms at their widest, arms hanging.",
+    how: "Round shoulders and upper arms with one arm raised, as you would go into a dress.",
   },
 };
 

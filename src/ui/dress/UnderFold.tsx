@@ -1,6 +1,6 @@
 import { OPACITIES, UNDER_NAMES, type Under } from "../../core/decisions/dress";
 import type { DressPlan } from "../../core/dress/dressPlan";
-import { LINE_IT, OPACITY_WORDS, showingWords, underOutcome, underWords } from "../../words/dressClosure";
+import { LINE_IT, missingWords, OPACITY_WORDS, showingWords, underOutcome, underWords } from "../../words/dressClosure";
 import { linedOf } from "../../words/dressLining";
 import { Choice } from "../fields/Choice";
 import { useRun } from "../session/useWork";
@@ -15,12 +15,13 @@ export function UnderFold({ dress: { under: advice } }: { readonly dress: DressP
   const { opacity = "opaque", under, lining, skirt } = useDressDecided();
   const run = useRun();
   const showing = showingWords(advice);
+  const missing = missingWords(advice);
   const chosen: readonly { readonly value: Under | "usual"; readonly label: string }[] = [
     { value: "usual", label: `as recommended: ${underWords(advice.recommended)}` },
     ...UNDER_NAMES.map((value) => ({ value, label: underWords(value) })),
   ];
   return (
-    <DressFoldView fold="under" outcome={underOutcome(opacity, advice)}>
+    <DressFoldView fold="under" outcome={underOutcome(opacity, advice)} isDoubt={missing !== null}>
       <Choice
         legend="Held to the light"
         options={CLOTH}
@@ -33,6 +34,11 @@ export function UnderFold({ dress: { under: advice } }: { readonly dress: DressP
         value={under ?? "usual"}
         onChange={(value) => run({ kind: "setDress", part: "under", value: value === "usual" ? null : value })}
       />
+      {missing !== null && (
+        <p className="note doubt" role="status">
+          {missing}
+        </p>
+      )}
       {advice.chosen === "lining" && linedOf(lining) === "nothing" && (
         <p>
           <button
