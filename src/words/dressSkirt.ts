@@ -47,7 +47,7 @@ export function skirtOutcome(
 }
 
 /** Which of her entries a failure speaks of. */
-export type SkirtField = "length" | "ratio" | "tiers" | "hip" | "cloth" | "waist" | "share";
+type SkirtField = "length" | "ratio" | "tiers" | "hip" | "cloth" | "waist" | "share";
 
 export interface SkirtFailureWords {
   readonly beside: SkirtField;
@@ -125,7 +125,7 @@ export function skirtNoteWords(note: SkirtNote, unit: LengthUnit): string {
 }
 
 /** Figures of a tier: its width, how it is gathered, and the widths of cloth that it is joined from. */
-export const tierFigure = ({ width, gatheredTo, panels, panelWidth }: TierFigures, unit: LengthUnit): string =>
+const tierFigure = ({ width, gatheredTo, panels, panelWidth }: TierFigures, unit: LengthUnit): string =>
   [
     `${formatLength(width, unit)} gathered to ${formatLength(gatheredTo, unit)}`,
     panels === 1 ? "one width of cloth" : `${panels} widths of ${formatLength(panelWidth, unit)}`,
