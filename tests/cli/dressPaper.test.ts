@@ -24,7 +24,7 @@ const text = (name: string, ...options: string[]): string => new TextDecoder().d
 const groupsOf = (svg: string): string[] =>
   [...new DOMParser().parseFromString(svg, "image/svg+xml").getElementsByTagName("g")]
     .map((group) => group.getAttribute("id") ?? "")
-    .filter((id) => /-cutting$/u.test(id))
+    .filter((id) => id.endsWith("-cutting"))
     .map((id) => id.replace(/-cutting$/u, ""));
 
 const SIX_PANELS = ["centreFront", "sideFront", "back", "skirtFront", "skirtSideFront", "skirtSideBack", "skirtBack"];
