@@ -88,14 +88,16 @@ export interface SeenWidths {
   readonly waist: Mm;
 }
 
+/** A half's girth, its front and its back, as wide as half of the whole is seen. */
+const seenOfHalf = (a: Mm, b: Mm): Mm => 2 * (a + b) * SEEN;
+
 /** Both sides of one half together: each half is drawn by its own girth. */
 export function seenWidths(pieces: PieceSet): SeenWidths {
   const [front, back] = [widthsOf(seenPieces(pieces, "front")), widthsOf(seenPieces(pieces, "back"))];
-  const seen = (a: Mm, b: Mm): Mm => 2 * (a + b) * SEEN;
   return {
-    bust: seen(front.bust, back.bust),
-    underBust: front.underBust === null || back.underBust === null ? null : seen(front.underBust, back.underBust),
-    waist: seen(front.waist, back.waist),
+    bust: seenOfHalf(front.bust, back.bust),
+    underBust: front.underBust === null || back.underBust === null ? null : seenOfHalf(front.underBust, back.underBust),
+    waist: seenOfHalf(front.waist, back.waist),
   };
 }
 
@@ -133,6 +135,11 @@ export function held(spots: readonly Spot[], start: Spot, end: Spot): readonly S
   });
 }
 
+const isUpper = ({ name }: Piece): boolean => !name.endsWith("Band");
+
+/** Across at the waist or the under-bust seam, so far along it from the centre. */
+const atSeam = (along: Mm, whole: Mm, wide: Mm): Mm => (whole === 0 ? 0 : (along / whole) * wide);
+
 /** One half of a bodice from one side; null where it has no pieces there. */
 export function bodiceHalf(pieces: PieceSet, side: Side): BodiceHalf | null {
   const seen = seenPieces(pieces, side);
@@ -142,7 +149,6 @@ export function bodiceHalf(pieces: PieceSet, side: Side): BodiceHalf | null {
   const out = seenWidths(pieces);
   const foot = Math.max(...seen.flatMap(({ points }) => points.centreWaist?.at.y ?? points.sideWaist?.at.y ?? []));
   if (!Number.isFinite(foot)) return null;
-  const isUpper = ({ name }: Piece): boolean => !name.endsWith("Band");
   const uppers = seen.filter(isUpper);
   const sides = behind.length === 0 ? [] : seen;
   const sideLength = Math.max(
@@ -183,8 +189,6 @@ export function bodiceHalf(pieces: PieceSet, side: Side): BodiceHalf | null {
   const armholeStart = armholeSeen[0] ?? shoulderSeen.at(-1) ?? underarm;
   const aim = uppers.find(({ points }) => points.strapAim !== undefined)?.points.strapAim?.at ?? null;
 
-  /** Across at the waist or the under-bust seam, so far along it from the centre. */
-  const atSeam = (along: Mm, whole: Mm, wide: Mm): Mm => (whole === 0 ? 0 : (along / whole) * wide);
   const centre: Spot = { x: 0, y: 0 };
   const seams: (readonly Spot[])[] = [];
   if (out.underBust !== null && underBustY !== null)

@@ -148,6 +148,16 @@ function sideDrawing(side: Side, dress: DressPlan, decided: DressDecidedOf): Dra
   };
 }
 
+/** The cloth of one half goes a little over the centre line, so that nothing shines through between the two, mm. */
+const OVER_CENTRE: Mm = 1;
+const overCentre = ([top]: readonly Spot[]): readonly Spot[] =>
+  top === undefined
+    ? []
+    : [
+        { x: -OVER_CENTRE, y: 0 },
+        { x: -OVER_CENTRE, y: top.y },
+      ];
+
 /** From the centre along the upper edge to the underarm. */
 const upperEdge = ({ neck, shoulder, armhole }: BodiceHalf): readonly Spot[] => [...neck, ...shoulder, ...armhole];
 
@@ -159,7 +169,7 @@ function bodiceMarks(
   const to = (spots: readonly Spot[]): readonly Spot[] => standing(spots, at);
   const waist = [own.waist.side, own.waist.centre];
   return {
-    fill: [line("cloth", to([...upperEdge(own), ...own.side, ...waist]), true)],
+    fill: [line("cloth", to([...upperEdge(own), ...own.side, ...waist, ...overCentre(own.neck)]), true)],
     lines: [
       ...own.seams.map((spots) => line("seam", to(spots))),
       ...own.darts.map(({ line: spots, gathered }) => (gathered ? gatherAt(to(spots)) : line("dart", to(spots)))),
@@ -204,7 +214,11 @@ function insideMarks({ own, behind, at }: HalfOn, { edges }: DressPlan, { straps
     : [...behind.shoulder, ...behind.armhole];
   const edge = standing(neck, at);
   return [
-    line("inside", standing([...neck, ...rest, underarm, own.waist.side, own.waist.centre], at), true),
+    line(
+      "inside",
+      standing([...neck, ...rest, underarm, own.waist.side, own.waist.centre, ...overCentre(neck)], at),
+      true,
+    ),
     line("edge", edge),
     line("edge", standing(isShoulder ? rest.slice(own.shoulder.length) : rest, at)),
     ...(own.hasStrap && behind.hasStrap && own.strapAim !== null && straps?.kind !== "crossed"

@@ -119,9 +119,10 @@ function columnEnds({ parts }: ClothLay, long: Mm, columns: number): readonly Mm
 
 type At = (spot: Spot) => Spot;
 
+const halfway = (p: Spot, q: Spot): Spot => ({ x: (p.x + q.x) / 2, y: (p.y + q.y) / 2 });
+
 function clothMarks(lay: ClothLay, wide: Mm, from: Mm, to: Mm, at: At, isLast: boolean): readonly FigureMark[] {
   const [a, b, c, d] = [at({ x: 0, y: from }), at({ x: wide, y: from }), at({ x: wide, y: to }), at({ x: 0, y: to })];
-  const middle = (p: Spot, q: Spot): Spot => ({ x: (p.x + q.x) / 2, y: (p.y + q.y) / 2 });
   const [leftWords, rightWords] = clothEdgeWords(lay.onFold);
   return [
     line("cloth", [a, b, c, d], true),
@@ -129,10 +130,10 @@ function clothMarks(lay: ClothLay, wide: Mm, from: Mm, to: Mm, at: At, isLast: b
     line("selvage", [b, c]),
     line("measure", [a, b]),
     line(isLast ? "measure" : "stitch", [d, c]),
-    words(leftWords, { x: a.x - 0.9, y: middle(a, d).y }, SMALL, { anchor: "middle", degrees: -90 }),
-    words(rightWords, { x: b.x + 0.9 + SMALL * 0.75, y: middle(b, c).y }, SMALL, { anchor: "middle", degrees: -90 }),
+    words(leftWords, { x: a.x - 0.9, y: halfway(a, d).y }, SMALL, { anchor: "middle", degrees: -90 }),
+    words(rightWords, { x: b.x + 0.9 + SMALL * 0.75, y: halfway(b, c).y }, SMALL, { anchor: "middle", degrees: -90 }),
     ...(from === 0 ? [words(START_OF_CLOTH, { x: a.x, y: a.y - 5.6 }, SMALL)] : []),
-    ...(isLast ? [] : [words(GOES_ON, { x: middle(c, d).x, y: c.y + 3.4 }, SMALL, { anchor: "middle" })]),
+    ...(isLast ? [] : [words(GOES_ON, { x: halfway(c, d).x, y: c.y + 3.4 }, SMALL, { anchor: "middle" })]),
   ];
 }
 
@@ -219,19 +220,21 @@ function isMainColumn(ring: readonly Spot[], from: Mm, to: Mm): boolean {
   return middle >= from && middle <= to;
 }
 
+/** What of a ring lies where it is off by no less than nothing. */
+const keep = (spots: readonly Spot[], off: (y: Mm) => Mm): readonly Spot[] =>
+  spots.flatMap((p, i): Spot[] => {
+    const q = spots[(i + 1) % spots.length] ?? p;
+    const [a, b] = [off(p.y), off(q.y)];
+    const cut = a * b < 0 ? [{ x: p.x + ((q.x - p.x) * a) / (a - b), y: p.y + ((q.y - p.y) * a) / (a - b) }] : [];
+    return a >= 0 ? [p, ...cut] : cut;
+  });
+
 /**
  * A ring between two heights.
  *
  * @source clipping of a polygon by one half plane after the other (Sutherland and Hodgman)
  */
 function clipped(ring: readonly Spot[], from: Mm, to: Mm): readonly Spot[] {
-  const keep = (spots: readonly Spot[], off: (y: Mm) => Mm): readonly Spot[] =>
-    spots.flatMap((p, i): Spot[] => {
-      const q = spots[(i + 1) % spots.length] ?? p;
-      const [a, b] = [off(p.y), off(q.y)];
-      const cut = a * b < 0 ? [{ x: p.x + ((q.x - p.x) * a) / (a - b), y: p.y + ((q.y - p.y) * a) / (a - b) }] : [];
-      return a >= 0 ? [p, ...cut] : cut;
-    });
   return keep(
     keep(ring, (y) => y - from),
     (y) => to - y,

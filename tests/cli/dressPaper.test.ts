@@ -24,7 +24,7 @@ const text = (name: string, ...options: string[]): string => new TextDecoder().d
 const groupsOf = (svg: string): string[] =>
   [...new DOMParser().parseFromString(svg, "image/svg+xml").getElementsByTagName("g")]
     .map((group) => group.getAttribute("id") ?? "")
-    .filter((id) => /-cutting$/u.test(id))
+    .filter((id) => id.endsWith("-cutting"))
     .map((id) => id.replace(/-cutting$/u, ""));
 
 const SIX_PANELS = ["centreFront", "sideFront", "back", "skirtFront", "skirtSideFront", "skirtSideBack", "skirtBack"];
@@ -54,14 +54,16 @@ describe("true-scale paper of a dress", () => {
   });
 
   it("says on each piece which of all it is, what it is cut from and what else is cut by it", async () => {
-    const writing = (await pdfWriting(bytes("siskin-straight", "--as", "pdf", "--paper", "A0-roll"))).flat().join("\n");
+    const writing = (await pdfWriting(bytes("siskin-straight", "--as", "pdf", "--paper", "A0-roll")))
+      .map((one) => one.text)
+      .join("\n");
     expect(writing).toContain("SKIRT FRONT · LINING");
     expect(writing).toMatch(/Piece \d+ of 8\. Cut 1 on the fold/u);
     expect(writing).not.toMatch(/of (?:9|10)\. Cut/u);
     const facings = (
       await pdfWriting(bytes("siskin-panels", "--as", "pdf", "--paper", "A0-roll", "--parts", "facings"))
     )
-      .flat()
+      .map((one) => one.text)
       .join("\n");
     expect(facings).toContain("Cut too: ☐ interfacing");
   });

@@ -110,7 +110,7 @@ describe("parts of a dress at true scale", () => {
         { x: centre.x - width / 2, y: centre.y - height / 2 },
         { x: centre.x + width / 2, y: centre.y + height / 2 },
       ])
-        expect(polygon.contains(new Point(x, y)), piece.key).toBe(true);
+        expect(polygon.contains(new Point(x, y))).toBe(true);
     }
   });
 
@@ -202,7 +202,7 @@ describe("notches of any dress", () => {
                 found.set(notch.number, [...(found.get(notch.number) ?? []), along]);
               }
             for (const [number, places] of found) {
-              expect(places, `notch ${number} at the ${seam}`).toHaveLength(2);
+              expect(places).toHaveLength(2);
               expect(Math.abs((places[0] ?? 0) - (places[1] ?? 0))).toBeLessThan(3);
             }
           }
