@@ -36,9 +36,6 @@ export interface ClothAtWidth {
     | { readonly failure: LayFailure };
 }
 
-/** Share of a lay's usual search that is enough to compare widths by. */
-const TABLE_EFFORT = 0.3;
-
 /**
  * What is needed at each width that is sold, and at hers, the narrowest first. `area`: m² to buy.
  *
@@ -59,7 +56,7 @@ export function* clothTable(
       table.push({ width, isHers: width === hers, needed: { failure: prepared.failure } });
       continue;
     }
-    const { length } = yield { prepared: prepared.value, effort: TABLE_EFFORT, goal: 0 };
+    const { length } = yield { prepared: prepared.value, effort: 1, goal: 0 };
     const toBuy = lengthToBuy(length, cloth, unit);
     table.push({ width, isHers: width === hers, needed: { length, toBuy, area: (width * toBuy) / SQUARE_METRE } });
   }
