@@ -106,7 +106,16 @@ describe("what other widths cost", () => {
       1.25 * (lengthToBuy(length, { shrinkage: 4 }, "cm") / 1000),
       9,
     );
-    // A tier of 1.8 times her waist does not go on 900 in as few panels: a shorter one could not be cut at all, were it not drafted anew.
     expect(table.every(({ needed: found }) => "length" in found)).toBe(true);
+  });
+
+  it("cuts in two on a narrow cloth what goes in one on hers", () => {
+    const work = workOf({ skirt: { kind: "gathered", length: 600, ratio: 1.4 } }, { width: 1400 });
+    const wide = invariant(clothAskedOf(work, "main"), "main cloth").parts.find(({ group }) => group === "skirt");
+    // In one it is wider than all that 900 has between its selvages.
+    expect(wide).toMatchObject({ cut: { count: 1 } });
+    expect(wide?.kind === "rectangle" && wide.width).toBeGreaterThan(880);
+    const narrow = answered(clothTableOf(work, "main"), EFFORT).find(({ width }) => width === 900);
+    expect(narrow?.needed).toHaveProperty("toBuy");
   });
 });
