@@ -2,10 +2,12 @@
 import type { Opacity, Under } from "../core/decisions/dress";
 import type { Closure } from "../core/decisions/pattern";
 import type { LengthUnit } from "../core/decisions/work";
-import type { UnderAdvice } from "../core/dress/dressPlan";
+import type { SeenFinish, UnderAdvice } from "../core/dress/dressPlan";
 import type { ClosureReading, OpeningLoop, WayIn, WayThrough, ZipLength } from "../core/opening/gettingIn";
-import { formatLength } from "./terms/length";
-import { capital, listWords } from "./terms/names";
+import { ON_A_MARK } from "../core/tolerance";
+import { MM_PER_INCH, type Mm } from "../core/units";
+import { formatLeast, formatLength } from "./terms/length";
+import { listWords } from "./terms/names";
 
 export const CLOSURE_PLACES: readonly { readonly value: Closure["place"]; readonly label: string }[] = [
   { value: "centreBack", label: "Centre back" },
@@ -54,26 +56,42 @@ export function wayWords({ way, tightest, needed, passes, longer }: WayThrough, 
     ? ""
     : longer === null
       ? " No opening of this seam would do."
-      : ` ${formatLength(longer, unit)} further down would do.`;
+      : ` ${formatLeast(longer, unit)} further down would do.`;
   return `${WAYS[way]}: ${passes ? "passes" : "does not pass"}. Tightest${of} ${loopPlace(tightest, unit)}: lets ${formatLength(tightest.lets, unit)} through, ${formatLength(needed, unit)} is needed.${cure}`;
+}
+
+/** Rounded up, so that what is told will do. */
+function leastLength(mm: Mm, unit: LengthUnit): string {
+  const step = unit === "in" ? MM_PER_INCH / 8 : 1;
+  return formatLength(Math.ceil(mm / step - ON_A_MARK) * step, unit);
 }
 
 export function openingWords(reading: ClosureReading, unit: LengthUnit): string {
   const { opening, leastOpening, passes, comesApart } = reading;
   if (comesApart) return "It opens all the way: nothing has to pass. Its zip is one that comes apart.";
   const is = `The opening is ${formatLength(opening, unit)} long`;
-  if (leastOpening === null) return `${is}, and none of this seam lets you in.`;
+  if (leastOpening === null) return `${is}, and none of this seam lets you in. ${STUCK}`;
+  const least = `${leastLength(leastOpening, unit)} is the least that lets you in.`;
   return passes
-    ? `${is}; ${formatLength(leastOpening, unit)} is the least that lets you in.`
-    : `${is}: too short. ${formatLength(leastOpening, unit)} is the least that lets you in.`;
+    ? `${is}; ${least}`
+    : `${is}: too short by ${formatLeast(leastOpening - opening, unit)}. ${least} ${STUCK}`;
 }
 
-/** The next longer sold, in her unit first. */
-export function zipSoldWords({ zip }: ClosureReading, unit: LengthUnit): string | null {
+/** What comes of one that is too short. */
+const STUCK = "Do not force it: you could be caught inside with your arms up, or fall stepping in.";
+
+/** The next longer sold, in her unit first; what to do where none is. null: buttons close it, or it comes apart. */
+export function zipSoldWords(
+  { zip, passes, comesApart, leastOpening }: ClosureReading,
+  closure: Closure,
+  unit: LengthUnit,
+): string | null {
+  if (comesApart || closure.buttons !== undefined || (!passes && leastOpening === null)) return null;
   const sold = [zip[unit], zip[unit === "cm" ? "in" : "cm"]].filter((one) => one !== null);
-  return sold.length === 0
-    ? null
-    : `Buy a zip of ${sold.map(zipWords).join(" or ")}, the next longer sold, and shorten it from below.`;
+  if (sold.length === 0)
+    return "No zip sold by length is long enough: buy one off the roll, or end the opening higher.";
+  const which = passes ? "" : "For the least opening: ";
+  return `${which}${which === "" ? "Buy" : "buy"} a zip of ${sold.map(zipWords).join(" or ")}, the next longer sold, and shorten it from below.`;
 }
 
 const MARKS: Readonly<Record<ClosureReading["levelMarks"][number]["at"], string>> = {
@@ -87,7 +105,7 @@ const MARKS: Readonly<Record<ClosureReading["levelMarks"][number]["at"], string>
 export function levelMarkWords({ levelMarks }: ClosureReading, unit: LengthUnit): string | null {
   if (levelMarks.length === 0) return null;
   const marks = levelMarks.map(({ at, from }) => `${MARKS[at]} at ${formatLength(from, unit)}`);
-  return `Mark both tapes alike, from the zip’s upper end: ${listWords(marks)}. Baste before you sew, close it, and see that they meet.`;
+  return `Mark both tapes alike, from the zip’s upper end: ${listWords(marks)}. Hold it by basting or wash-away tape, not pins; close it and see that the marks meet before you sew it for good.`;
 }
 
 export const OPACITY_WORDS: Readonly<Record<Opacity, string>> = {
@@ -95,6 +113,8 @@ export const OPACITY_WORDS: Readonly<Record<Opacity, string>> = {
   sheer: "shapes show",
   clear: "all shows",
 };
+
+export const LINE_IT = "Line the dress";
 
 export function underWords(under: Under): string {
   switch (under) {
@@ -118,12 +138,27 @@ const SHOWING: Readonly<Record<UnderAdvice["showing"][number], string>> = {
   edges: "edges",
 };
 
+const SEEN: Readonly<Record<SeenFinish, string>> = {
+  frenchSeam: "as French seams",
+  narrow: "sewn twice and trimmed beside it",
+  bound: "bound",
+  narrowHem: "turned twice, narrowly",
+  binding: "bound",
+};
+
 /** What of the sewing shows, and how it is finished then; null: nothing does (common practice, no source). */
-export function showingWords({ showing }: UnderAdvice): string | null {
-  return showing.length === 0
-    ? null
-    : `${capital(listWords(showing.map((one) => SHOWING[one])))} will be seen: French seams, narrow or bound edges, nothing loose inside.`;
+export function showingWords({ finishes }: UnderAdvice): string | null {
+  if (finishes.length === 0) return null;
+  const by = [...new Set(finishes.map((one) => SEEN[one.by]))].map((words) => {
+    const of = finishes.filter((one) => SEEN[one.by] === words).map((one) => SHOWING[one.of]);
+    return `${listWords(of)} ${words}`;
+  });
+  return `What shows through: ${by.join("; ")}.`;
 }
+
+/** A lining that is to go under it and is none of the parts yet; null: it is there. */
+export const missingWords = ({ isThere }: UnderAdvice): string | null =>
+  isThere ? null : "There is no lining yet: choose one under Lining.";
 
 export const underOutcome = (opacity: Opacity, { chosen }: UnderAdvice): string =>
   `${OPACITY_WORDS[opacity]}; ${underWords(chosen)} under it`;

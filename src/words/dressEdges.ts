@@ -3,7 +3,7 @@ import type { EdgeFinish, Neckline, NecklineShape, StrapKind, Straps } from "../
 import type { LengthUnit } from "../core/decisions/work";
 import type { EdgeFigures, EdgesDraft, StrapFigures } from "../core/edges/edgesDraft";
 import type { NecklineGape } from "../core/neckline/redrawNeckline";
-import { formatAmount, formatLength } from "./terms/length";
+import { formatAmount, formatLeast, formatLength } from "./terms/length";
 import { capital } from "./terms/names";
 
 export const NECKLINE_WORDS: Readonly<Record<NecklineShape, string>> = {
@@ -47,18 +47,32 @@ export function edgeFigureWords({ edge, length, finish, strip, at, half }: EdgeF
 }
 
 export function strapFigureWords(strap: StrapFigures, unit: LengthUnit): string {
-  const { width, length, elastic, fromCentreBack } = strap;
-  const elasticWords = elastic === null ? "" : ` ${formatLength(elastic.length, unit)} of elastic at the back.`;
-  return `${formatAmount(width, unit)} wide, ${formatLength(length, unit)} long; sewn ${formatLength(fromCentreBack, unit)} from the centre back.${elasticWords}`;
+  const { kind, width, length, elastic, fromCentreBack } = strap;
+  const elasticWords =
+    elastic === null
+      ? ""
+      : ` ${formatLength(elastic.length, unit)} of elastic, ${formatAmount(elastic.width, unit)} wide, at the back.`;
+  const each = kind === "tied" ? "each tie " : "";
+  return `${formatAmount(width, unit)} wide, ${each}${formatLength(length, unit)} long; its middle sewn ${formatLength(fromCentreBack, unit)} from the centre back along the edge.${elasticWords}`;
+}
+
+/** A strap that is not as wide as the seams on cup and back; null: it is. */
+export function strapSeamWords({ width, asked, seamWidth }: StrapFigures, unit: LengthUnit): string | null {
+  const seam = formatAmount(seamWidth, unit);
+  if (formatAmount(asked, unit) !== formatAmount(width, unit))
+    return `Its seams on cup and back are ${seam} wide, and hold no wider strap.`;
+  return formatAmount(width, unit) === seam
+    ? null
+    : `Its seams on cup and back are ${seam} wide: sew it in their middle, and finish the edge on either side.`;
 }
 
 /** Whether what is worn under it is covered; null: it was not asked. */
-export const coverWords = ({ coversBra }: StrapFigures): string | null =>
-  coversBra === null
-    ? null
-    : coversBra
-      ? "It covers the strap under it."
-      : "It does not cover the strap under it: make it wider.";
+export function coverWords({ coversBra, coversFrom }: StrapFigures, unit: LengthUnit): string | null {
+  if (coversBra === null || coversFrom === null) return null;
+  return coversBra
+    ? "It covers the strap under it."
+    : `It does not cover the strap under it: that takes ${formatLeast(coversFrom, unit)}.`;
+}
 
 /** "sweetheart, tied straps; edges: binding". */
 export function necklineOutcome(neckline: Neckline, straps: Straps | undefined, { edges }: EdgesDraft): string {

@@ -55,7 +55,7 @@ export const DRESS_MEASURE_WORDS: Readonly<Record<DressMeasure, DressMeasureWord
   waistToFloorBack: { name: "Waist to floor, back", how: "Over the seat, then straight down. Somebody else reads it." },
   shoulderGirth: {
     name: "Shoulder girth",
-    how: "Round both shoulders and both arms at their widest, arms hanging.",
+    how: "Round shoulders and upper arms with one arm raised, as you would go into a dress.",
   },
 };
 
@@ -66,6 +66,12 @@ export const measuresOutcome = (entered: number, all: number): string =>
 
 /** A number as it stands in a field: to hundredths. */
 export const numberEntry = (value: number): string => String(Math.round(value * 100) / 100);
+
+/** A length that counts where none is entered, as it stands in an empty field: rounded as lengths are told. */
+export const usualLength = (mm: Mm, unit: LengthUnit): string =>
+  formatLength(mm, unit)
+    .replace(/ (?:cm|in)$/, "")
+    .replace(/\.0$/, "");
 
 /** What a text says as a plain number; null: none. */
 export const readNumber = (text: string): number | null =>

@@ -18,6 +18,13 @@ import { draftStraps } from "./straps";
 export const USUAL_FACING_DEPTH: Mm = 60;
 export const USUAL_BINDING_WIDTH: Mm = 8;
 
+/** What can be cut and sewn, mm (our own choice). */
+const DEPTHS = { least: 25, most: 150 } as const;
+const BINDING_WIDTHS = { least: 4, most: 40 } as const;
+
+const within = (value: Mm, { least, most }: { readonly least: Mm; readonly most: Mm }): Mm =>
+  Math.min(Math.max(value, least), most);
+
 export interface EdgesAsked {
   readonly edges: Edges;
   readonly straps: Straps | null;
@@ -31,8 +38,8 @@ export interface EdgesAsked {
 export function draftEdges({ edges, straps, bodice, isLined, allowances }: EdgesAsked): EdgesDraft {
   const [left, right] = bodice;
   const asked = { neck: edges.neck ?? "facing", armhole: edges.armhole ?? "facing" } as const;
-  const depth = edges.facingDepth ?? USUAL_FACING_DEPTH;
-  const width = edges.bindingWidth ?? USUAL_BINDING_WIDTH;
+  const depth = within(edges.facingDepth ?? USUAL_FACING_DEPTH, DEPTHS);
+  const width = within(edges.bindingWidth ?? USUAL_BINDING_WIDTH, BINDING_WIDTHS);
   const isStrapped = left.strap !== undefined || left.cup !== undefined;
   // A strapped edge runs from centre to side in one: it is finished in one way.
   const finish = isStrapped ? { neck: asked.neck, armhole: asked.neck } : asked;

@@ -23,6 +23,9 @@ const ELASTIC_ENDS: Mm = 10;
 const ELASTIC_ROOM: Mm = 3;
 const ELASTIC_NARROWEST: Mm = 4;
 
+/** A strap can be turned as narrow as this, mm (common practice, no source). */
+const NARROWEST: Mm = 5;
+
 /** Usual seam allowance of strips, where it fits inside them, mm: half the finished width at the most, as of any turned strap. */
 const STRIP_ALLOWANCE: Mm = 6;
 /** Where a strip's end is caught in a seam, mm, where she has said nothing of it (common practice, no source). */
@@ -53,13 +56,13 @@ export function draftStraps({ strap, cup, back }: PieceSet, straps: Straps, allo
   const ownLength = distance(pointOf(strap, "strapFrontInner"), pointOf(strap, "strapBackInner"));
   const seamWidth = Math.min(seamLength(cup, "strap"), seamLength(back, "strap"));
   const asked = straps.width ?? own;
-  // No wider one fits the seams that it is sewn to.
-  const width = Math.min(asked, Math.max(seamWidth, own));
+  // No wider one fits the seams that it is sewn to, and none narrower can be turned.
+  const width = Math.max(Math.min(asked, Math.max(seamWidth, own)), NARROWEST);
   const isCrossed = straps.kind === "crossed";
   const plainWay = wayOf(cup) + wayOf(back);
   const way = wayOf(cup) + (isCrossed ? wayAcross(back) : wayOf(back));
-  // Without a word of hers it is longer or shorter than its way by as much as the pattern's own.
-  const worn = way + (straps.ease ?? ownLength - plainWay);
+  // Without a word of hers it is longer or shorter than its way by as much as the pattern's own. Half of it is never enough.
+  const worn = Math.max(way / 2, way + (straps.ease ?? ownLength - plainWay));
   const isTied = straps.kind === "tied";
   const elastic = straps.elastic === true && !isTied ? elasticOf(width) : null;
   const length = isTied ? worn / 2 + TO_TIE : worn;

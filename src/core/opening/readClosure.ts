@@ -46,6 +46,7 @@ export function readClosure(asked: ClosureAsked): ClosureReading {
     liningFree,
     strapLength,
     isNeckUntied,
+    ...(liningHipDepth === undefined ? {} : { liningHipDepth }),
   });
   const above = upperPart(bodice, closure);
   const opening = above + Math.min(end, full);

@@ -22,7 +22,7 @@ export function ClosureFold({ dress: { closure: reading } }: { readonly dress: D
   const closure = useSettledWork((work) => work.pattern.closure);
   const unit = useSettledWork((work) => work.unit);
   const run = useRun();
-  const notes = reading === null ? [] : [zipSoldWords(reading, unit), levelMarkWords(reading, unit)];
+  const notes = reading === null ? [] : [zipSoldWords(reading, closure, unit), levelMarkWords(reading, unit)];
   return (
     <DressFoldView
       fold="closure"

@@ -11,7 +11,7 @@ import {
 } from "../../core/decisions/dress";
 import type { DressPlan } from "../../core/dress/dressPlan";
 import { USUAL_BINDING_WIDTH, USUAL_FACING_DEPTH } from "../../core/edges/draftEdges";
-import type { NecklineFailure } from "../../core/neckline/redrawNeckline";
+import type { NecklineFailure } from "../../core/neckline/necklineFailure";
 import { halvesOf, type PlanHalf } from "../../core/plan/plan";
 import { snapStep } from "../../core/plan/dartEdit";
 import { without } from "../../core/plan/workParts";
@@ -24,9 +24,10 @@ import {
   necklineOutcome,
   STRAP_KIND_WORDS,
   strapFigureWords,
+  strapSeamWords,
 } from "../../words/dressEdges";
 import { necklineFailureWords } from "../../words/neckline";
-import { formatLengthEntry } from "../../words/terms/length";
+import { usualLength } from "../../words/dressStep";
 import { capital } from "../../words/terms/names";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
@@ -173,7 +174,8 @@ function StrapFields({ straps, dress }: { readonly straps: Straps | undefined; r
   // What was decided before the style was another one stays in reach.
   if (!hasStraps && straps === undefined) return null;
   const { strap } = dress.edges;
-  const cover = strap === null ? null : coverWords(strap);
+  const cover = strap === null ? null : coverWords(strap, unit);
+  const seam = strap === null ? null : strapSeamWords(strap, unit);
   return (
     <>
       <Choice
@@ -213,22 +215,33 @@ function StrapFields({ straps, dress }: { readonly straps: Straps | undefined; r
               clear={() => [setStraps(without(straps, "ease"))]}
             />
           </div>
-          <label className="tick">
-            <input
-              type="checkbox"
-              checked={straps.elastic ?? false}
-              onChange={({ target }) =>
-                run(setStraps(target.checked ? { ...straps, elastic: true } : without(straps, "elastic")))
-              }
-            />
-            Elastic at the back end
-          </label>
+          {straps.kind !== "tied" && (
+            <label className="tick">
+              <input
+                type="checkbox"
+                checked={straps.elastic ?? false}
+                onChange={({ target }) =>
+                  run(setStraps(target.checked ? { ...straps, elastic: true } : without(straps, "elastic")))
+                }
+              />
+              Elastic at the back end
+            </label>
+          )}
           {strap !== null && (
             <ul className="dress-notes">
               <li>
                 <Fractions text={strapFigureWords(strap, unit)} />
               </li>
-              {cover !== null && <li data-doubt={strap.coversBra === false ? "" : undefined}>{cover}</li>}
+              {seam !== null && (
+                <li>
+                  <Fractions text={seam} />
+                </li>
+              )}
+              {cover !== null && (
+                <li data-doubt={strap.coversBra === false ? "" : undefined}>
+                  <Fractions text={cover} />
+                </li>
+              )}
             </ul>
           )}
         </>
@@ -278,7 +291,7 @@ function EdgeFields({ dress }: { readonly dress: DressPlan }) {
               label="Depth of facings"
               field="dress.neckline.facingDepth"
               value={edges.facingDepth}
-              otherwise={formatLengthEntry(dress.edges.facing?.depth ?? USUAL_FACING_DEPTH, unit)}
+              otherwise={usualLength(dress.edges.facing?.depth ?? USUAL_FACING_DEPTH, unit)}
               set={(facingDepth) => setEdges({ ...edges, facingDepth })}
               clear={setEdges(without(edges, "facingDepth"))}
             />
