@@ -33,7 +33,7 @@ export type GiveUp =
   | { readonly code: "remnant/length"; readonly from: Mm; readonly to: Mm };
 
 /** A way in which it goes: proven by the lay. */
-export interface RemnantWay {
+interface RemnantWay {
   readonly giveUps: readonly GiveUp[];
   /** All that is decided of the dress then. */
   readonly dress: Dress;
