@@ -17,12 +17,16 @@ export interface LayWanted {
 
 export type LaySearch<T> = Generator<LayWanted, T, ClothLay>;
 
-/** All lays made here and now. */
-export function answered<T>(search: LaySearch<T>): T {
+/**
+ * All lays made here and now.
+ *
+ * @param share of the usual search that each is given: less is quicker, and no door that shows lays may ask for less
+ */
+export function answered<T>(search: LaySearch<T>, share = 1): T {
   let step = search.next();
   while (step.done !== true) {
     const { prepared, effort, goal } = step.value;
-    step = search.next(layPrepared(prepared, { effort, goal }));
+    step = search.next(layPrepared(prepared, { effort: effort * share, goal }));
   }
   return step.value;
 }
@@ -35,9 +39,6 @@ export interface ClothAtWidth {
     | { readonly length: Mm; readonly toBuy: Mm; readonly area: number }
     | { readonly failure: LayFailure };
 }
-
-/** Share of a lay's usual search that is enough to compare widths by. */
-const TABLE_EFFORT = 0.3;
 
 /**
  * What is needed at each width that is sold, and at hers, the narrowest first. `area`: m² to buy.
@@ -59,7 +60,7 @@ export function* clothTable(
       table.push({ width, isHers: width === hers, needed: { failure: prepared.failure } });
       continue;
     }
-    const { length } = yield { prepared: prepared.value, effort: TABLE_EFFORT, goal: 0 };
+    const { length } = yield { prepared: prepared.value, effort: 1, goal: 0 };
     const toBuy = lengthToBuy(length, cloth, unit);
     table.push({ width, isHers: width === hers, needed: { length, toBuy, area: (width * toBuy) / SQUARE_METRE } });
   }

@@ -7,11 +7,12 @@ import type { ClothLay, LayFailure } from "../cloth/cutting";
 import type { LaySearch } from "../cloth/laySearch";
 import { shrunk } from "../cloth/usualCloth";
 import type { ClothName, Dress, Skirt, Tier } from "../decisions/dress";
+import type { LengthUnit } from "../decisions/work";
 import type { PartGroup } from "../parts/part";
 import type { SkirtDraft } from "../skirts/skirtDraft";
 import { invariant } from "../result";
 import { SAME_POINT } from "../tolerance";
-import { degreesFrom, type Mm } from "../units";
+import { degreesFrom, MM_PER_INCH, type Mm } from "../units";
 import { clothAskedOf, withCloth } from "./dressCloth";
 import { dressOf, type DressDecided } from "./dressOf";
 
@@ -32,7 +33,7 @@ export type GiveUp =
   | { readonly code: "remnant/length"; readonly from: Mm; readonly to: Mm };
 
 /** A way in which it goes: proven by the lay. */
-export interface RemnantWay {
+interface RemnantWay {
   readonly giveUps: readonly GiveUp[];
   /** All that is decided of the dress then. */
   readonly dress: Dress;
@@ -54,9 +55,8 @@ export type RemnantAnswer =
       readonly ways: readonly RemnantWay[];
     };
 
-/** Share of a lay's usual search: to find out, and to make sure. */
+/** Share of a lay's usual search that steps are first tried by; what is answered is proven by the very lay that is shown then. */
 const TRY_EFFORT = 0.15;
-const SURE_EFFORT = 0.6;
 
 /** Gathered less than this it is hardly gathered (common practice, no source). */
 const LEAST_RATIO = 1.2;
@@ -68,7 +68,9 @@ const SHARES: readonly number[] = [0.75, 0.5, 0.25];
 /** A skirt shorter than this share of what she wanted is another skirt (our own choice). */
 const LEAST_LENGTH = 0.6;
 /** mm. */
-const LENGTH_STEP: Mm = 10;
+const LENGTH_STEP: Readonly<Record<LengthUnit, Mm>> = { cm: 10, in: MM_PER_INCH / 2 };
+/** Where nothing goes by itself: shares of the way to their ends that all else is given up to before the length is. */
+const TOGETHER: readonly number[] = [0.5, 1];
 const PERCENT = 100;
 
 /** null: she has not said how much there is, or there is nothing to cut of it. */
@@ -93,28 +95,37 @@ export function* remnantOf(work: DressDecided, name: ClothName): LaySearch<Remna
 }
 
 function* waysToGo(work: DressDecided, name: ClothName, goal: Mm): LaySearch<readonly RemnantWay[]> {
+  const asked = { work, name, goal };
   const free = freeSteps(work, name);
-  const found: { readonly way: RemnantWay; readonly loss: number }[] = [];
-  for (const one of free) {
-    const way = yield* tried(work, name, goal, [one]);
-    if (way !== null) found.push({ way, loss: one.loss });
+  const choices = choicesOf(work).flatMap((steps) => {
+    const drafted = furthestDrafted(work, steps);
+    return drafted.length > 0 ? [drafted] : [];
+  });
+  const found: FoundWay[] = [];
+  for (const one of free) found.push(...(yield* leastOf(asked, [], [one])));
+  for (const steps of choices) found.push(...(yield* leastOf(asked, [], steps)));
+  if (found.length > 0) return inOrder(found);
+  if (free.length > 1) {
+    const all = yield* leastOf(asked, free.slice(1), free.slice(0, 1));
+    if (all.length > 0) return inOrder(all);
   }
-  for (const choice of choicesOf(work)) {
-    const way = yield* leastOf(work, name, goal, [], choice);
-    if (way !== null) found.push(way);
+  if (free.length > 0) for (const steps of choices) found.push(...(yield* leastOf(asked, free, steps)));
+  const last = choices.at(-1);
+  if (found.length > 0 || last === undefined || choices.length < 2) return inOrder(found);
+  for (const share of TOGETHER) {
+    const others = choices.slice(0, -1).flatMap((steps) => steps[Math.ceil(share * steps.length) - 1] ?? []);
+    const together = yield* leastOf(asked, [...free, ...others], last);
+    if (together.length > 0) return inOrder(together);
   }
-  if (found.length > 0 || free.length === 0) return inOrder(found);
-  const freeLoss = free.reduce((sum, { loss }) => sum + loss, 0);
-  const all = free.length > 1 ? yield* tried(work, name, goal, free) : null;
-  if (all !== null) return [all];
-  for (const choice of choicesOf(work)) {
-    const way = yield* leastOf(work, name, goal, free, choice);
-    if (way !== null) found.push({ way: way.way, loss: way.loss + freeLoss });
-  }
-  return inOrder(found);
+  return [];
 }
 
-const inOrder = (found: readonly { readonly way: RemnantWay; readonly loss: number }[]): readonly RemnantWay[] =>
+interface FoundWay {
+  readonly way: RemnantWay;
+  readonly loss: number;
+}
+
+const inOrder = (found: readonly FoundWay[]): readonly RemnantWay[] =>
   found.toSorted((p, q) => p.loss - q.loss).map(({ way }) => way);
 
 /** One thing given up: how the dress is then, or which parts are cut elsewhere, and what of the dress is lost (no unit). */
@@ -174,13 +185,14 @@ function choicesOf(work: DressDecided): readonly (readonly Step[])[] {
   const dress = dressOf(work);
   if (skirt === undefined || !dress.ok || dress.value.skirt?.ok !== true) return [];
   const draft = dress.value.skirt.value;
-  const made = { skirt, draft };
+  const made = { skirt, draft, unit: work.unit };
   return [...tierSteps(made), shareSteps(made), flareSteps(made), lengthSteps(made)].filter(
     (steps) => steps.length > 0,
   );
 }
 
 interface Made {
+  readonly unit: LengthUnit;
   readonly skirt: Skirt;
   readonly draft: SkirtDraft;
 }
@@ -253,11 +265,14 @@ function flareSteps({ skirt, draft }: Made): readonly Step[] {
   });
 }
 
-function lengthSteps({ skirt, draft }: Made): readonly Step[] {
+function lengthSteps({ skirt, draft, unit }: Made): readonly Step[] {
   const from = draft.lengths.side;
-  const steps = Math.floor((from * (1 - LEAST_LENGTH)) / LENGTH_STEP);
-  return Array.from({ length: Math.max(0, steps) }, (_, less) => {
-    const to = from - LENGTH_STEP * (less + 1);
+  const step = LENGTH_STEP[unit];
+  // Whole steps from the first one below, so that a length comes out that a tape has.
+  const first = Math.ceil(from / step - SAME_POINT) - 1;
+  const last = Math.ceil((from * LEAST_LENGTH) / step);
+  return Array.from({ length: Math.max(0, first - last + 1) }, (_, less) => {
+    const to = Math.round((first - less) * step * TENTHS) / TENTHS;
     return skirtStep(
       { code: "remnant/length", from, to },
       skirt.kind === "peplum" ? { peplumLength: to } : { length: to },
@@ -266,50 +281,92 @@ function lengthSteps({ skirt, draft }: Made): readonly Step[] {
   });
 }
 
-/** The first of some steps with which it goes: taken to go for every further one too, and made sure in the end. */
-function* leastOf(
-  work: DressDecided,
-  name: ClothName,
-  goal: Mm,
-  before: readonly Step[],
-  steps: readonly Step[],
-): LaySearch<{ readonly way: RemnantWay; readonly loss: number } | null> {
-  let found: { readonly way: RemnantWay; readonly loss: number } | null = null;
-  let [low, high] = [0, steps.length - 1];
-  // The furthest first: where that does not go, none does.
-  for (let round = 0; round <= steps.length && low <= high; round++) {
-    const at = round === 0 ? high : Math.floor((low + high) / 2);
-    const step = invariant(steps[at], "step");
-    const way: RemnantWay | null = yield* tried(work, name, goal, [...before, step]);
-    if (way === null && found === null) return null;
-    if (way === null) low = at + 1;
-    else {
-      found = { way, loss: step.loss };
-      high = at - 1;
-    }
-  }
-  return found;
+/** Of a millimetre: what entries are kept to. */
+const TENTHS = 10;
+
+interface Asked {
+  readonly work: DressDecided;
+  readonly name: ClothName;
+  /** mm of washed cloth. */
+  readonly goal: Mm;
 }
 
-/** The dress with all of this given up, laid; null: it does not go. */
-function* tried(work: DressDecided, name: ClothName, goal: Mm, steps: readonly Step[]): LaySearch<RemnantWay | null> {
-  const dress = steps.reduce((changed, { change }) => change(changed), work.dress ?? {});
-  const changedWork = { ...work, dress };
-  const drafted = dressOf(changedWork);
-  if (!drafted.ok || (drafted.value.skirt !== null && !drafted.value.skirt.ok)) return null;
-  const elsewhere = steps.flatMap((step) => step.elsewhere);
-  const asked = clothAskedOf(changedWork, name);
-  if (asked === null) return null;
-  const prepared = prepareLay({ ...asked, parts: asked.parts.filter(({ key }) => !elsewhere.includes(key)) });
-  if (!prepared.ok) return null;
-  for (const effort of [TRY_EFFORT, SURE_EFFORT]) {
-    const lay = yield { prepared: prepared.value, effort, goal };
-    if (lay.length <= goal + SAME_POINT) return { giveUps: steps.map(({ giveUp }) => giveUp), dress, elsewhere, lay };
-    // Far too long: no longer search brings it down so far.
-    if (lay.length > goal * HOPELESS) return null;
+/** The steps that can be drafted: where one cannot, none after it can. */
+function furthestDrafted(work: DressDecided, steps: readonly Step[]): readonly Step[] {
+  const isDrafted = (step: Step): boolean => {
+    const dress = dressOf({ ...work, dress: step.change(work.dress ?? {}) });
+    return dress.ok && dress.value.skirt?.ok === true;
+  };
+  let [low, high] = [0, steps.length];
+  for (let round = 0; round <= steps.length && low < high; round++) {
+    const middle = Math.ceil((low + high) / 2);
+    if (isDrafted(invariant(steps[middle - 1], "step"))) low = middle;
+    else high = middle - 1;
   }
-  return null;
+  return steps.slice(0, low);
 }
+
+/**
+ * The first of some steps with which it goes, what goes before given up too: found by short searches, taken to go for every
+ * further step too, then proven by whole ones.
+ */
+function* leastOf(asked: Asked, before: readonly Step[], steps: readonly Step[]): LaySearch<readonly FoundWay[]> {
+  let found = steps.length;
+  let [low, high] = [0, steps.length - 1];
+  for (let round = 0; round <= steps.length && low <= high; round++) {
+    // The furthest first: where that does not go, none does.
+    const at = round === 0 ? high : Math.floor((low + high) / 2);
+    const lay = yield* laidWith(asked, [...before, invariant(steps[at], "step")], TRY_EFFORT);
+    // Nearly there: a whole search may bring it down so far.
+    const goes = lay !== null && lay.length <= asked.goal * (round === 0 ? HOPELESS : 1) + SAME_POINT;
+    if (!goes && round === 0) return [];
+    if (goes) {
+      found = at;
+      high = at - 1;
+    } else low = at + 1;
+  }
+  // Short searches err: about what they found whole ones seek again.
+  let proven: FoundWay | null = null;
+  [low, high] = [Math.max(0, found - DOUBTED), Math.min(found + DOUBTED, steps.length - 1)];
+  for (let round = 0; round <= steps.length && low <= high; round++) {
+    const at = Math.floor((low + high) / 2);
+    const given = [...before, invariant(steps[at], "step")];
+    const lay = yield* laidWith(asked, given, 1);
+    if (lay !== null && lay.length <= asked.goal + SAME_POINT) {
+      proven = foundWay(asked.work, given, lay);
+      high = at - 1;
+    } else low = at + 1;
+  }
+  return proven === null ? [] : [proven];
+}
+
+const foundWay = (work: DressDecided, steps: readonly Step[], lay: ClothLay): FoundWay => ({
+  way: {
+    giveUps: steps.map(({ giveUp }) => giveUp),
+    dress: changedBy(work, steps),
+    elsewhere: steps.flatMap(({ elsewhere }) => elsewhere),
+    lay,
+  },
+  loss: steps.reduce((sum, { loss }) => sum + loss, 0),
+});
 
 /** Share of the length there is (no unit). */
 const HOPELESS = 1.08;
+/** Steps by which what a short search found may be wrong. */
+const DOUBTED = 4;
+
+const changedBy = ({ dress = {} }: DressDecided, steps: readonly Step[]): Dress =>
+  steps.reduce((changed, { change }) => change(changed), dress);
+
+/** The dress with all of this given up, laid; null: it cannot be drafted or laid. */
+function* laidWith({ work, name, goal }: Asked, steps: readonly Step[], effort: number): LaySearch<ClothLay | null> {
+  const dress = changedBy(work, steps);
+  const changed = { ...work, dress };
+  const drafted = dressOf(changed);
+  if (!drafted.ok || (drafted.value.skirt !== null && !drafted.value.skirt.ok)) return null;
+  const elsewhere = steps.flatMap((step) => step.elsewhere);
+  const asked = clothAskedOf(changed, name);
+  if (asked === null) return null;
+  const prepared = prepareLay({ ...asked, parts: asked.parts.filter(({ key }) => !elsewhere.includes(key)) });
+  return prepared.ok ? yield { prepared: prepared.value, effort, goal: effort === 1 ? 0 : goal } : null;
+}
