@@ -44,7 +44,7 @@ const FACED: Readonly<Record<FacedEdges, readonly SeamName[]>> = {
   both: ["neck", "shoulder", "strap", "armhole"],
 };
 
-/** null where the edge is not there, or what is beside it is too short. */
+/** null where the edge is not there. */
 export function facingPiece(asked: FacingAsked): Piece | null {
   const { name, walk, faces, isOnFold } = asked;
   const upper = upperOf(asked);
@@ -269,7 +269,7 @@ function smoothThrough(points: readonly PiecePoint[], isSquareAtEnd: boolean): r
 }
 
 /** The closed ring, its corners named as they were where they are the same; the ends of its lower line are `facing1` and on. */
-function ringOf(name: DressPiece, centreOnFold: boolean, drawn: readonly Drawn[]): Piece | null {
+function ringOf(name: DressPiece, centreOnFold: boolean, drawn: readonly Drawn[]): Piece {
   const kept = drawn.filter(({ curve }) => distance(curve.a, curve.b) > SAME_POINT);
   const points: Partial<Record<PointName, NamedPoint>> = {};
   const names: PointName[] = [];
@@ -291,7 +291,6 @@ function ringOf(name: DressPiece, centreOnFold: boolean, drawn: readonly Drawn[]
     points[point] = { at: curve.b, level: seam === "side" ? "underarm" : seam === "armhole" ? "shoulder" : "neck" };
     names.push(point);
   }
-  if (kept.some(({ curve }) => edgeLength(curve) < SHORTEST_EDGE)) return null;
   const edges = kept.map(({ curve, seam }, at): Edge => {
     const from = invariant(names.at(at - 1), "corner");
     const to = invariant(names[at], "corner");
