@@ -1,6 +1,7 @@
 /** How a share of a ring is drawn on the cloth with a string and a pin: mm of the cloth, the pin at the origin, y along the cloth. */
 import type { LengthUnit } from "../core/decisions/work";
 import type { SectorPart } from "../core/parts/part";
+import { SHARES_WHOLE } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { circleSteps, radiusWords, sideWords, STRAIGHT_GRAIN } from "../words/circleSketch";
 import { arcSpots, line, words, type Figure, type FigureMark, type Spot } from "./figure";
@@ -47,13 +48,18 @@ export function circleSketch(part: SectorPart, unit: LengthUnit): CircleSketch {
     hemCut: outer + allowances.outer,
   };
   const onFold = foldSides === 1;
-  const isWhole = angle >= 2 * Math.PI - Number.EPSILON * 8;
+  // A ring that closes is slashed open: there is no cloth beside its seam.
+  const isWhole = (angle * (1 + foldSides)) / (2 * Math.PI) > 1 - SHARES_WHOLE;
   /** How far the cut goes beyond a side at a radius. */
   const beyond = (radius: Mm): number =>
     isWhole || radius <= 0 ? 0 : Math.asin(Math.min(1, allowances.sides / radius));
   const start = (radius: Mm): number => (onFold ? 0 : -beyond(radius));
   const hemCut = arc(radii.hemCut, start(radii.hemCut), angle + beyond(radii.hemCut));
-  const waistCut = arc(radii.waistCut, start(radii.waistCut), angle + beyond(radii.waistCut));
+  const waist = waistSpots(part);
+  const waistCut =
+    part.waistRadii === undefined
+      ? arc(radii.waistCut, start(radii.waistCut), angle + beyond(radii.waistCut))
+      : waistSpots(part, { nearer: allowances.inner, from: start(inner), to: angle + beyond(inner) });
   const reach = [...hemCut, ...waistCut];
   const left = Math.min(0, ...reach.map(({ x }) => x));
   const [right, top, foot] = [
@@ -70,7 +76,8 @@ export function circleSketch(part: SectorPart, unit: LengthUnit): CircleSketch {
     { x: left, y: foot + room },
   ];
   const pin: Spot = { x: 0, y: 0 };
-  const [waistEnd, hemEnd] = [placeAt(inner, angle * WAIST_STRING), placeAt(outer, angle * HEM_STRING)];
+  const waistAt = radiusAt(part, angle * WAIST_STRING);
+  const [waistEnd, hemEnd] = [placeAt(waistAt, angle * WAIST_STRING), placeAt(outer, angle * HEM_STRING)];
   const marks: FigureMark[] = [
     line("cloth", cloth, true),
     line("measure", [
@@ -81,12 +88,12 @@ export function circleSketch(part: SectorPart, unit: LengthUnit): CircleSketch {
       { x: left, y: top },
       { x: left, y: foot + room },
     ]),
-    ...(isWhole
+    ...(isWhole && !onFold
       ? [line("cutting", hemCut, true), line("cutting", waistCut, true)]
       : [line("cutting", [...hemCut, ...waistCut.toReversed()], true)]),
-    line("stitch", arc(inner, 0, angle)),
+    line("stitch", waist),
     line("stitch", arc(outer, 0, angle)),
-    ...(isWhole ? [] : [line("stitch", [placeAt(inner, angle), placeAt(outer, angle)])]),
+    ...(isWhole ? slashMarks(part) : [line("stitch", [placeAt(inner, angle), placeAt(outer, angle)])]),
     ...(isWhole || onFold ? [] : [line("stitch", [placeAt(inner, 0), placeAt(outer, 0)])]),
     line("measure", [pin, waistEnd]),
     line("measure", [pin, hemEnd]),
@@ -94,10 +101,10 @@ export function circleSketch(part: SectorPart, unit: LengthUnit): CircleSketch {
     ...grainMarks(part, size, type),
     words(sideWords(onFold), { x: left - type * 0.5, y: (top + foot) / 2 }, type, { anchor: "middle", degrees: -90 }),
     besideString(pin, hemEnd, radiusWords("hem", outer, unit), type, 0.62),
-    besideString(pin, waistEnd, radiusWords("waist", inner, unit), type, null),
+    besideString(pin, waistEnd, radiusWords("waist", waistAt, unit), type, null),
   ];
-  const along = -top;
-  const across = -left;
+  const along = Math.abs(top);
+  const across = Math.abs(left);
   return {
     figure: {
       box: {
@@ -112,6 +119,46 @@ export function circleSketch(part: SectorPart, unit: LengthUnit): CircleSketch {
     pin: { along, across },
     steps: circleSteps({ part, radii, pin: { along, across } }, unit),
   };
+}
+
+/** How far the waist is from the pin at an angle: even between two places where that is told. */
+function radiusAt({ inner, waistRadii = [] }: SectorPart, angle: number): Mm {
+  const after = waistRadii.findIndex(({ at }) => at >= angle);
+  const [from, to] = [waistRadii[after - 1], waistRadii[after]];
+  if (to === undefined) return waistRadii.at(-1)?.radius ?? inner;
+  if (from === undefined) return to.radius;
+  return from.radius + ((to.radius - from.radius) * (angle - from.at)) / (to.at - from.at);
+}
+
+/** The waist as it is drawn, or nearer to the pin, as it is cut. */
+function waistSpots(
+  part: SectorPart,
+  {
+    nearer = 0,
+    from = 0,
+    to = part.angle,
+  }: { readonly nearer?: Mm; readonly from?: number; readonly to?: number } = {},
+): readonly Spot[] {
+  const steps = Math.max(8, Math.ceil((to - from) / (Math.PI / 60)));
+  return Array.from({ length: steps + 1 }, (_, i) => {
+    const angle = from + ((to - from) * i) / steps;
+    return placeAt(Math.max(0, radiusAt(part, Math.min(Math.max(angle, 0), part.angle)) - nearer), angle);
+  });
+}
+
+/** Where a ring that closes is cut open, and the seam beside the cut. */
+function slashMarks({ inner, outer, angle, slash = 0, foldSides, allowances }: SectorPart): readonly FigureMark[] {
+  const [top, foot] = [placeAt(inner - allowances.inner, angle), placeAt(outer + allowances.outer, angle)];
+  const [ux, uy] = [-Math.cos(angle), Math.sin(angle)];
+  const beside = (side: number): FigureMark =>
+    line(
+      "stitch",
+      [placeAt(inner, angle), placeAt(outer, angle)].map(({ x, y }) => ({
+        x: x + ux * slash * side,
+        y: y + uy * slash * side,
+      })),
+    );
+  return [line("cutting", [top, foot]), ...(foldSides === 1 ? [beside(1)] : [beside(1), beside(-1)])];
 }
 
 /** Along a string; beyond the end of a short one. */

@@ -257,7 +257,7 @@ function longestUpright(ring: readonly Spot[]): Upright | null {
     const ys = ring
       .flatMap((p, index): Mm[] => {
         const q = ring[(index + 1) % ring.length] ?? p;
-        return (p.x - x) * (q.x - x) < 0 ? [p.y + ((q.y - p.y) * (x - p.x)) / (q.x - p.x)] : [];
+        return p.x <= x !== q.x <= x ? [p.y + ((q.y - p.y) * (x - p.x)) / (q.x - p.x)] : [];
       })
       .toSorted((a, b) => a - b);
     for (let k = 0; k + 1 < ys.length; k += 2) {
@@ -296,12 +296,16 @@ function nameMarks(
   scale: number,
   unit: LengthUnit,
 ): readonly FigureMark[] {
-  const middle = at({ x, y: (top + foot) / 2 });
-  const [wide, long] = [widthAt(ring, (top + foot) / 2) * scale, (foot - top) * scale];
+  const [middleY, half] = [(top + foot) / 2, (TYPE * 1.25) / scale];
   const lines = [`${number} ${copyWords(name, copy)}`, `${rulerWords(across, unit)} · ${rulerWords(along, unit)}`];
-  const need = Math.max(...lines.map((text) => textWidth(text, TYPE)));
-  const upright = need + 1 < wide && 2 * TYPE * 1.25 < long;
-  const turned = !upright && need + 1 < long && 2 * TYPE * 1.25 < wide;
+  const need = Math.max(...lines.map((text) => textWidth(text, TYPE))) + 1;
+  const run = runAt(ring, x, [middleY - half, middleY, middleY + half]);
+  const upright = need < (run.to - run.from) * scale && 2 * half < foot - top;
+  const long = (need / scale) * 0.5;
+  const narrow = runAt(ring, x, [middleY - long, middleY, middleY + long]);
+  const turned = !upright && need < (foot - top) * scale && 2 * half < narrow.to - narrow.from;
+  const place = upright ? run : turned ? narrow : { from: x, to: x };
+  const middle = at({ x: (place.from + place.to) / 2, y: middleY });
   if (!upright && !turned)
     return [words(String(number), { x: middle.x, y: middle.y + TYPE * 0.35 }, TYPE, { anchor: "middle", bold: true })];
   return lines.map((text, i) => {
@@ -319,11 +323,24 @@ function nameMarks(
   });
 }
 
-/** How wide a ring is at a height, from its first crossing to its last. */
-function widthAt(ring: readonly Spot[], y: Mm): Mm {
-  const xs = ring.flatMap((p, i): Mm[] => {
-    const q = ring[(i + 1) % ring.length] ?? p;
-    return (p.y - y) * (q.y - y) < 0 ? [p.x + ((q.x - p.x) * (y - p.y)) / (q.y - p.y)] : [];
-  });
-  return xs.length === 0 ? 0 : Math.max(...xs) - Math.min(...xs);
+interface Run {
+  readonly from: Mm;
+  readonly to: Mm;
+}
+
+/** What of a ring lies about an upright line without a break, at all of some heights. */
+function runAt(ring: readonly Spot[], x: Mm, heights: readonly Mm[]): Run {
+  return heights.reduce<Run>(
+    (run, y) => {
+      const xs = ring.flatMap((p, i): Mm[] => {
+        const q = ring[(i + 1) % ring.length] ?? p;
+        return p.y <= y !== q.y <= y ? [p.x + ((q.x - p.x) * (y - p.y)) / (q.y - p.y)] : [];
+      });
+      return {
+        from: Math.max(run.from, ...xs.filter((at) => at < x)),
+        to: Math.min(run.to, ...xs.filter((at) => at > x)),
+      };
+    },
+    { from: -Infinity, to: Infinity },
+  );
 }

@@ -1,28 +1,39 @@
 /** The dress on paper: what it is, what is cut and how, cloth, notions and the order of sewing. Preview and print are one. */
 import "./print.css";
 import "./printedDress.css";
-import type { ClothLay } from "../core/cloth/cutting";
+import type { ClothLay, LayFailure } from "../core/cloth/cutting";
+import type { ClothName } from "../core/decisions/dress";
 import type { Work } from "../core/decisions/work";
 import type { DressPlan } from "../core/dress/dressPlan";
 import type { Part, RectanglePart, SectorPart } from "../core/parts/part";
 import { cutDepth, cutWidth } from "../core/parts/part";
+import { circleSketch } from "../drawing/circleSketch";
+import { dressDrawing } from "../drawing/dressDrawing";
+import { layDrawing } from "../drawing/layDrawing";
 import { printedNestOf } from "../core/plan/planOf";
+import { layFailureWords } from "../words/dressCloth";
 import { clothName, cutWords, partName } from "../words/dressParts";
 import { finishedFigures } from "../words/dressStep";
 import {
   allowancesOfRectangle,
+  dressDoubts,
+  dressNotes,
   DRESS_COLUMNS,
   DRESS_SHEET,
   grainWords,
   layHint,
   layTitle,
-  noLayWords,
-  stringSteps,
+  laidWords,
+  unlaidWords,
 } from "../words/dressSheet";
 import { notionWords } from "../words/notions";
 import { sewingStepWords } from "../words/sewing";
+import { copyWords } from "../words/layDrawing";
 import { formatLength } from "../words/terms/length";
 import { capital, type OtherNames } from "../words/terms/names";
+import type { Result } from "../core/result";
+import type { Mm } from "../core/units";
+import { FigureDrawing } from "./FigureDrawing";
 import { Blank } from "./Blank";
 import { PageSetup } from "./PageSetup";
 import { WorkName } from "./WorkName";
@@ -32,7 +43,7 @@ export interface PrintedDressProps {
   readonly work: Work;
   readonly dress: DressPlan;
   /** As far as they are laid. */
-  readonly lays: readonly ClothLay[];
+  readonly lays: Readonly<Partial<Record<ClothName, Result<ClothLay, LayFailure>>>>;
 }
 
 export function PrintedDress({ work, dress, lays }: PrintedDressProps) {
@@ -46,6 +57,7 @@ export function PrintedDress({ work, dress, lays }: PrintedDressProps) {
     <article className="printed-checklist printed-dress" aria-label={DRESS_SHEET.kind} data-paper={work.paper}>
       <PageSetup paper={work.paper} name={work.name} kind={DRESS_SHEET.kind} />
       <Heading work={work} dress={dress} />
+      <Before work={work} dress={dress} />
       <section>
         <h4>{DRESS_SHEET.cutList}</h4>
         {cloths.map((cloth) => (
@@ -62,11 +74,13 @@ export function PrintedDress({ work, dress, lays }: PrintedDressProps) {
       <section>
         <h4>{DRESS_SHEET.cloth}</h4>
         {cloths.map((cloth) => {
-          const lay = lays.find((one) => one.cloth === cloth);
-          return lay === undefined ? (
-            <p key={cloth}>{noLayWords(cloth)}</p>
-          ) : (
-            <Lay key={cloth} lay={lay} parts={parts} work={work} others={others} />
+          const lay = lays[cloth];
+          if (lay?.ok === true) return <Lay key={cloth} lay={lay.value} parts={parts} work={work} others={others} />;
+          const named = namedIn(parts, others);
+          return (
+            <p key={cloth} className="pd-unlaid">
+              {lay === undefined ? unlaidWords(cloth) : <Words>{layFailureWords(lay.failure, named, unit)}</Words>}
+            </p>
           );
         })}
       </section>
@@ -117,6 +131,41 @@ function Heading({ work, dress }: { readonly work: Work; readonly dress: DressPl
         ))}
       </dl>
     </header>
+  );
+}
+
+/** The dress as it is to be, and what to know of it before the first cut. */
+function Before({ work, dress }: { readonly work: Work; readonly dress: DressPlan }) {
+  const { unit } = work;
+  const doubts = dressDoubts(dress, unit);
+  const figures = dressDrawing(dress, { dress: work.dress ?? {}, closure: work.pattern.closure, unit });
+  return (
+    <div className="pd-before">
+      <div>
+        {doubts.length > 0 && (
+          <section className="pc-doubts">
+            <h4>{DRESS_SHEET.doubts}</h4>
+            <ul>
+              {doubts.map((doubt) => (
+                <li key={doubt}>
+                  <Words>{doubt}</Words>
+                </li>
+              ))}
+            </ul>
+          </section>
+        )}
+        {dressNotes(dress, unit).map((note) => (
+          <p key={note} className="pc-note">
+            <Words>{note}</Words>
+          </p>
+        ))}
+      </div>
+      {figures.map((figure) => (
+        <div key={figure.side} className="pd-seen">
+          <FigureDrawing figure={figure} label={figure.side === "front" ? DRESS_SHEET.front : DRESS_SHEET.back} />
+        </div>
+      ))}
+    </div>
   );
 }
 
@@ -206,41 +255,73 @@ function Sectors({ parts, work: { unit }, others }: PartsProps<SectorPart>) {
   return (
     <section>
       <h4>{DRESS_SHEET.sectors}</h4>
-      {parts.map((part) => (
-        <div key={part.key} className="pd-sector">
-          <div>
-            <p>
-              <b>
-                {partName(part, others)}: {cutWords(part)}
-              </b>
+      {parts.map((part) => {
+        const { figure, steps } = circleSketch(part, unit);
+        const name = partName(part, others);
+        return (
+          <div key={part.key} className="pd-sector">
+            <div className="pd-sketch">
+              <FigureDrawing figure={figure} label={name} />
+            </div>
+            <p className="pd-figure">
+              {name}, {clothName(part.cloth)}: {cutWords(part)}
             </p>
             <ol>
-              {stringSteps(part, unit).map((text) => (
+              {steps.map((text) => (
                 <li key={text}>
                   <Words>{text}</Words>
                 </li>
               ))}
             </ol>
           </div>
-        </div>
-      ))}
+        );
+      })}
     </section>
   );
 }
+
+const namedIn =
+  (parts: readonly Part[], others: OtherNames) =>
+  (key: string): string => {
+    const part = parts.find((one) => one.key === key);
+    return part === undefined ? key : partName(part, others);
+  };
 
 interface LayProps extends PartsProps<Part> {
   readonly lay: ClothLay;
 }
 
-function Lay({ lay, work: { unit } }: LayProps) {
+/** What a page holds under its headings, and a line of the list beside the drawing of a lay, mm. */
+const PAGE: Readonly<Record<Work["paper"], Mm>> = { A4: 248, Letter: 230 };
+const LAID_LINE: Mm = 4.6;
+/** Lines that run over to a second one. */
+const OVER = 1.25;
+
+/** How tall a lay may be drawn so that its list stands on the same page. */
+const drawingRoom = (paper: Work["paper"], rows: number): Mm => PAGE[paper] - Math.ceil((rows * OVER) / 2) * LAID_LINE;
+
+/** Drawn on a page of its own where it takes one, with the list that it is laid by. */
+function Lay({ lay, parts, work: { unit, paper, dress }, others }: LayProps) {
+  const { figure, rows } = layDrawing(lay, namedIn(parts, others), unit);
+  const width = figure.box.width * Math.min(1, drawingRoom(paper, rows.length) / figure.box.height);
   return (
     <div className="pd-lay">
       <h5>
         <Words>{layTitle(lay, unit)}</Words>
       </h5>
       <p>
-        <Words>{layHint(lay, unit)}</Words>
+        <Words>{layHint(lay, dress?.cloths?.[lay.cloth] ?? {}, unit)}</Words>
       </p>
+      <div className="pd-lay-drawing" style={{ width: `${width}mm` }}>
+        <FigureDrawing figure={figure} label={layTitle(lay, unit)} />
+      </div>
+      <ol className="pd-laid">
+        {rows.map(({ number, name, copy, across, along }) => (
+          <li key={number}>
+            <b>{number}</b> {copyWords(name, copy)}: <Words>{laidWords(across, along, lay.onFold, unit)}</Words>
+          </li>
+        ))}
+      </ol>
     </div>
   );
 }

@@ -3,9 +3,10 @@ import type { LengthUnit } from "../core/decisions/work";
 import type { SectorPart } from "../core/parts/part";
 import type { Mm } from "../core/units";
 import { formatAmount, formatLength } from "./terms/length";
+import { listWords } from "./terms/names";
 
 export const STRAIGHT_GRAIN = "straight grain";
-export const sideWords = (onFold: boolean): string => (onFold ? "fold" : "selvage");
+export const sideWords = (onFold: boolean): string => (onFold ? "fold" : "along the selvage");
 
 /** "hem 71.5 cm": the string from the pin. */
 export const radiusWords = (line: "waist" | "hem", radius: Mm, unit: LengthUnit): string =>
@@ -19,14 +20,45 @@ interface Sketched {
 
 /** Steps in order, each a sentence. */
 export function circleSteps({ part, radii, pin }: Sketched, unit: LengthUnit): readonly string[] {
-  const { allowances, foldSides } = part;
+  const { allowances, foldSides, waistRadii, slash } = part;
   const long = (mm: Mm): string => formatLength(mm, unit);
+  const beside =
+    allowances.sides > 0 && slash === undefined
+      ? `, and ${formatAmount(allowances.sides, unit)} outside each straight side that is sewn`
+      : "";
   return [
     foldSides === 1
       ? "Fold the cloth once along its length, right sides together."
       : "Lay the cloth out single, a selvage at your left.",
-    `Push a pin in ${foldSides === 1 ? "on the fold" : pin.across > 0 ? `${long(pin.across)} from the selvage` : "at the selvage"}, ${pin.along > 0 ? `${long(pin.along)} from the cut end` : "at the cut end"}.`,
-    `Tie a string to the pin and a chalk to the string. Draw the waist at ${long(radii.waist)} and the hem at ${long(radii.hem)} from the pin.`,
-    `Cut at ${long(radii.waistCut)} and at ${long(radii.hemCut)} from the pin${allowances.sides > 0 ? `, and ${formatAmount(allowances.sides, unit)} outside each straight side that is sewn` : ""}.`,
+    foldSides === 1
+      ? `Push a pin in on the fold, ${long(pin.along)} below the top of its place in the lay.`
+      : `Push a pin in ${long(pin.across)} from the left of its place in the lay and ${long(pin.along)} below its top.`,
+    waistRadii === undefined
+      ? `Tie a string to the pin and a chalk to the string. Draw the waist at ${long(radii.waist)} and the hem at ${long(radii.hem)} from the pin.`
+      : `Tie a string to the pin and a chalk to the string. Draw the hem at ${long(radii.hem)} from the pin. The waist is no circle, so that the hem hangs level: mark ${listWords(waistMarks(part, unit))}, and join the marks in an even curve.`,
+    waistRadii === undefined
+      ? `Cut at ${long(radii.waistCut)} and at ${long(radii.hemCut)} from the pin${beside}.`
+      : `Cut ${formatAmount(allowances.inner, unit)} inside the waist and at ${long(radii.hemCut)} from the pin${beside}.`,
+    ...(slash === undefined
+      ? []
+      : [
+          `Cut it open from the hem to the waist ${foldSides === 1 ? "along the other fold" : "straight down from the pin"}: ${formatAmount(slash, unit)} of each edge go into that seam.`,
+        ]),
   ];
+}
+
+/** Most places of the waist that are told. */
+const MOST_MARKS = 5;
+const DEGREES = 180 / Math.PI;
+
+/** "23.1 cm on the fold", "22.6 cm at 45°": the sides and some between. */
+function waistMarks({ waistRadii = [], foldSides }: SectorPart, unit: LengthUnit): readonly string[] {
+  const count = Math.min(MOST_MARKS, waistRadii.length);
+  return Array.from({ length: count }, (_, i) => {
+    const mark = waistRadii[Math.round((i * (waistRadii.length - 1)) / Math.max(1, count - 1))];
+    if (mark === undefined) return "";
+    const where =
+      i === 0 ? (foldSides === 1 ? "on the fold" : "on the first side") : `at ${Math.round(mark.at * DEGREES)}°`;
+    return `${formatLength(mark.radius, unit)} ${where}`;
+  });
 }

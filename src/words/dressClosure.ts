@@ -114,6 +114,8 @@ export const OPACITY_WORDS: Readonly<Record<Opacity, string>> = {
   clear: "all shows",
 };
 
+export const LINE_IT = "Line the dress";
+
 export function underWords(under: Under): string {
   switch (under) {
     case "nothing":

@@ -22,6 +22,8 @@ export const DOES_IT_GO = "Does it go?";
 export const TAKE_WAY = "Take this";
 export const WHERE_LAID = "Where each part lies";
 
+export const drawnLayLabel = (cloth: ClothName): string => `The parts laid on the ${clothName(cloth)}`;
+
 /** "main cloth 2.45 m, lining 1.60 m"; of what is not laid yet the name alone. */
 export const clothsOutcome = (
   cloths: readonly { readonly name: ClothName; readonly toBuy: Mm | null }[],

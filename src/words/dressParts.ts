@@ -41,8 +41,14 @@ export function partName(part: Part, others: OtherNames): string {
     case "rectangle":
       return capital(`${RECTANGLES[part.name]}${part.tier === undefined ? "" : ` ${part.tier}`}${of}${half}`);
     case "sector":
-      return capital(`round skirt${of}${half}`);
+      return capital(`round skirt${ringWords(part.key)}${of}${half}`);
   }
+}
+
+/** Which share of a ring: of the front or the back, and of several the number of its own. */
+function ringWords(key: string): string {
+  const [, side = "", number = ""] = /-(front|back)(?:-(\d+))?/.exec(key) ?? [];
+  return `${side === "" ? "" : `, ${side}`}${number === "" ? "" : ` ${number}`}`;
 }
 
 /** "1 on the fold", "2". */

@@ -1,17 +1,28 @@
 /** The printed sheets of the dress: their headings, and what is said beside their tables. */
-import type { ClothName } from "../core/decisions/dress";
+import { shrunk } from "../core/cloth/usualCloth";
+import type { Cloth, ClothName } from "../core/decisions/dress";
 import type { LengthUnit } from "../core/decisions/work";
-import type { ClothLay, LaidPart } from "../core/cloth/cutting";
-import type { RectanglePart, SectorPart } from "../core/parts/part";
-import { degreesFrom } from "../core/units";
+import type { ClothLay } from "../core/cloth/cutting";
+import type { RectanglePart } from "../core/parts/part";
+import type { Mm } from "../core/units";
+import type { DressPlan } from "../core/dress/dressPlan";
+import { dressCheckFigures, dressClaim } from "./dressChecks";
+import { boundsWords } from "./dressCloth";
+import { openingWords, showingWords } from "./dressClosure";
+import { coverWords } from "./dressEdges";
+import { isLiningDoubt, liningFailureWords, liningNoteWords } from "./dressLining";
 import { clothName } from "./dressParts";
+import { skirtFailureWords, skirtNoteWords } from "./dressSkirt";
 import { clothLength } from "./dressStep";
 import { formatAmount, formatLength } from "./terms/length";
 import { capital } from "./terms/names";
 
 export const DRESS_SHEET = {
   kind: "Dress",
+  print: "Print the sheets of the dress",
   doubts: "Before you cut",
+  front: "From the front",
+  back: "From behind",
   cutList: "Cut list",
   rectangles: "To be torn or cut along a thread",
   rectanglesHint:
@@ -37,9 +48,6 @@ export const DRESS_COLUMNS = {
   step: "Step",
   seam: "Seam",
   allowance: "Allowance",
-  from: "From the selvage",
-  along: "Along",
-  box: "Its room",
 } as const;
 
 const GRAINS: Readonly<Record<RectanglePart["grain"], string>> = {
@@ -59,31 +67,55 @@ export function allowancesOfRectangle({ allowances: { top, bottom, sides } }: Re
   ].join(", ");
 }
 
-/** How a share of a ring is drawn: stitch lines first, then what is cut. */
-export function stringSteps(part: SectorPart, unit: LengthUnit): readonly string[] {
-  const length = (mm: number): string => formatLength(mm, unit);
-  const { inner, outer, angle, allowances, cut, foldSides } = part;
-  const turn = Math.round(degreesFrom(angle));
-  return [
-    `Pin the string at the ${cut.onFold || foldSides > 0 ? "corner of the fold" : "corner"}, and draw the waist ${length(inner)} from the pin, as sewn. Cut it at ${length(inner - allowances.inner)}.`,
-    `With the same pin draw the hem ${length(outer)} from it. Cut it at ${length(outer + allowances.outer)}.`,
-    `Between its straight sides it turns by ${turn}°${allowances.sides === 0 ? "" : `; add ${formatAmount(allowances.sides, unit)} at each side that is sewn`}.`,
-  ];
-}
-
 /** "Main cloth, 140.0 cm wide: 3.45 m". */
 export const layTitle = ({ cloth, width, toBuy }: ClothLay, unit: LengthUnit): string =>
   `${capital(clothName(cloth))}, ${formatLength(width, unit)} wide: ${clothLength(toBuy, unit)}`;
 
-export function layHint({ onFold, oneWay, length, leastByArea, leastByLongest }: ClothLay, unit: LengthUnit): string {
+export function layHint(lay: ClothLay, cloth: Cloth, unit: LengthUnit): string {
+  const { onFold, oneWay, length } = lay;
+  const { length: has, shrinkage = 0 } = cloth;
+  const had =
+    has === undefined
+      ? []
+      : [
+          `You have ${clothLength(has, unit)}: ${shrunk(has, cloth) >= length ? "it goes" : "too little for this lay"}.`,
+        ];
   return [
     onFold ? "Folded along its length, selvages together." : "Laid single.",
     oneWay ? "All parts one way." : "Parts may lie either way up.",
-    `They take ${formatLength(length, unit)}; no lay can take less than ${formatLength(Math.max(leastByArea, leastByLongest), unit)}.`,
+    boundsWords(lay, unit),
+    ...(shrinkage > 0 ? ["Wash it first: what is bought allows for what it shrinks."] : []),
+    ...had,
   ].join(" ");
 }
 
-export const noLayWords = (cloth: ClothName): string =>
-  `${capital(clothName(cloth))}: no lay yet. Open “Cloth to buy” on the step Dress.`;
+export const unlaidWords = (cloth: ClothName): string =>
+  `${capital(clothName(cloth))}: still being laid out. Print again when its lay stands here.`;
 
-export const copyWords = ({ copy }: LaidPart, name: string): string => (copy === 1 ? name : `${name}, copy ${copy}`);
+/** To its nearest corner: "12.0 cm from the fold, 40.0 cm along". */
+export const laidWords = (across: Mm, along: Mm, onFold: boolean, unit: LengthUnit): string =>
+  `${formatLength(across, unit)} from the ${onFold ? "fold" : "selvage"}, ${formatLength(along, unit)} along`;
+
+/** What stands in the way, or does not hold: to be put right before anything is cut. */
+export function dressDoubts({ skirt, lining, closure, checks }: DressPlan, unit: LengthUnit): readonly string[] {
+  return [
+    ...(skirt?.ok === false ? [skirtFailureWords(skirt.failure, unit).text] : []),
+    ...(lining?.ok === false ? [liningFailureWords(lining.failure, unit)] : []),
+    ...(closure !== null && !closure.passes ? [openingWords(closure, unit)] : []),
+    ...checks
+      .filter((check) => !check.ok && check.name !== "opensEnough")
+      .map((check) => `${dressClaim(check.name)}: ${dressCheckFigures(check, unit)}.`),
+    ...(lining?.ok === true ? lining.value.notes.filter(isLiningDoubt).map((note) => liningNoteWords(note, unit)) : []),
+  ];
+}
+
+/** What to know of it beside. */
+export function dressNotes({ skirt, closure, under, edges }: DressPlan, unit: LengthUnit): readonly string[] {
+  const all = [
+    ...(skirt?.ok === true ? skirt.value.notes.map((note) => skirtNoteWords(note, unit)) : []),
+    closure !== null && closure.passes ? openingWords(closure, unit) : null,
+    showingWords(under),
+    edges.strap === null ? null : coverWords(edges.strap, unit),
+  ];
+  return all.filter((text) => text !== null);
+}

@@ -67,6 +67,12 @@ export const measuresOutcome = (entered: number, all: number): string =>
 /** A number as it stands in a field: to hundredths. */
 export const numberEntry = (value: number): string => String(Math.round(value * 100) / 100);
 
+/** A length that counts where none is entered, as it stands in an empty field: rounded as lengths are told. */
+export const usualLength = (mm: Mm, unit: LengthUnit): string =>
+  formatLength(mm, unit)
+    .replace(/ (?:cm|in)$/, "")
+    .replace(/\.0$/, "");
+
 /** What a text says as a plain number; null: none. */
 export const readNumber = (text: string): number | null =>
   /^(?:\d+(?:[.,]\d*)?|[.,]\d+)$/.test(text) ? Number(text.replace(",", ".")) : null;

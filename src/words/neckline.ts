@@ -1,6 +1,6 @@
 /** The neckline in words: why one cannot be had, its job on the paper, and what it gapes. */
 import type { LengthUnit } from "../core/decisions/work";
-import type { NecklineFailure } from "../core/neckline/redrawNeckline";
+import type { NecklineFailure } from "../core/neckline/necklineFailure";
 import type { ChecklistStep } from "../core/plan/plan";
 import type { NecklineLine } from "../core/plan/necklineJob";
 import { movedWords } from "./places";

@@ -48,7 +48,7 @@ function amountWords({ what, count, length, width, area, sold, comesApart = fals
       if (zip !== null) return `${soldWords(zip.length, zip.unit)}, cut shorter at its lower end`;
       return length === null
         ? "none is long enough"
-        : `none sold is long enough: ${formatLength(length, unit)} is needed`;
+        : `none sold is long enough for an opening of ${formatLength(length, unit)}`;
     }
     case "thread":
       return `${farWords(length ?? 0, unit)}: ${count === 1 ? "one reel" : `${count} reels`} of ${farWords(REEL, unit)}`;

@@ -278,7 +278,7 @@ export const replacedSentence = (pieces: readonly PieceName[]): string =>
   `Left out, since the dress has something else there: ${listWords(pieces.map(pieceWords))}.`;
 
 export const MEASURED_PARTS =
-  "Tiers, straps and circles are not printed: cut them by their measures on the sheet of the dress.";
+  "Tiers, straps and circles are not printed: cut them by their measures on the sheet Dress.";
 
 export const NEST_HAS_NO_ALLOWANCES =
   "The pattern as it is printed: stitch lines of all sizes, without allowances and without what you alter.";

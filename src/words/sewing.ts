@@ -9,10 +9,12 @@ import { capital, centreWords, dartRefWords, listWords, pieceWords, seamWords } 
 /** How far the ends of the lining's allowances and the like are told of is in the parts; here only what is done. */
 type Said = string | ((step: SewingStep) => string);
 
-const tierWords = ({ at }: SewingStep): string => (at === undefined ? "skirt" : `tier ${at}`);
+const tierWords = ({ at }: SewingStep): string => (at === undefined ? "the skirt" : `tier ${at}`);
 
 /** What an opening is, by how it closes. */
 const openingWords = (way: SewingWay | undefined): string => (way === "buttons" ? "opening" : "zip");
+
+const leftOpen = (way: SewingWay | undefined): string => (way === "opens" ? ", all but the join at the opening" : "");
 
 const STEPS: Readonly<Record<SewingStepName, Said>> = {
   washCloth: "Wash every cloth as the dress will be washed, and press it.",
@@ -59,7 +61,7 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
     seams.every(({ half }) => half === "right")
       ? "Lining: sew the right side seam. The left one stays open."
       : "Lining: sew the side seams.",
-  facingSeams: "Join the facings to rings, and neaten their lower edges.",
+  facingSeams: "Join the facings, and neaten their lower edges.",
   liningTopEdge:
     "Lay lining on shell, right sides together, and sew the upper edge. Stop one allowance short of the opening. Trim, clip the curves and turn.",
   faceTopEdge: "Sew the facing to the upper edge, right sides together. Trim, clip the curves and turn.",
@@ -79,13 +81,13 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
       ? "Skirt: sew the right side seam. The left one opens."
       : "Skirt: sew the side seams.",
   stayWaist: "Stay-stitch the waist of the skirt at once: it lies on the bias and stretches.",
-  joinSectors: "Sew the parts of the skirt to one another. Where it opens they stay apart.",
-  joinTierPanels: (step) =>
-    `Sew the widths of ${step.at === undefined ? "the skirt" : tierWords(step)} to one another.`,
+  joinSectors: ({ way }) => `Sew the parts of the skirt to one another${leftOpen(way)}.`,
+  joinTierPanels: (step) => `Sew the widths of ${tierWords(step)} to one another${leftOpen(step.way)}.`,
   gatherTiers: (step) => `Sew two rows along the upper edge of ${tierWords(step)} and draw it up.`,
   tierToTier: ({ at = 2 }) => `Sew tier ${at} to tier ${at - 1}, right sides together, the gathers spread evenly.`,
-  gatherSkirt: (step) =>
-    `Sew two rows along the upper edge of ${step.at === undefined ? "the skirt" : tierWords(step)} and draw it up to the waist.`,
+  shapeTop: (step) =>
+    `Cut the upper edge of ${tierWords(step)} lower by this much, in one even curve: the hem is level then.`,
+  gatherSkirt: (step) => `Sew two rows along the upper edge of ${tierWords(step)} and draw it up to the waist.`,
   fitBeforeWaist:
     "Pin the skirt to the waist and try all of it on: the waist seam level, the opening shut. Only then sew.",
   basqueToBodice: "Sew the basque to the bodice at the waist, side seams and centres meeting.",
@@ -99,7 +101,7 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
     way === "lapped"
       ? "Sew the zip in: the under side close to the teeth, then the lap from the right side, across below the end."
       : "Sew the zip in, close beside the teeth, each side from the top down to the end mark.",
-  seamBelowOpening: ({ way }) => `Sew the seam below the ${openingWords(way)} down to the hem, or to the vent.`,
+  seamBelowOpening: ({ way }) => `Sew what is left of the seam below the ${openingWords(way)}.`,
   buttonStands: "Turn the button stands in along the opening, and stitch them.",
   vent: "Turn the vent in, and stitch across its upper end.",
   finishWaist: "Neaten the lower edge at the waist and turn it in.",
@@ -180,6 +182,7 @@ export function sewingStepWords(step: SewingStep, unit: LengthUnit): SewingStepW
     text: typeof said === "string" ? said : said(step),
     seams: [
       ...step.seams.map((seam) => seamSaid(seam, unit)),
+      ...loweredSaid(step.lower, unit),
       ...(step.marks ?? []).map(({ at, from }) => `${MARKS[at]}: ${formatLength(from, unit)}`),
     ],
     allowance: step.allowance === null ? null : formatAmount(step.allowance, unit),
@@ -187,6 +190,15 @@ export function sewingStepWords(step: SewingStep, unit: LengthUnit): SewingStepW
     cautions: step.cautions.map((caution) => CAUTIONS[caution]),
   };
 }
+
+const loweredSaid = (lower: SewingStep["lower"], unit: LengthUnit): readonly string[] =>
+  lower === undefined
+    ? []
+    : [
+        `Centre front: ${formatAmount(lower.front, unit)}`,
+        `Sides: ${formatAmount(lower.side, unit)}`,
+        `Centre back: ${formatAmount(lower.back, unit)}`,
+      ];
 
 const times = (length: Mm, count: number, unit: LengthUnit): string =>
   count === 1 ? formatLength(length, unit) : `${count} × ${formatLength(length, unit)}`;

@@ -71,19 +71,31 @@ function ofPart(part: Part, allowances: Allowances, ground: Ground): readonly Co
   if (ground.onFold && half !== null && !isTurned && (part.cut.onFold || !fits(boxOf(open).width, ground.usable)))
     return laid(foldWays(half, ground), 2, all);
   const turns = ground.oneWay ? turned.oneWay : turned.both;
-  // Of a piece that is not alike on both sides each second copy is turned over.
-  const isPaired = part.kind === "piece" && !part.cut.onFold;
-  const up = waysOf(open, turns, false);
-  const over = isPaired ? waysOf(open, turns, true) : up;
-  const begin = isPaired && part.kind === "piece" && isTurnedOver(part.piece.name, part.half) ? 1 : 0;
-  const single = (copy: number): readonly Way[] => ((copy + begin) % 2 === 1 ? up : over);
+  const [up, over] = [waysOf(open, turns, false), waysOf(open, turns, true)];
+  const isPaired = half === null && strip === null;
+  const begin = isPaired && startsOver(part) ? 1 : 0;
+  // Each second copy is turned over, but of what is alike on both sides, which may lie either way.
+  const alike = part.kind === "sector" ? [...up, ...over] : up;
+  const single = (copy: number): readonly Way[] => (!isPaired ? alike : (copy + begin) % 2 === 1 ? up : over);
   if (!ground.onFold) return all.flatMap((copy) => laid(single(copy), 1, [copy]));
   const pairs = all.filter((copy) => copy % 2 === 1 && copy < count);
   return [
-    ...laid(isPaired ? [...up, ...over] : up, 2, pairs),
+    ...laid(isPaired ? [...up, ...over] : alike, 2, pairs),
     ...(count % 2 === 1 ? laid(single(count), 1, [count]) : []),
   ];
 }
+
+/** Whether what is cut first, right side of the cloth up, is the mirror image of what is drawn. */
+function startsOver(part: Part): boolean {
+  if (part.kind === "piece") return isTurnedOver(part.piece.name, part.half);
+  const isBack = part.key.startsWith(ROUND_BACK);
+  // A quarter is drawn from its centre to its side, as pieces are; what goes over several from her left to her right.
+  if (part.cut.count > 1) return false;
+  return part.half === null ? !isBack : (part.half === "left") === isBack;
+}
+
+/** What the sectors of a back are called by. */
+const ROUND_BACK = "circle-back";
 
 function turnsOf(part: Part, open: Ring, { usable }: Ground): Turns {
   const isTooWide = part.kind === "sector" && part.grain === "along" && !fits(boxOf(open).width, usable);

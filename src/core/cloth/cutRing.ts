@@ -8,7 +8,7 @@ import type { Allowances } from "../decisions/allowances";
 import { cutDepth, cutWidth, type Part, type PiecePart, type SectorPart } from "../parts/part";
 import { remember } from "../remember";
 import { CUTTING_ACCURACY, ON_FOLD, SAME_POINT } from "../tolerance";
-import type { Mm } from "../units";
+import { radians, type Mm } from "../units";
 import { boxRing, type Ring } from "./rings";
 
 export interface CutRing {
@@ -37,15 +37,21 @@ function derive(part: Part, allowances: Allowances): CutRing {
       const across = part.cut.onFold ? 2 * (part.width + part.allowances.sides) : width;
       return { open: boxRing(across, length), half: boxRing(across / 2, length) };
     }
-    case "sector": {
-      const half = halfSector(part);
-      return { open: unfolded(half), half };
-    }
+    case "sector":
+      return sectorCut(part);
   }
 }
 
-function pieceRing({ piece, cut }: PiecePart, allowances: Allowances): Ring {
-  const stretches = stretchesOf(piece, allowances, cut.onFold);
+/** One side of it along the grain; on the fold its middle, which is then its first side. A level waist is not alike on both sides. */
+function sectorCut(part: SectorPart): CutRing {
+  const ring = sectorRing(part);
+  if (part.foldSides === 1) return { open: unfolded(ring), half: ring };
+  if (part.waistRadii !== undefined) return { open: ring, half: null };
+  return { open: ring, half: sectorRing({ ...part, angle: radians(part.angle / 2), foldSides: 1 }) };
+}
+
+function pieceRing({ piece, cut, allowances: own }: PiecePart, allowances: Allowances): Ring {
+  const stretches = stretchesOf(piece, { ...allowances, ...own }, cut.onFold);
   const ring = cuttingLine(stretches).map(({ at }) => ({ x: at.x, y: at.y }));
   const fold = stretches.find((stretch) => stretch.fold);
   if (fold === undefined) return ring;
@@ -54,29 +60,49 @@ function pieceRing({ piece, cut }: PiecePart, allowances: Allowances): Ring {
 }
 
 /**
- * Half a share of a ring about the origin, from straight down to the right: any share is alike on both sides of its middle, and
- * what is given of one on the fold is the half. Sides have their allowance square to them. What closes to a whole ring is cut as
- * a disc: from the hole nothing is cut.
+ * A share of a ring about the origin, from straight down to the right. Sides have their allowance square to them, but none on
+ * the fold. What closes to a whole ring is cut as a disc: from the hole nothing is cut.
  */
-function halfSector({ inner, outer, angle, allowances, foldSides }: SectorPart): Ring {
-  const [near, far] = [Math.max(0, inner - allowances.inner), outer + allowances.outer];
-  const half = foldSides === 1 ? angle : angle / 2;
-  const reach = (radius: Mm): number =>
-    Math.min(Math.PI, half + (radius <= 0 ? 0 : Math.asin(Math.min(1, allowances.sides / radius))));
-  const hole = near <= 0 || reach(near) >= Math.PI ? [] : arc(near, reach(near), 0);
-  const isWhole = reach(far) >= Math.PI;
-  const ring = [...arc(far, 0, reach(far)), ...(isWhole ? [] : hole.length > 0 ? hole : [{ x: 0, y: 0 }])];
-  return ring.map(({ x, y }) => ({ x: Math.abs(x) < SAME_POINT ? 0 : x, y }));
+function sectorRing(part: SectorPart): Ring {
+  const { outer, angle, allowances, foldSides } = part;
+  const far = outer + allowances.outer;
+  const beyond = (radius: Mm): number => (radius <= 0 ? 0 : Math.asin(Math.min(1, allowances.sides / radius)));
+  const before = (radius: Mm): number => (foldSides === 1 ? 0 : -beyond(radius));
+  const most = foldSides === 1 ? Math.PI : 2 * Math.PI;
+  const last = angle + beyond(far);
+  if (last - before(far) >= most - SAME_POINT / far) return arc(() => far, 0, most);
+  const near = (at: number): Mm => Math.max(0, waistAt(part, at) - allowances.inner);
+  const [first, end] = [near(0), near(angle)];
+  const room = (most - angle) / (foldSides === 1 ? 1 : 2);
+  const hole = arc(near, angle + Math.min(beyond(end), room), Math.max(before(first), -room));
+  return [...arc(() => far, before(far), last), ...hole].map(({ x, y }) => ({
+    x: Math.abs(x) < SAME_POINT ? 0 : x,
+    y,
+  }));
 }
 
-function arc(radius: Mm, from: number, to: number): Ring {
-  const step = 2 * Math.acos(Math.max(0, 1 - CUTTING_ACCURACY / radius));
+/** How far the waist lies from the pin: straight from mark to mark where it is no circle. */
+function waistAt({ inner, waistRadii = [] }: SectorPart, at: number): Mm {
+  const next = waistRadii.findIndex((mark) => mark.at >= at);
+  const [before, after] = [waistRadii[next - 1], waistRadii[next]];
+  if (after === undefined) return waistRadii.at(-1)?.radius ?? inner;
+  if (before === undefined) return after.radius;
+  return before.radius + ((after.radius - before.radius) * (at - before.at)) / (after.at - before.at);
+}
+
+/** From one direction to another, never further off the line than the cutting line is. */
+function arc(radiusAt: (at: number) => Mm, from: number, to: number): Ring {
+  const radius = Math.max(radiusAt(from), radiusAt(to), SMALLEST_ARC);
+  const step = 2 * Math.acos(1 - CUTTING_ACCURACY / radius);
   const steps = Math.max(1, Math.ceil(Math.abs(to - from) / step));
   return Array.from({ length: steps + 1 }, (_, index) => {
     const at = from + ((to - from) * index) / steps;
-    return { x: radius * Math.sin(at), y: radius * Math.cos(at) };
+    return { x: radiusAt(at) * Math.sin(at), y: radiusAt(at) * Math.cos(at) };
   });
 }
+
+/** mm. */
+const SMALLEST_ARC: Mm = 1;
 
 /** A half whose fold lies at x = 0, laid open: from one end of the fold round to the other, and back as its mirror image. */
 function unfolded(half: Ring): Ring {

@@ -28,8 +28,8 @@ export interface Prepared {
   readonly copies: readonly Copy[];
 }
 
-/** Cells that are looked at for a lay: some half a second on a slow machine. */
-const LOOKS = 30_000_000;
+/** Cells that are looked at for a lay: half a second on a usual machine, and never much more than a second. */
+const LOOKS = 45_000_000;
 
 export function layPrepared(
   { name, cloth, unit, width, copies }: Prepared,

@@ -205,24 +205,35 @@ const TIMES_TOLD = 20;
 /** Orders tried at the most: where hardly anything is to be laid, each takes but a few looks. */
 const MOST_TURNS = 100_000;
 
-/** One put elsewhere in the order, mostly what ends lowest put earlier, or two exchanged; how it may lie chosen anew. */
+/**
+ * One put elsewhere in the order: what ends lowest put earlier, any a little way or anywhere, or two exchanged; how it may lie
+ * chosen anew.
+ */
 function changed({ order, best }: Found, choose: Chooser): readonly Next[] {
+  const manner = MANNERS[choose(MANNERS.length)] ?? "anywhere";
+  const from = manner === "lowest" ? best.lowest : choose(order.length);
   const next = [...order];
-  const manner = choose(4);
-  const from = manner === 0 ? best.lowest : choose(next.length);
   const [one] = next.splice(from, 1);
   if (one === undefined) return order;
-  const to = manner === 0 ? choose(Math.max(1, from)) : choose(next.length + 1);
+  const to = placeFor(manner, from, next.length, choose);
   const ways = one.item.shapes.length;
-  const only = ways < 2 || choose(2) === 0 ? null : choose(ways);
+  const moved: Next = { item: one.item, only: ways < 2 || choose(2) === 0 ? null : choose(ways) };
   const other = next[to];
-  if (manner !== 1 || other === undefined) {
-    next.splice(to, 0, { item: one.item, only });
-    return next;
-  }
-  next[to] = { item: one.item, only };
-  next.splice(from, 0, other);
+  if (manner === "exchanged" && other !== undefined) {
+    next[to] = moved;
+    next.splice(from, 0, other);
+  } else next.splice(to, 0, moved);
   return next;
+}
+
+/** Each as often as it stands here. */
+const MANNERS = ["lowest", "exchanged", "anywhere", "anywhere", "near", "near"] as const;
+const NEAR = 3;
+
+function placeFor(manner: (typeof MANNERS)[number], from: number, most: number, choose: Chooser): number {
+  if (manner === "lowest") return choose(Math.max(1, from));
+  if (manner === "near") return Math.max(0, Math.min(most, from + choose(2 * NEAR + 1) - NEAR));
+  return choose(most + 1);
 }
 
 /** Cells of the cloth, and what is laid on them. */

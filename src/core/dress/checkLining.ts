@@ -1,4 +1,5 @@
 /** The lining fits what it is sewn to: its waist the finished waist less the room for the closure, its seams each other, its hip hers. */
+import type { Closure } from "../decisions/pattern";
 import { distance } from "../geometry/point";
 import { seamLength } from "../girth/seamLength";
 import type { LiningDraft } from "../lining/liningDraft";
@@ -36,7 +37,7 @@ export function checkLining({
         ...sides(pieces),
       ]);
   });
-  return [...walks, ...overHip(lining)];
+  return [...walks, ...overHip(lining, closure)];
 }
 
 function near(name: DressCheck["name"], measured: Mm, expected: Mm, tolerance: Mm): DressCheck {
@@ -57,8 +58,8 @@ const sides = (pieces: PieceSet): readonly DressCheck[] =>
 const lengthOf = (pieces: PieceSet, names: readonly PieceName[], seam: SeamName): Mm =>
   names.reduce((sum, name) => sum + seamLength(pieceIn(pieces, name), seam), 0);
 
-/** On its pieces, at the hip line. */
-function overHip({ skirt, skirtFigures }: LiningDraft): readonly DressCheck[] {
+/** On its pieces, at the hip line; beside a zip in the side that goes further down, its ends are still apart there. */
+function overHip({ skirt, skirtFigures }: LiningDraft, { place }: Closure): readonly DressCheck[] {
   if (skirtFigures === null) return [];
   const measured = skirt
     .flatMap((half) => piecesOf(half))
@@ -71,7 +72,9 @@ function overHip({ skirt, skirtFigures }: LiningDraft): readonly DressCheck[] {
       const places = points.map((name) => pointOf(piece, name));
       return sum + places.slice(1).reduce((wide, at, index) => wide + distance(at, places[index] ?? at), 0);
     }, 0);
-  const expected = skirtFigures.hipLeast;
+  const { hipLeast, hipDepth, free } = skirtFigures;
+  const apart = free === null || place !== "side" ? 0 : 2 * free.beside * Math.max(0, 1 - hipDepth / free.below);
+  const expected = hipLeast - apart;
   return [
     {
       name: "liningOverHip",

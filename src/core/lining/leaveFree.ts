@@ -1,13 +1,14 @@
 /** The ends of a lining left free of a zip below the waist: from a little beside its teeth at the waist in to the seam below its end. */
 import { seamLength } from "../girth/seamLength";
-import { isBend, type Edge, type Piece, type PointName, type SeamName } from "../pattern/piece";
+import { directionOf, polar } from "../geometry/point";
+import { isBend, pointOf, type Edge, type Piece, type PointName, type SeamName } from "../pattern/piece";
 import { insertPoint } from "../pattern/ring";
-import { placeAlong, stretchLength, withoutPoints } from "../pattern/seamStretch";
+import { bendStretch, endsOf, placeAlong, stretchLength, withoutPoints, type Stretch } from "../pattern/seamStretch";
 import { straight } from "../pattern/namedEdges";
 import { invariant } from "../result";
 import { withSeamEnd } from "../surgery/walkAgain";
 import { SHORTEST_EDGE } from "../tolerance";
-import type { Mm } from "../units";
+import { radians, type Mm } from "../units";
 
 export interface FreeEnd {
   /** From the waist seam along the seam that opens, down to where it is sewn from. */
@@ -20,7 +21,7 @@ export interface FreeEnd {
 export const FREE_END = "cut1" satisfies PointName;
 
 /**
- * The piece with its opening seam drawn straight from beside the zip at the waist to the seam itself further down; the waist is
+ * The piece with its opening seam drawn from beside the zip at the waist to the seam itself further down; the waist is
  * shorter by just what it keeps from the zip. Where the seam ends sooner, all but its last stretch is left free.
  */
 export function leaveFree(piece: Piece, seam: SeamName, { below, beside }: FreeEnd): Piece {
@@ -34,17 +35,37 @@ export function leaveFree(piece: Piece, seam: SeamName, { below, beside }: FreeE
   if (corner === undefined) return piece;
   const isFirst = corner === start;
   const whole = stretchLength(piece, row);
-  const free = Math.min(below, whole - 2 * SHORTEST_EDGE);
-  const place = placeAlong(piece, row, isFirst ? free : whole - free);
+  const length = Math.min(below, whole - 2 * SHORTEST_EDGE);
+  const place = placeAlong(piece, row, isFirst ? length : whole - length);
   const level = invariant(piece.points[corner], corner).level;
   const cut = insertPoint(piece, place.index, place.t, FREE_END, level);
   const [from, to] = isFirst ? ([corner, FREE_END] as const) : ([FREE_END, corner] as const);
+  const own = rowOf(cut, seam);
+  const at = own.findIndex((index) => edgeAt(cut, index).from === FREE_END);
+  const free = isFirst ? own.slice(0, at) : own.slice(at);
+  const isStraight = free.every((index) => edgeAt(cut, index).curve === null);
+  const open = isStraight
+    ? drawnStraight(cut, from, to, seam)
+    : drawnBeside(cut, free, isFirst ? "start" : "end", beside);
+  return withSeamEnd(open, "waist", corner, seamLength(piece, "waist") - beside);
+}
+
+/** One line in place of those along a straight seam; the places that lay on it stay where they were. */
+function drawnStraight(cut: Piece, from: PointName, to: PointName, seam: SeamName): Piece {
   const edges = replaced(cut.edges, from, to, straight(from, to, seam));
   const gone = cut.edges
     .map((edge) => edge.from)
     .filter((name) => isBend(name) && !edges.some((edge) => edge.from === name));
-  const open = withoutPoints({ ...cut, edges }, gone);
-  return withSeamEnd(open, "waist", corner, seamLength(piece, "waist") - beside);
+  return withoutPoints({ ...cut, edges }, gone);
+}
+
+/** Beside a curved seam, as over a hip, the V follows the curve: it stands off by less and less of what it does at the waist. */
+function drawnBeside(cut: Piece, free: Stretch, waistAt: "start" | "end", beside: Mm): Piece {
+  const { from, to } = endsOf(cut, free);
+  const inwards = radians(directionOf(pointOf(cut, from), pointOf(cut, to)) + Math.PI / 2);
+  return bendStretch(cut, free, (point, share) =>
+    polar(point, inwards, beside * (waistAt === "start" ? 1 - share : share)),
+  );
 }
 
 const edgeAt = (piece: Piece, index: number): Edge => invariant(piece.edges[index], "edge");

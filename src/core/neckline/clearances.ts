@@ -3,7 +3,7 @@ import { edgeFlatten, type EdgeCurve } from "../geometry/edgeCurve";
 import { distance, type PiecePoint } from "../geometry/point";
 import { segmentIntersections, segmentNearest } from "../geometry/segment";
 import { curveOf } from "../pattern/ring";
-import { pointOf, type Piece, type PointName, type SeamName } from "../pattern/piece";
+import { pointOf, type Piece, type SeamName } from "../pattern/piece";
 import { PLACED_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 
@@ -64,14 +64,13 @@ const crosses = (line: Polyline, a: PiecePoint, b: PiecePoint): boolean =>
     return next !== undefined && segmentIntersections(place, next, a, b).length > 0;
   });
 
-/** Whether a new edge keeps clear of all that lies about it on its piece. */
-export function isClear(piece: Piece, line: Polyline): boolean {
-  const bust = piece.points.bustPoint?.at;
+/** Whether a new edge keeps clear of all that lies about it on its piece, but for a seam that it crosses. */
+export function isClear(piece: Piece, line: Polyline, crossed: SeamName | null = null): boolean {
+  const bust = (piece.points.bustPoint ?? piece.points.princessBust)?.at;
   if (bust !== undefined && nearestTo(line, bust) < ABOUT_BUST_POINT) return false;
   const isBesideDart = piece.darts.some(({ inner, outer, apex }) => {
-    const at = (name: PointName): PiecePoint => pointOf(piece, name);
     return [inner, outer].some((mouth) => {
-      const leg = [at(apex), at(mouth)] as const;
+      const leg = [pointOf(piece, apex), pointOf(piece, mouth)] as const;
       return crosses(line, ...leg) || apart(line, leg, 0) < BESIDE_DART;
     });
   });
@@ -79,6 +78,7 @@ export function isClear(piece: Piece, line: Polyline): boolean {
   return piece.edges.every(
     (edge) =>
       ENDS_AT.has(edge.seam) ||
+      edge.seam === crossed ||
       edge.mouthOf !== null ||
       apart(line, flattened([curveOf(piece, edge)]), BESIDE_SEAM * 2) >= besideSeam(edge.seam),
   );

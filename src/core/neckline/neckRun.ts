@@ -8,10 +8,10 @@ import { invariant } from "../result";
 import { SHORTEST_EDGE } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 
-/** An upper edge from the corner at the centre to the neck end of the shoulder, or to the inner end of a strap's seam. */
+/** An upper edge from the corner at the centre to the neck end of the shoulder, to the inner end of a strap's seam, or to a princess seam. */
 export interface NeckRun {
   readonly piece: Piece;
-  readonly end: "sideNeck" | "strapInner";
+  readonly end: "sideNeck" | "strapInner" | "princessTop";
   /** Its edges, in order; none is the mouth of a dart. */
   readonly edges: readonly Edge[];
 }
@@ -26,7 +26,8 @@ export function neckRunOf(piece: Piece | undefined): NeckRun | null {
     const edge = invariant(piece.edges[(start + step) % piece.edges.length], "edge");
     if (edge.seam !== "neck" || edge.mouthOf !== null) return null;
     edges.push(edge);
-    if (edge.to === "sideNeck" || edge.to === "strapInner") return { piece, end: edge.to, edges };
+    if (edge.to === "sideNeck" || edge.to === "strapInner" || edge.to === "princessTop")
+      return { piece, end: edge.to, edges };
     if (!isBend(edge.to) && edge.to !== "neckCorner") return null;
   }
   return null;
@@ -35,11 +36,8 @@ export function neckRunOf(piece: Piece | undefined): NeckRun | null {
 export const curvesOf = ({ piece, edges }: NeckRun): readonly EdgeCurve<"piece">[] =>
   edges.map((edge) => curveOf(piece, edge));
 
-/** mm. */
-export const runLength = (run: NeckRun): Mm => curvesOf(run).reduce((sum, curve) => sum + edgeLength(curve), 0);
-
 /** The edges that come to the run's start, nearest first, or leave its end, as far as the next corner; none where a dart opens there. */
-function besideRun({ piece, edges: run }: NeckRun, side: "centre" | "shoulder"): readonly Edge[] {
+function besideRun({ piece, edges: run, end }: NeckRun, side: "centre" | "shoulder"): readonly Edge[] {
   const count = piece.edges.length;
   const isBack = side === "centre";
   const own = invariant(isBack ? run[0] : run.at(-1), "neck");
@@ -49,10 +47,14 @@ function besideRun({ piece, edges: run }: NeckRun, side: "centre" | "shoulder"):
     const edge = invariant(piece.edges[(first + (isBack ? count - step : step)) % count], "edge");
     if (edge.seam !== side || edge.mouthOf !== null) return found;
     found.push(edge);
-    if (!isBend(isBack ? edge.from : edge.to)) return found;
+    if (!isPassed(isBack ? edge.from : edge.to, end)) return found;
   }
   return found;
 }
+
+/** A cup's edge may dip below its bust line; that stays where it is, with its corner off the cloth. */
+const isPassed = (corner: PointName, end: NeckRun["end"]): boolean =>
+  isBend(corner) || (end === "strapInner" && corner === "centreBust");
 
 /** How long the edge beside the run is, as far as the next corner; and which corner that is. */
 export function roomBeside(
@@ -156,7 +158,7 @@ export interface NewEdge {
 export function withEdge(run: NeckRun, centre: EndMoved, end: EndMoved | null, { curves, corners }: NewEdge): Piece {
   const { piece } = run;
   const passed = run.edges.slice(0, -1).map(({ to }) => to);
-  const kept = withoutPoints(piece, [...passed, ...centre.gone, ...(end?.gone ?? [])]);
+  const kept = withoutPoints(piece, [...passed, ...centre.gone, ...(end?.gone ?? [])].filter(isBend));
   const points: Partial<Record<PointName, NamedPoint>> = { ...kept.points };
   const put = (name: PointName, at: PiecePoint): void => {
     points[name] = { ...(piece.points[name] ?? { level: "neck" as const }), at };

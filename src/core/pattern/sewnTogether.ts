@@ -100,6 +100,7 @@ export interface Join {
 
 const JOINS: readonly Join[] = [
   { point: "sideNeck", first: "front", second: "back" },
+  { point: "sideNeck", first: "sideFront", second: "back" },
   { point: "shoulderTip", first: "front", second: "back" },
   { point: "underarm", first: "front", second: "back" },
   { point: "sideWaist", first: "front", second: "back" },

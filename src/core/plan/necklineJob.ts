@@ -44,19 +44,19 @@ export function necklineJob(
   if (before === undefined || after === undefined || before === after) return null;
   const lines = after.edges.filter(({ seam, mouthOf }) => seam === "neck" && mouthOf === null);
   const corners = new Set(lines.flatMap(({ from, to }) => [from, to]).filter((corner) => !isBend(corner)));
-  const end =
-    after.points.sideNeck === undefined ? null : distance(pointOf(after, "sideNeck"), pointOf(before, "sideNeck"));
+  const [was, is] = [before.points.sideNeck?.at, after.points.sideNeck?.at];
   return {
     places: [...corners].flatMap((corner) => placeOf(corner, before, after)),
     lines: lines.map((line) => told(after, line)),
-    wider: end ?? 0,
+    wider: was === undefined || is === undefined ? 0 : distance(was, is),
     pinched: isFrontPiece(name) ? front.pinched : 0,
   };
 }
 
-/** From where the corner lay; a new one from where the centre lay. */
+/** From where the corner lay; a new one from where the edge began before, or the seam that it now begins at. */
 function placeOf(point: PointName, before: Piece, after: Piece): readonly TissuePlace[] {
-  const from = before.points[point] === undefined ? "centreNeck" : point;
+  const begins = before.points.centreNeck === undefined ? "princessTop" : "centreNeck";
+  const from = before.points[point] === undefined ? begins : point;
   const [was, is] = [pointOf(before, from), pointOf(after, point)];
   const [out, down] = [is.x - was.x, is.y - was.y];
   return point === from && Math.hypot(out, down) <= READS_AS_NOTHING ? [] : [{ point, from, out, down }];

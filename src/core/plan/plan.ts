@@ -15,7 +15,8 @@ import type { DartName, DartRef, LevelName, Nest, Piece, PieceName, PointName, S
 import type { Result } from "../result";
 import type { Sizing } from "../sizing/sizing";
 import type { Mm, Radians } from "../units";
-import type { NecklineFailure, RedrawnNeckline } from "../neckline/redrawNeckline";
+import type { NecklineFailure } from "../neckline/necklineFailure";
+import type { RedrawnNeckline } from "../neckline/redrawNeckline";
 import type { HalfLevelled } from "./levelHalves";
 import type { NecklineJob } from "./necklineJob";
 import type { DartPlaces, DrawnLength, TissuePlace } from "./tissuePlaces";

@@ -2,7 +2,8 @@
 import { HALVES, type Half } from "../decisions/alteration";
 import type { Decided } from "../decisions/decided";
 import { levelWidth } from "../girth/levelWidth";
-import { redrawNeckline, type NecklineFailure, type RedrawnNeckline } from "../neckline/redrawNeckline";
+import type { NecklineFailure } from "../neckline/necklineFailure";
+import { redrawNeckline, type RedrawnNeckline } from "../neckline/redrawNeckline";
 import { piecesOf, type PieceSet } from "../pattern/pieceSet";
 import type { Result } from "../result";
 import type { Mm } from "../units";

@@ -3,7 +3,6 @@ import { allowanceOf } from "../cutting/usualAllowances";
 import { isBasque } from "../pattern/pieceGroups";
 import { piecesOf } from "../pattern/pieceSet";
 import { edgeSeams } from "./seamsSewn";
-import { ventOf } from "./skirtSteps";
 import { closedBelow, type SewnDress } from "./sewnDress";
 import { inGroup, keysOf, plainSeam, step, type StepDraft } from "./stepDraft";
 
@@ -12,7 +11,7 @@ export function closureSteps(dress: SewnDress): readonly StepDraft[] {
   const opened = keysOf(inGroup(parts, "bodice", "skirt"));
   const allowance = allowanceOf(allowances, isSide ? "side" : "centre");
   const tapes = reading === null ? [] : [plainSeam(reading.opening, 2)];
-  const below = closedBelow(dress) - (isSide ? 0 : ventOf(dress));
+  const below = closedBelow(dress);
   return [
     ...(closes === "buttons"
       ? [

@@ -23,12 +23,13 @@ export function liningSteps(dress: SewnDress): readonly StepDraft[] {
     ...(dress.isBodiceLined ? bodiceLining(dress, lining) : []),
     ...(dress.isSkirtLined ? skirtLining(dress, lining) : []),
   ];
-  return steps.length === 0
-    ? []
+  const along = alongOpening(dress);
+  return steps.length === 0 || along === 0
+    ? steps
     : [
         ...steps,
         step("handSewLining", keysOf(inGroup(dress.parts, "bodiceLining", "skirtLining")), {
-          seams: [plainSeam(alongOpening(dress), 2)],
+          seams: [plainSeam(along, 2)],
         }),
       ];
 }

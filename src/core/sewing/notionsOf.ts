@@ -68,7 +68,7 @@ export function notionsOf(asked: SewingAsked): readonly Notion[] {
           {
             what: "zip" as const,
             count: 1,
-            length: reading.leastOpening ?? reading.opening,
+            length: reading.passes ? reading.opening : (reading.leastOpening ?? reading.opening),
             width: null,
             sold: reading.zip,
           },

@@ -17,6 +17,7 @@ import { skirtSteps } from "./skirtSteps";
 /** Where something can hurt, or spoil the work. */
 const CAUTIONS: Readonly<Partial<Record<SewingStepName, readonly SewingCaution[]>>> = {
   cutOut: ["blade"],
+  shapeTop: ["blade"],
   fuseInterfacing: ["iron"],
   fitBeforeTopEdge: ["pins"],
   fitBeforeWaist: ["pins"],
@@ -39,6 +40,7 @@ const NOT_PRESSED: ReadonlySet<SewingStepName> = new Set([
   "drawUpGathers",
   "gatherTiers",
   "gatherSkirt",
+  "shapeTop",
   "elasticInStraps",
   "basteStraps",
   "fitBeforeTopEdge",
@@ -80,8 +82,16 @@ function order(asked: SewingAsked): readonly SewingStep[] {
   }));
 }
 
-const casesOf = ({ closes, isSide, isTurnedThrough, hasShoulders }: SewnDress): readonly OrderCase[] => [
+const casesOf = ({
   closes,
+  isSide,
+  isTurnedThrough,
+  hasShoulders,
+  bodice: [left],
+}: SewnDress): readonly OrderCase[] => [
+  closes,
+  left.frontBand?.centreOnFold === true ? "bandAcrossFront" : "bandInTwoFront",
+  left.backBand?.centreOnFold === true ? "bandAcrossBack" : "bandInTwoBack",
   ...(isTurnedThrough ? (["turnedThroughSides"] as const) : []),
   ...(hasShoulders ? [] : (["asOneRing"] as const)),
   isSide ? "boundAtSide" : "boundAtBack",

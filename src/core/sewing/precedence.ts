@@ -20,7 +20,6 @@ const CHAINS = {
       ["stayStitch"],
       ["sewDarts", "drawUpGathers"],
       ["princessSeams", "bandToCups"],
-      ["centreFrontSeam", "centreBackSeam"],
       ["shoulderSeams"],
       ["fitBeforeTopEdge"],
       ["bodiceSides"],
@@ -36,6 +35,7 @@ const CHAINS = {
       ["skirtSides"],
       ["fitBeforeWaist"],
     ],
+    [["stayStitch"], ["sewDarts"], ["princessSeams"], ["centreFrontSeam", "centreBackSeam"], ["bodiceSides"]],
     [["stayWaist", "joinSectors"], ["fitBeforeWaist"], WAIST],
     [["tackUnderlining"], ["joinTierPanels", "basqueSeams"]],
     [["sewDarts"], ["basqueSeams"], ["fitBeforeWaist"]],
@@ -55,13 +55,13 @@ const CHAINS = {
   triedOnFirst: [
     [["fitBeforeTopEdge"], TOP_EDGES],
     [TURNED, ["underStitch"], ["handSewFacing", "handSewLining"]],
-    [["stayStitch", "centreFrontSeam", "shoulderSeams"], ["fitBeforeTopEdge"]],
+    [["stayStitch", "centreFrontSeam", "centreBackSeam", "shoulderSeams"], ["fitBeforeTopEdge"]],
     [["bodiceSides", "panelSeams", "skirtSides"], ["fitBeforeWaist"], WAIST],
   ],
   /** Turned through while nothing hangs on it yet. */
   turnedThrough: [[TURNED, ["underStitch"], ["fitBeforeWaist"], WAIST]],
   /** A ring is closed before a ring is sewn to it, or the join lies across the seam. */
-  ringToRing: [[["joinTierPanels"], ["gatherTiers"], ["tierToTier"], ["gatherSkirt"], WAIST]],
+  ringToRing: [[["joinTierPanels"], ["gatherTiers"], ["tierToTier"], ["shapeTop"], ["gatherSkirt"], WAIST]],
   /** Armholes are finished as rings: the side is closed first. */
   roundArmholes: [[["bodiceSides"], ["faceArmholes", "bindArmholes"]]],
   /** The opening runs over the waist seam, which has to lie level in it. */
@@ -129,6 +129,11 @@ const WHERE = {
       ["liningTopEdge", "faceTopEdge"],
     ],
   ],
+  /** A band in one piece crosses the centre seam of what it is sewn to; one in two is sewn on first, and the centre seam runs through. */
+  bandAcrossFront: [[["centreFrontSeam"], ["bandToCups"]]],
+  bandInTwoFront: [[["bandToCups"], ["centreFrontSeam"]]],
+  bandAcrossBack: [[["centreBackSeam"], ["bandToCups"]]],
+  bandInTwoBack: [[["bandToCups"], ["centreBackSeam"]]],
   /** A binding covers the upper ends of the zip where the opening crosses it. */
   boundAtBack: [[["putInZip", "buttonStands"], ["bindNeck"], ["hookAndEye", "buttonholes"]]],
   boundAtSide: [[["putInZip"], ["bindArmholes"], ["hookAndEye"]]],
@@ -153,6 +158,10 @@ const IN_CASE: Readonly<Record<OrderCase, readonly Precedence[]>> = {
   buttons: WHERE.buttons.flatMap(pairsOf),
   turnedThroughSides: WHERE.turnedThroughSides.flatMap(pairsOf),
   asOneRing: WHERE.asOneRing.flatMap(pairsOf),
+  bandAcrossFront: WHERE.bandAcrossFront.flatMap(pairsOf),
+  bandInTwoFront: WHERE.bandInTwoFront.flatMap(pairsOf),
+  bandAcrossBack: WHERE.bandAcrossBack.flatMap(pairsOf),
+  bandInTwoBack: WHERE.bandInTwoBack.flatMap(pairsOf),
   boundAtBack: WHERE.boundAtBack.flatMap(pairsOf),
   boundAtSide: WHERE.boundAtSide.flatMap(pairsOf),
 };

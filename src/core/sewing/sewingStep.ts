@@ -50,6 +50,7 @@ export const SEWING_STEPS = [
   "joinTierPanels",
   "gatherTiers",
   "tierToTier",
+  "shapeTop",
   "gatherSkirt",
   "fitBeforeWaist",
   "basqueToBodice",
@@ -92,6 +93,8 @@ export type SewingWay =
   /** Side seams sewn in one with those of the lining, or of the facing. */
   | "withLining"
   | "withFacing"
+  /** The join at the opening is left. */
+  | "opens"
   /** A hem on the bias. */
   | "round";
 
@@ -120,6 +123,8 @@ export interface SewingStep {
   readonly seams: readonly SewnSeam[];
   /** Where both tapes of a zip are marked level, from its upper end. */
   readonly marks?: ClosureReading["levelMarks"];
+  /** By how much the upper edge of a rectangle is cut lower, in one even curve. */
+  readonly lower?: { readonly front: Mm; readonly side: Mm; readonly back: Mm };
   /** Of all its seams together, sewn, and their allowance; null where nothing is sewn. */
   readonly length: Mm | null;
   readonly allowance: Mm | null;

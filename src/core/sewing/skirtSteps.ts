@@ -2,8 +2,9 @@
 import { allowanceOf } from "../cutting/usualAllowances";
 import type { Part } from "../parts/part";
 import { isFrontPiece } from "../pattern/pieceGroups";
-import type { SkirtDraft, TierFigures } from "../skirts/skirtDraft";
+import type { CircleSeam, SkirtDraft, TierFigures } from "../skirts/skirtDraft";
 import { SEWN_AGREEMENT } from "../tolerance";
+import type { Mm } from "../units";
 import { BOTH_HALVES, centreSeams, dartSeams, pairedSeams } from "./seamsSewn";
 import type { SewnDress } from "./sewnDress";
 import type { SewnSeam } from "./sewingStep";
@@ -16,7 +17,7 @@ export function skirtSteps(dress: SewnDress): readonly StepDraft[] {
   const isRound = skirt.kind === "circle" || skirt.kind === "peplum";
   return [
     ...panelSteps(dress, skirt, parts),
-    ...ringSteps(dress, parts),
+    ...ringSteps(dress, skirt, parts),
     ...tierSteps(dress, skirt, parts),
     step("skirtToBodice", keysOf(topOf(skirt, parts)), {
       seams: [plainSeam(waist.whole)],
@@ -24,7 +25,7 @@ export function skirtSteps(dress: SewnDress): readonly StepDraft[] {
       way: skirt.kind === "peplum" ? "peplum" : undefined,
     }),
     step("hang", keysOf(parts), { way: isRound ? "round" : undefined }),
-    ...(isRound || skirt.kind === "aLine" ? [step("levelHem", keysOf(parts))] : []),
+    ...(isRound || skirt.notes.some(({ code }) => LEVELLED_ON.has(code)) ? [step("levelHem", keysOf(parts))] : []),
     step("hemShell", keysOf(parts), {
       seams: [plainSeam(skirt.hem)],
       allowance: dress.dress.skirt?.hem ?? allowanceOf(allowances, "hem"),
@@ -33,6 +34,9 @@ export function skirtSteps(dress: SewnDress): readonly StepDraft[] {
   ];
 }
 
+/** Notes of a skirt whose hem is levelled on her. */
+const LEVELLED_ON: ReadonlySet<string> = new Set(["skirt/hem-not-levelled", "skirt/hang-before-hemming"]);
+
 const tierOf = (part: Part): number => (part.kind === "rectangle" ? (part.tier ?? 1) : 1);
 
 /** What is sewn to the waist: of tiers the first. */
@@ -40,14 +44,11 @@ const topOf = ({ tiers }: SkirtDraft, parts: readonly Part[]): readonly Part[] =
   tiers === undefined ? parts : parts.filter((part) => tierOf(part) === 1);
 
 /** Drafted panels: darts, seams, the centre where it is no fold, the sides, the vent. */
-function panelSteps(dress: SewnDress, { halves }: SkirtDraft, parts: readonly Part[]): readonly StepDraft[] {
+function panelSteps(dress: SewnDress, { halves, vent = 0 }: SkirtDraft, parts: readonly Part[]): readonly StepDraft[] {
   const { allowances, isSide, closedSides, openBelow } = dress;
   const opensInto = openBelow > 0;
   const sides = pairedSeams(halves, "side", undefined, isSide && !opensInto ? BOTH_HALVES : closedSides);
-  const vent = ventOf(dress);
-  const centres = centreSeams(halves, (name) => isFrontPiece(name) || isSide || !opensInto).map((seam) =>
-    seam.pieces.some(isFrontPiece) ? seam : { ...seam, length: seam.length - vent },
-  );
+  const centres = centreSeams(halves, (name) => isFrontPiece(name) || isSide || !opensInto);
   const side = { allowance: allowanceOf(allowances, "side") };
   return [
     ...stepOfSeams("skirtDarts", parts, dartSeams(halves)),
@@ -65,40 +66,49 @@ function panelSteps(dress: SewnDress, { halves }: SkirtDraft, parts: readonly Pa
   ];
 }
 
-/** From the hem up, where a straight skirt has one. */
-export const ventOf = ({ skirt }: SewnDress): number => {
-  const back = skirt?.kind === "straight" ? skirt.halves[0].skirtBack : undefined;
-  const [top, hem] = [back?.points.ventTop, back?.points.ventHem];
-  return top === undefined || hem === undefined ? 0 : hem.at.y - top.at.y;
-};
-
 /** Shares of a ring: joined to one another, and stay-stitched at the waist, which lies on the bias. */
-function ringSteps({ openBelow, allowances }: SewnDress, parts: readonly Part[]): readonly StepDraft[] {
+function ringSteps(
+  { openBelow, allowances, isSide, waist }: SewnDress,
+  { circle, lengths }: SkirtDraft,
+  parts: readonly Part[],
+): readonly StepDraft[] {
   const rings = parts.filter((part) => part.kind === "sector");
   if (rings.length === 0) return [];
-  const seams = rings.flatMap((part) =>
-    Array.from({ length: cutCountOf(part) }, () => plainSeam(part.outer - part.inner)),
-  );
-  // One of them is the opening, where it runs into the skirt.
-  const joined = openBelow > 0 ? seams.slice(1) : seams;
-  const waist = rings.map((part) => plainSeam(part.inner * part.angle, cutCountOf(part)));
+  const opening: CircleSeam = isSide ? "leftSide" : "centreBack";
+  const named = (circle?.seams ?? [opening]).filter((seam) => seam !== "between");
+  const between = rings.reduce((sum, { cut }) => sum + cut.count, 0) - named.length;
+  const opens = openBelow > 0;
+  const long: Readonly<Record<CircleSeam, Mm>> = {
+    centreFront: lengths.front,
+    centreBack: lengths.back,
+    leftSide: lengths.side,
+    rightSide: lengths.side,
+    between: lengths.side,
+  };
+  const joined = [
+    ...named.filter((seam) => !opens || seam !== opening).map((seam) => plainSeam(long[seam])),
+    ...(between > 0 ? [plainSeam(long.between, between)] : []),
+  ];
   return [
     ...(joined.length === 0
       ? []
-      : [step("joinSectors", keysOf(rings), { seams: inOne(joined), allowance: allowanceOf(allowances, "side") })]),
-    step("stayWaist", keysOf(rings), { seams: waist }),
+      : [
+          step("joinSectors", keysOf(rings), {
+            seams: inOne(joined),
+            allowance: allowanceOf(allowances, "side"),
+            way: opens ? "opens" : undefined,
+          }),
+        ]),
+    step("stayWaist", keysOf(rings), { seams: [plainSeam(waist.whole)] }),
   ];
 }
-
-/** Cut on the fold, one comes out twice as wide, and is one all the same. */
-const cutCountOf = ({ cut }: Part): number => cut.count;
 
 /** Seams of one length as one, so many times. */
 function inOne(seams: readonly SewnSeam[]): readonly SewnSeam[] {
   const [first] = seams;
   return first === undefined || seams.some(({ length }) => Math.abs(length - first.length) > SEWN_AGREEMENT)
     ? seams
-    : [{ ...first, count: seams.length }];
+    : [{ ...first, count: seams.reduce((sum, { count }) => sum + count, 0) }];
 }
 
 /** Widths joined to rings, drawn up, and sewn to what is above. The join at the opening stays open, in every tier. */
@@ -116,8 +126,16 @@ function tierSteps(
     const number = kind === "tiers" ? { at } : {};
     return [
       ...(joins > 0
-        ? [step("joinTierPanels", keys, { ...number, seams: [plainSeam(tier.depth, joins)], allowance: side })]
+        ? [
+            step("joinTierPanels", keys, {
+              ...number,
+              seams: [plainSeam(tier.depth, joins)],
+              allowance: side,
+              way: openBelow > 0 ? "opens" : undefined,
+            }),
+          ]
         : []),
+      ...shapedTop(parts.filter((part) => tierOf(part) === at)).map((one) => ({ ...one, ...number })),
       ...(isGathered(tier)
         ? [
             step(at === 1 ? "gatherSkirt" : "gatherTiers", keys, {
@@ -137,6 +155,12 @@ function tierSteps(
           ]),
     ];
   });
+}
+
+/** For a level hem the upper edge is cut lower where the skirt is shorter. */
+function shapedTop(parts: readonly Part[]): readonly StepDraft[] {
+  const [part] = parts.filter((one) => one.kind === "rectangle");
+  return part?.upperEdge === undefined ? [] : [{ ...step("shapeTop", keysOf(parts)), lower: part.upperEdge }];
 }
 
 const isGathered = ({ width, gatheredTo }: TierFigures): boolean => width - gatheredTo > SEWN_AGREEMENT;

@@ -3,7 +3,7 @@ import type { ClosureReading } from "../opening/gettingIn";
 import type { Part, PartGroup } from "../parts/part";
 import type { PieceName } from "../pattern/piece";
 import type { Mm } from "../units";
-import type { SewingStepName, SewingWay, SewnSeam } from "./sewingStep";
+import type { SewingStep, SewingStepName, SewingWay, SewnSeam } from "./sewingStep";
 
 export interface StepDraft {
   readonly name: SewingStepName;
@@ -12,6 +12,7 @@ export interface StepDraft {
   readonly parts: readonly string[];
   readonly seams: readonly SewnSeam[];
   readonly marks?: ClosureReading["levelMarks"];
+  readonly lower?: NonNullable<SewingStep["lower"]>;
   readonly allowance: Mm | null;
 }
 

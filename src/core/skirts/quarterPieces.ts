@@ -1,8 +1,8 @@
 /** The pieces that a quarter of a fitted skirt is cut as: darts sewn, pleated or shut into flare, or two panels. */
-import { edgeMap, edgeReverse, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
+import { edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
 import { directionOf, piecePoint, rotateAbout, turnBetween, type PiecePoint } from "../geometry/point";
 import { dartName } from "../pattern/dartNames";
-import { mouth, type Points } from "../pattern/namedEdges";
+import { controls, mouth, OUTWARD, type Points } from "../pattern/namedEdges";
 import type { BendName, Dart, Edge, LevelName, Piece, PieceName, PointName, SeamName } from "../pattern/piece";
 import { invariant } from "../result";
 import { radians, type Mm, type Radians } from "../units";
@@ -157,7 +157,7 @@ type Turn = (p: PiecePoint) => PiecePoint;
 
 /**
  * Darts shut into flare: each is cut from its end down to the hem, and what lies outside of it turned about its end until its
- * legs meet. Its hem opens by an arc about the dart's end, as long from there as the piece hangs.
+ * legs meet. The hem opens there by an arc about the dart's end, and is drawn smooth through the middle of each.
  */
 function shut(quarter: Quarter, cut: QuarterCut): Piece {
   const { gaps, asked, waist, side, hip, sideHem, centreLength } = quarter;
@@ -189,39 +189,32 @@ function shut(quarter: Quarter, cut: QuarterCut): Piece {
   ring.along("sideWaist", "sideHip", "side", edgeMap(side, all));
   ring.straight("sideHip", "sideHem", "side");
 
-  // Along the hem from the side to the centre; below each dart's end it is level.
-  const levelAt = (x: Mm) => piecePoint(x, centreLength);
-  let at: PointName = "sideHem";
-  for (let i = gaps.length - 1; i >= 0; i -= 1) {
-    const apex = invariant(apexes[i], "apex");
-    const below = levelAt(apex.x);
-    const isLast = i === gaps.length - 1;
-    const beyond = isLast
-      ? hemLine(below, radians(0), sideHem, asked.flare)
-      : lineEdge(below, levelAt(invariant(apexes[i + 1], "apex").x));
-    const outside = edgeMap(beyond, turnOf(i + 1));
-    const inside = turnOf(i)(below);
-    const [outerName, innerName] = [bend(10 + 2 * i + 1), bend(10 + 2 * i)];
-    ring.put(outerName, outside.a, "hip");
-    ring.put(innerName, inside, "hip");
-    ring.along(at, outerName, "hem", edgeReverse(outside));
-    ring.along(outerName, innerName, "hem", arc(outside.a, inside, turnOf(i)(apex), invariant(angles[i], "angle")));
-    at = innerName;
+  // Along the hem from the centre to the side, through the middle of each arc, and smooth in between.
+  let hemFrom: { readonly name: PointName; readonly at: PiecePoint; readonly towards: Radians } = {
+    name: "centreHem",
+    at: piecePoint(0, centreLength),
+    towards: OUTWARD,
+  };
+  let turn = 0;
+  const hem: Edge[] = [];
+  const along = (name: PointName, at: PiecePoint, towards: number): void => {
+    const [c1, c2] = controls(hemFrom.at, hemFrom.towards, at, radians(towards));
+    hem.unshift({ from: name, to: hemFrom.name, seam: "hem", curve: { c1: c2, c2: c1 }, mouthOf: null });
+    hemFrom = { name, at, towards: radians(towards) };
+  };
+  for (const [i, apex] of apexes.entries()) {
+    const angle = invariant(angles[i], "angle");
+    const middle = turnOf(i)(rotateAbout(piecePoint(apex.x, centreLength), apex, radians(angle / 2)));
+    ring.put(bend(gaps.length + i), middle, "hip");
+    along(bend(gaps.length + i), middle, turn + angle / 2);
+    turn += angle;
   }
-  ring.straight(at, "centreHem", "hem");
+  along("sideHem", all(sideHem), turn - asked.flare);
+  ring.edges.push(...hem);
   downCentre(ring, quarter);
   return pieceOf(nameOf(cut), ring, [], cut.centreOnFold, ["centreHip", "sideHip"]);
 }
 
-const DIGITS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9] as const;
+const BENDS: readonly BendName[] = ["bend000", "bend001", "bend002", "bend003", "bend004", "bend005"];
 
-const bend = (at: number): BendName =>
-  `bend0${invariant(DIGITS[Math.floor(at / 10)], "bend")}${invariant(DIGITS[at % 10], "bend")}`;
-
-/** Part of a circle about `centre`, turning back by an angle; within a thousandth of its radius up to a right angle. */
-function arc(a: PiecePoint, b: PiecePoint, centre: PiecePoint, angle: Radians): EdgeCurve<"piece"> {
-  const handle = (4 / 3) * Math.tan(-angle / 4);
-  const c1 = piecePoint(a.x - handle * (a.y - centre.y), a.y + handle * (a.x - centre.x));
-  const c2 = piecePoint(b.x + handle * (b.y - centre.y), b.y - handle * (b.x - centre.x));
-  return { a, b, curve: { c1, c2 } };
-}
+const bend = (at: number): BendName => invariant(BENDS[at], "bend");

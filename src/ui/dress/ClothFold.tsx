@@ -7,7 +7,8 @@ import { without } from "../../core/plan/workParts";
 import { clothName, partName } from "../../words/dressParts";
 import { clothsOutcome, LEAST_CLOTH, MOST_CLOTH, MOST_SHRINKAGE } from "../../words/dressCloth";
 import { capital } from "../../words/terms/names";
-import { formatLength, formatLengthEntry } from "../../words/terms/length";
+import { formatLength } from "../../words/terms/length";
+import { usualLength } from "../../words/dressStep";
 import { Choice } from "../fields/Choice";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
@@ -83,7 +84,7 @@ function OneCloth({ name, work, found, named }: OneClothProps) {
           value={cloth.width}
           set={(own) => put({ ...cloth, width: own })}
           clear={put(without(cloth, "width"))}
-          otherwise={formatLengthEntry(width, unit)}
+          otherwise={usualLength(width, unit)}
           refuse={(own) =>
             own < LEAST_CLOTH || own > MOST_CLOTH
               ? `Between ${formatLength(LEAST_CLOTH, unit)} and ${formatLength(MOST_CLOTH, unit)}.`

@@ -4,7 +4,15 @@ import type { LengthUnit } from "../../core/decisions/work";
 import type { Result } from "../../core/result";
 import { layDrawing } from "../../drawing/layDrawing";
 import { FigureDrawing } from "../../print/FigureDrawing";
-import { boundsWords, buyWords, layFailureWords, LAYING, NOT_LAID, WHERE_LAID } from "../../words/dressCloth";
+import {
+  boundsWords,
+  buyWords,
+  drawnLayLabel,
+  layFailureWords,
+  LAYING,
+  NOT_LAID,
+  WHERE_LAID,
+} from "../../words/dressCloth";
 import { formatLength } from "../../words/terms/length";
 import { Fractions } from "../fields/Fractions";
 import type { ClothState } from "./cloth/clothRoom";
@@ -64,7 +72,8 @@ function Laid({ lay, named, unit }: LaidProps) {
       <p className="aside">
         <Fractions text={boundsWords(lay, unit)} />
       </p>
-      <div className="lay-drawn">
+      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, by keys too */}
+      <div className="lay-drawn" role="group" aria-label={drawnLayLabel(lay.cloth)} tabIndex={0}>
         <FigureDrawing figure={figure} />
       </div>
       <details className="aside">

@@ -14,7 +14,7 @@ export function CutListFold({ dress: { parts, cloths } }: { readonly dress: Dres
   return (
     <DressFoldView fold="cutList" outcome={cutListOutcome(parts)}>
       {cloths.map((cloth) => (
-        <section key={cloth} aria-label={capital(clothName(cloth))}>
+        <div key={cloth}>
           <h4>{capital(clothName(cloth))}</h4>
           <table className="cut-list">
             <thead>
@@ -39,7 +39,7 @@ export function CutListFold({ dress: { parts, cloths } }: { readonly dress: Dres
                 })}
             </tbody>
           </table>
-        </section>
+        </div>
       ))}
     </DressFoldView>
   );

@@ -36,6 +36,8 @@ export function DressStep() {
             <NecklineFold dress={dress.value} />
             <ClosureFold dress={dress.value} />
             <UnderFold dress={dress.value} />
+          </div>
+          <div className="dress-folds dress-made">
             <ClothFold dress={dress.value} />
             <CutListFold dress={dress.value} />
             <SewingFolds dress={dress.value} />

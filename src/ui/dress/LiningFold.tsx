@@ -21,7 +21,7 @@ import {
   SKIRT_LINING_ABOUT,
   type Lined,
 } from "../../words/dressLining";
-import { formatLengthEntry } from "../../words/terms/length";
+import { usualLength } from "../../words/dressStep";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { Fractions } from "../fields/Fractions";
@@ -93,9 +93,7 @@ export function LiningFold({ dress }: { readonly dress: DressPlan }) {
                 value={lining.hemGirth}
                 set={(hemGirth) => setLining({ ...lining, hemGirth })}
                 clear={setLining(without(lining, "hemGirth"))}
-                {...(made?.skirtFigures == null
-                  ? {}
-                  : { otherwise: formatLengthEntry(Math.round(made.skirtFigures.hem), unit) })}
+                {...(made?.skirtFigures == null ? {} : { otherwise: usualLength(made.skirtFigures.hem, unit) })}
               />
               <AmountField
                 label="Shorter than the skirt by"

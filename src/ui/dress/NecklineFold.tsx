@@ -11,7 +11,7 @@ import {
 } from "../../core/decisions/dress";
 import type { DressPlan } from "../../core/dress/dressPlan";
 import { USUAL_BINDING_WIDTH, USUAL_FACING_DEPTH } from "../../core/edges/draftEdges";
-import type { NecklineFailure } from "../../core/neckline/redrawNeckline";
+import type { NecklineFailure } from "../../core/neckline/necklineFailure";
 import { halvesOf, type PlanHalf } from "../../core/plan/plan";
 import { snapStep } from "../../core/plan/dartEdit";
 import { without } from "../../core/plan/workParts";
@@ -27,7 +27,7 @@ import {
   strapSeamWords,
 } from "../../words/dressEdges";
 import { necklineFailureWords } from "../../words/neckline";
-import { formatLengthEntry } from "../../words/terms/length";
+import { usualLength } from "../../words/dressStep";
 import { capital } from "../../words/terms/names";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
@@ -291,7 +291,7 @@ function EdgeFields({ dress }: { readonly dress: DressPlan }) {
               label="Depth of facings"
               field="dress.neckline.facingDepth"
               value={edges.facingDepth}
-              otherwise={formatLengthEntry(dress.edges.facing?.depth ?? USUAL_FACING_DEPTH, unit)}
+              otherwise={usualLength(dress.edges.facing?.depth ?? USUAL_FACING_DEPTH, unit)}
               set={(facingDepth) => setEdges({ ...edges, facingDepth })}
               clear={setEdges(without(edges, "facingDepth"))}
             />

@@ -5,11 +5,13 @@ import { sewingStepWords } from "../../words/sewing";
 import { Fractions } from "../fields/Fractions";
 import { useSettledWork } from "../session/useWork";
 import { DressFigures } from "./DressFigures";
+import { usePageState } from "../session/pageState";
 import { DressFoldView } from "./DressFolds";
 
 /** What else it takes, and the order in which it is sewn; both are printed whole. */
 export function SewingFolds({ dress: { notions, sewing } }: { readonly dress: DressPlan }) {
   const unit = useSettledWork((work) => work.unit);
+  const showSheet = usePageState((page) => page.showSheet);
   return (
     <>
       <DressFoldView fold="notions" outcome={notionsOutcome(notions, unit)}>
@@ -45,7 +47,7 @@ export function SewingFolds({ dress: { notions, sewing } }: { readonly dress: Dr
           })}
         </ol>
         <p className="actions">
-          <a className="button" href="#paper">
+          <a className="button" href="#paper" onClick={() => showSheet("dress")}>
             {PRINT_DRESS}
           </a>
         </p>

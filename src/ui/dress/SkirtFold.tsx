@@ -27,7 +27,7 @@ import {
   tierName,
   type SkirtFailureWords,
 } from "../../words/dressSkirt";
-import { formatLengthEntry } from "../../words/terms/length";
+import { usualLength } from "../../words/dressStep";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { Fractions } from "../fields/Fractions";
@@ -124,7 +124,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
   const beside = (field: SkirtFailureWords["beside"]): string | null =>
     failure?.beside === field ? failure.text : null;
   const warnings = [beside("length")].filter((text) => text !== null);
-  const usualLength = made === null ? {} : { otherwise: formatLengthEntry(Math.round(made.lengths.side), unit) };
+  const usual = made === null ? {} : { otherwise: usualLength(made.lengths.side, unit) };
   const { panels = 2 } = skirt;
   const isFitted = kind === "aLine" || kind === "straight";
   const isGathered = kind === "gathered" || kind === "tiers";
@@ -139,7 +139,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
             set={(peplumLength) => setSkirt({ ...skirt, peplumLength })}
             clear={setSkirt(without(skirt, "peplumLength"))}
             warnings={warnings}
-            {...usualLength}
+            {...usual}
           />
         ) : (
           <LengthField
@@ -149,7 +149,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
             set={(length) => setSkirt({ ...skirt, length })}
             clear={setSkirt(without(skirt, "length"))}
             warnings={warnings}
-            {...usualLength}
+            {...usual}
           />
         )}
         {isGathered && (
@@ -198,7 +198,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
             label="Vent above the hem"
             field="dress.skirt.vent"
             value={skirt.vent}
-            otherwise={formatLengthEntry(USUAL_VENT, unit)}
+            otherwise={usualLength(USUAL_VENT, unit)}
             set={(vent) => setSkirt({ ...skirt, vent })}
             clear={setSkirt(without(skirt, "vent"))}
             hint="0: none."
@@ -358,7 +358,7 @@ function TierFields({ skirt, dress, failure }: TierFieldsProps) {
                 value={tier.depth}
                 set={(depth) => setSkirt(withTier(skirt, count, at, { ...tier, depth }))}
                 clear={setSkirt(withTier(skirt, count, at, without(tier, "depth")))}
-                {...(figures === undefined ? {} : { otherwise: formatLengthEntry(Math.round(figures.depth), unit) })}
+                {...(figures === undefined ? {} : { otherwise: usualLength(figures.depth, unit) })}
               />
               {skirt.tierCut === "wholeWidths" ? (
                 <NumberField

@@ -1,8 +1,10 @@
 import { OPACITIES, UNDER_NAMES, type Under } from "../../core/decisions/dress";
 import type { DressPlan } from "../../core/dress/dressPlan";
-import { missingWords, OPACITY_WORDS, showingWords, underOutcome, underWords } from "../../words/dressClosure";
+import { LINE_IT, missingWords, OPACITY_WORDS, showingWords, underOutcome, underWords } from "../../words/dressClosure";
+import { linedOf } from "../../words/dressLining";
 import { Choice } from "../fields/Choice";
 import { useRun } from "../session/useWork";
+import { setLining } from "./dressCommands";
 import { DressFoldView } from "./DressFolds";
 import { useDressDecided } from "./useDress";
 
@@ -10,7 +12,7 @@ const CLOTH = OPACITIES.map((value) => ({ value, label: OPACITY_WORDS[value] }))
 
 /** What shows through the cloth, and what goes under it then. */
 export function UnderFold({ dress: { under: advice } }: { readonly dress: DressPlan }) {
-  const { opacity = "opaque", under } = useDressDecided();
+  const { opacity = "opaque", under, lining, skirt } = useDressDecided();
   const run = useRun();
   const showing = showingWords(advice);
   const missing = missingWords(advice);
@@ -35,6 +37,17 @@ export function UnderFold({ dress: { under: advice } }: { readonly dress: DressP
       {missing !== null && (
         <p className="note doubt" role="status">
           {missing}
+        </p>
+      )}
+      {advice.chosen === "lining" && linedOf(lining) === "nothing" && (
+        <p>
+          <button
+            type="button"
+            className="button"
+            onClick={() => run(setLining({ ...lining, bodice: true, ...(skirt === undefined ? {} : { skirt: true }) }))}
+          >
+            {LINE_IT}
+          </button>
         </p>
       )}
       {showing !== null && <p>{showing}</p>}

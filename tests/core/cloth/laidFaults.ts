@@ -8,6 +8,8 @@ import { invariant } from "../../../src/core/result";
 
 /** mm², of two parts that touch: what rounding leaves along a metre. */
 const TOUCH = 0.5;
+/** Share of an area: what drawing arcs as straight stretches leaves. */
+const ARCS = 1e-4;
 /** mm. */
 const NEAR = 1e-6;
 const SELVAGE = 10;
@@ -55,13 +57,14 @@ function faultsOfPart(part: Part, lay: ClothLay, asked: ClothAsked): readonly st
   if (isStrip ? cut % part.cut.count !== 0 : cut !== part.cut.count) faults.push(`${part.key} cut ${cut} times`);
   const allowed = { along: [0, 180], across: [90, 270], bias: [45, 135, 225, 315] }[part.grain];
   const isRound = part.kind === "sector";
+  const isUneven = part.kind === "sector" && part.waistRadii !== undefined;
   for (const { turn, atFold, isTurnedOver } of own) {
     const up = lay.oneWay ? { along: [0], across: [90], bias: [45, 315] }[part.grain] : allowed;
     if (!up.includes(turn) && !(isRound && own.every((one) => (one.turn - turn) % 180 === 0)))
       faults.push(`${part.key} turned by ${turn}`);
     if (atFold && lay.oneWay && isTurnedOver) faults.push(`${part.key} upside down on the fold`);
   }
-  if (!lay.onFold && part.kind === "piece" && !part.cut.onFold) {
+  if (!lay.onFold && (part.kind === "piece" || isUneven) && !part.cut.onFold) {
     const over = own.filter((one) => one.isTurnedOver).length;
     if (Math.abs(own.length - 2 * over) > 1) faults.push(`${part.key} no pairs: ${over} of ${own.length} turned over`);
   }
@@ -69,7 +72,7 @@ function faultsOfPart(part: Part, lay: ClothLay, asked: ClothAsked): readonly st
   const { open } = cutRingOf(part, asked.allowances);
   for (const one of own) {
     const area = (one.atFold ? 2 : 1) * areaOf(one.ring);
-    if (Math.abs(area - areaOf(open)) > TOUCH) faults.push(`${part.key} is another shape`);
+    if (Math.abs(area - areaOf(open)) > TOUCH + ARCS * area) faults.push(`${part.key} is another shape`);
     if (!one.atFold && !isMoved(open, one)) faults.push(`${part.key} is not laid as said`);
   }
   return faults;

@@ -5,6 +5,7 @@ import type { ClothLay } from "../../../src/core/cloth/cutting";
 import { cutListOf, layCloth, prepareLay, type ClothAsked } from "../../../src/core/cloth/layCloth";
 import { lengthToBuy } from "../../../src/core/cloth/usualCloth";
 import type { Part } from "../../../src/core/parts/part";
+import { radians } from "../../../src/core/units";
 import { askedOf, inventedDress, rectanglePart, sectorPart } from "../../support/clothParts";
 import { faultsOf } from "./laidFaults";
 
@@ -96,19 +97,30 @@ describe("rectangles by hand", () => {
 });
 
 describe("sectors", () => {
-  it("turns half circles by a quarter where they are too wide upright, all alike", () => {
-    // Radius 800: 1600 across upright; by a quarter 800 across and 1600 along, which one cloth of 1380 holds once.
-    const lay = laid(
-      on({ width: 1400 }, sectorPart("half", 114.59, 800, Math.PI, { cut: { onFold: false, count: 2 } })),
-    );
-    expect(lay.parts.map(({ turn }) => turn % 180)).toEqual([90, 90]);
-    expect(lay.leastByLongest).toBeCloseTo(1600, 0);
-    expect(
-      faultsOf(
-        lay,
-        on({ width: 1400 }, sectorPart("half", 114.59, 800, Math.PI, { cut: { onFold: false, count: 2 } })),
-      ),
-    ).toEqual([]);
+  it("lie with one side along the grain: half circles of radius 800 take 800 across and 1600 along", () => {
+    const asked = on({ width: 1400 }, sectorPart("half", 114.59, 800, Math.PI, { cut: { onFold: false, count: 2 } }));
+    const lay = laid(asked);
+    expect(lay.parts.map(({ width, length }) => [Math.round(width), Math.round(length)])).toEqual([
+      [800, 1600],
+      [800, 1600],
+    ]);
+    expect(lay.parts.every(({ turn }) => turn % 180 === 0)).toBe(true);
+    expect(faultsOf(lay, asked)).toEqual([]);
+  });
+
+  it("have a level waist that is no circle cut as it is marked, and the other half turned over", () => {
+    const waistRadii = [
+      { at: radians(0), radius: 100 },
+      { at: radians(Math.PI / 2), radius: 130 },
+    ];
+    const part = sectorPart("circle-front", 100, 600, Math.PI / 2, { cut: { onFold: false, count: 2 }, waistRadii });
+    const asked = on({ width: 1400 }, part);
+    const lay = laid(asked);
+    expect(lay.parts.map(({ isTurnedOver }) => isTurnedOver)).toEqual([false, true]);
+    // Radius grows evenly with the angle: the hole is ½ ∫ r² dφ = (π/4) (100² + 100·130 + 130²) / 3 each.
+    const hole = ((Math.PI / 4) * (100 ** 2 + 100 * 130 + 130 ** 2)) / 3;
+    expect((lay.leastByArea * 1380) / 2).toBeCloseTo((Math.PI / 4) * 600 ** 2 - hole, -3);
+    expect(faultsOf(lay, asked)).toEqual([]);
   });
 
   it("has the area of its ring: share of π (R² - r²), its sides' allowances beside it", () => {

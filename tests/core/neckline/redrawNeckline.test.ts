@@ -4,7 +4,8 @@ import { describe, expect, it } from "vitest";
 import { NECKLINE_SHAPES, type Neckline } from "../../../src/core/decisions/dress";
 import { piecePoint, type PiecePoint } from "../../../src/core/geometry/point";
 import { gapeOver } from "../../../src/core/neckline/gapeOfEdge";
-import { redrawNeckline, type NecklineFailure, type RedrawnNeckline } from "../../../src/core/neckline/redrawNeckline";
+import type { NecklineFailure } from "../../../src/core/neckline/necklineFailure";
+import { redrawNeckline, type RedrawnNeckline } from "../../../src/core/neckline/redrawNeckline";
 import { dartOf, pointOf, type Edge, type Piece, type PointName } from "../../../src/core/pattern/piece";
 import { pieceIn, piecesOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import { invariant } from "../../../src/core/result";
@@ -190,13 +191,13 @@ describe.each(STYLE_NAMES)("on any garment of the style %s", (style) => {
         const made = done.value.pieces;
         expect(missingMore(pieces, made)).toEqual([]);
         const [one, other] = [frontOf(made), pieceIn(made, "back")];
-        if (one.points.sideNeck !== undefined) {
-          expect(cornerAt(one, "sideNeck") + cornerAt(other, "sideNeck")).toBeCloseTo(180, 3);
-          expect(seamByBezierJs(other, "shoulder")).toBeCloseTo(
-            seamByBezierJs(pieceIn(pieces, "back"), "shoulder") - neckline.wider,
-            4,
-          );
-        }
+        const isStrapped = one.points.sideNeck === undefined;
+        const over = isStrapped ? 180 : cornerAt(one, "sideNeck") + cornerAt(other, "sideNeck");
+        expect(over).toBeCloseTo(180, 3);
+        expect(seamByBezierJs(other, "shoulder")).toBeCloseTo(
+          seamByBezierJs(pieceIn(pieces, "back"), "shoulder") - neckline.wider,
+          4,
+        );
         expect(piecesOf(made).filter(crossesItself)).toEqual([]);
         const untouched = piecesOf(pieces).filter(({ name }) => made[name] !== pieces[name]);
         const mayChange = neckline.pinched
@@ -285,16 +286,31 @@ describe("the gape", () => {
       // What it was drawn on is the garment with the wedge closed and its own edge.
       expect(changedPieces(pieces, pinched.under)).toContain(frontOf(pieces).name);
       expect(missingMore(pieces, pinched.pieces)).toEqual([]);
-      if (style === "sideDart") {
-        const mouth = (piece: Piece): number => {
-          const { inner, outer } = dartOf(piece, "sideDart");
-          return Math.hypot(at(piece, inner)[0] - at(piece, outer)[0], at(piece, inner)[1] - at(piece, outer)[1]);
-        };
-        expect(mouth(pieceIn(pinched.pieces, "front"))).toBeGreaterThan(mouth(front) + 2);
-      }
       expect(at(frontOf(pinched.pieces), "centreNeck")).toEqual(at(frontOf(plain.pieces), "centreNeck"));
     },
   );
+});
+
+it("goes into the bust dart, where it is pinched out", () => {
+  const { pieces } = drawn(base, { shape: "scoop", deeper: 90, wider: 20, pinched: true });
+  const mouth = (piece: Piece): number => {
+    const { inner, outer } = dartOf(piece, "sideDart");
+    return Math.hypot(at(piece, inner)[0] - at(piece, outer)[0], at(piece, inner)[1] - at(piece, outer)[1]);
+  };
+  expect(mouth(pieceIn(pieces, "front"))).toBeGreaterThan(mouth(front) + 2);
+});
+
+it("dips below the bust line on cups, but leaves the centre a seam", () => {
+  const cups = garment({ style: "midriff" });
+  const cup = pieceIn(cups, "cup");
+  const { pieces } = drawn(cups, { shape: "sweetheart", deeper: 40 });
+  const made = pieceIn(pieces, "cup");
+  const line = at(cup, "centreBust")[1];
+  expect(at(made, "centreNeck")[1]).toBeGreaterThan(line);
+  expect(at(made, "centreBust")[1]).toBe(line);
+  expect(at(made, "underBustCentre")[1]).toBeGreaterThan(at(made, "centreNeck")[1] + 14);
+  const failure = refused(cups, { shape: "vee", deeper: 90 });
+  expect(failure).toMatchObject({ code: "neckline/too-deep", of: "front" });
 });
 
 it("is drawn in well under a millisecond", () => {

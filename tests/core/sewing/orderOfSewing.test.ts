@@ -38,7 +38,7 @@ describe("the order of sewing, of any dress", () => {
           expect(after.every((other) => other < at)).toBe(true);
           expect(new Set(after).size).toBe(after.length);
         }
-        expect(tradeFaults(sewing, work)).toEqual([]);
+        expect(tradeFaults(dress, work)).toEqual([]);
         const names = sewing.map(({ name, at }) => `${name} ${at ?? ""}`);
         expect(new Set(names).size).toBe(names.length);
       }),
@@ -88,7 +88,10 @@ function partlessSteps(sewing: readonly SewingStep[], parts: readonly Part[]): r
     [/^liningSkirt/, has(({ group }) => group === "skirtLining")],
     [/^lining(?!Skirt)|closeLiningWaist/, has(({ group }) => group === "bodiceLining")],
     [/^hemLining|handSewLining/, has(({ group }) => group === "skirtLining" || group === "bodiceLining")],
-    [/^skirt|^panel|^vent|^gather|tier|sector|^stayWaist|^levelHem|^hang$/i, has(({ group }) => group === "skirt")],
+    [
+      /^skirt|^panel|^vent|^gather|tier|sector|^stayWaist|^levelHem|^hang$|^shapeTop/i,
+      has(({ group }) => group === "skirt"),
+    ],
     [/tier|gatherSkirt/i, has((part) => part.group === "skirt" && part.kind === "rectangle")],
     [/sector|stayWaist/i, has((part) => part.group === "skirt" && part.kind === "sector")],
     [/^panel|^skirtSides|^skirtDarts|^vent|^pockets/, has((part) => part.group === "skirt" && part.kind === "piece")],

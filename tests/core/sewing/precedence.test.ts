@@ -16,10 +16,17 @@ const BOUND: readonly OrderCase[] = ["boundAtBack", "boundAtSide"];
 /** One upper edge is sewn before the sides or after them, never both. */
 const SIDES: readonly (readonly OrderCase[])[] = [[], ["turnedThroughSides"], ["asOneRing"]];
 
+const BANDS: readonly (readonly OrderCase[])[] = [
+  ["bandAcrossFront", "bandInTwoBack"],
+  ["bandInTwoFront", "bandInTwoBack"],
+  ["bandAcrossFront", "bandAcrossBack"],
+];
 const OWN: ReadonlySet<string> = new Set(["faceNeck", "faceArmholes", "bindNeck", "bindArmholes"]);
 
 describe("what has to come before what", () => {
-  const cases = CLOSES.flatMap((closes) => BOUND.flatMap((bound) => SIDES.map((sides) => [closes, bound, ...sides])));
+  const cases = CLOSES.flatMap((closes) =>
+    BOUND.flatMap((bound) => SIDES.flatMap((sides) => BANDS.map((bands) => [closes, bound, ...sides, ...bands]))),
+  );
 
   it.each(cases.map((some) => [some.join(", "), some] as const))("goes in no circle: %s", (_, some) => {
     // Where one lining or facing closes all upper edges, none has a finish of its own.

@@ -2,7 +2,8 @@
  * What every order of sewing is held against, in the trade's own words: written down for the tests alone and not taken from
  * what makes the order. Common practice, no source.
  */
-import type { SewingStep, SewingStepName } from "../../../src/core/sewing/sewingStep";
+import type { DressPlan } from "../../../src/core/dress/dressPlan";
+import type { SewingStepName } from "../../../src/core/sewing/sewingStep";
 import type { Work } from "../../../src/core/decisions/work";
 import type { Part } from "../../../src/core/parts/part";
 
@@ -40,7 +41,7 @@ const RULES: readonly (readonly [Names, Names])[] = [
   [["stayStitch"], ["sewDarts", "princessSeams", "bandToCups", "shoulderSeams", "bodiceSides", ...TOP]],
   [["sewDarts"], ["princessSeams", "bandToCups", "centreFrontSeam", "shoulderSeams", "bodiceSides"]],
   [["princessSeams"], ["centreFrontSeam", "shoulderSeams", "bodiceSides"]],
-  [["bandToCups"], ["bodiceSides", "centreFrontSeam"]],
+  [["bandToCups"], ["bodiceSides"]],
   [["centreFrontSeam"], ["bodiceSides"]],
   [["makeStraps"], ["elasticInStraps", "basteStraps"]],
   [["elasticInStraps"], ["basteStraps"]],
@@ -82,7 +83,10 @@ const RULES: readonly (readonly [Names, Names])[] = [
   [["hemShell"], ["hemLining"]],
 ];
 
-export function tradeFaults(sewing: readonly SewingStep[], { dress, pattern }: Work): readonly string[] {
+export function tradeFaults(
+  { sewing, parts }: Pick<DressPlan, "sewing" | "parts">,
+  { dress, pattern }: Work,
+): readonly string[] {
   const places = (name: SewingStepName, at?: number): readonly number[] =>
     sewing.flatMap((step, index) => (step.name === name && (at === undefined || step.at === at) ? [index] : []));
   const faults: string[] = [];
@@ -106,10 +110,15 @@ export function tradeFaults(sewing: readonly SewingStep[], { dress, pattern }: W
   for (const edge of ["liningTopEdge", "faceTopEdge"] as const)
     if (places("shoulderSeams").length > 0) rule(edge, "bodiceSides");
     else rule("bodiceSides", edge);
+  // What a seam crosses is closed before it: a band in one piece runs across the centre seam over it, a seam through both is sewn last.
+  const isAcross = parts.some(({ key, cut }) => key === "frontBand" && cut.onFold);
+  if (isAcross) rule("centreFrontSeam", "bandToCups");
+  else rule("bandToCups", "centreFrontSeam");
   for (const tier of [1, 2, 3, 4, 5]) {
     hold("joinTierPanels", "tierToTier", places("joinTierPanels", tier), places("tierToTier", tier));
     hold("joinTierPanels", "tierToTier", places("joinTierPanels", tier), places("tierToTier", tier + 1));
     hold("gatherTiers", "tierToTier", places("gatherTiers", tier), places("tierToTier", tier));
+    hold("shapeTop", "gatherSkirt", places("shapeTop", tier), places("gatherSkirt", tier));
   }
   for (const [at, { name }] of sewing.entries()) {
     if (name === "press" && at !== sewing.length - 1) faults.push("press is not the last");

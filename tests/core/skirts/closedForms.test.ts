@@ -162,8 +162,9 @@ describe("shares of a circle", () => {
   });
 });
 
-/** mm². The two hems turn up to the side a little otherwise: less than half a millimetre along 300. */
-const SLIVERS = 150;
+/** mm, and mm². What drawing a hem smooth may change of its length and, at a mm or two all along, of its piece. */
+const TRUED = 2.5;
+const SLIVERS = 900;
 
 const area = (piece: Piece): number => Math.abs(Clipper.areaD(clothCorners(piece).map(({ x, y }) => ({ x, y }))));
 
@@ -217,7 +218,8 @@ describe("an A-line skirt", () => {
         more += opening * below;
         wedges += (opening * below ** 2) / 2;
       }
-      expect(seamByBezierJs(wide, "hem") - seamByBezierJs(sewn, "hem")).toBeCloseTo(more, 1);
+      // By arcs and straights between; drawn smooth it is shorter by a hair.
+      expect(Math.abs(seamByBezierJs(wide, "hem") - seamByBezierJs(sewn, "hem") - more)).toBeLessThan(TRUED);
       expect(seamByBezierJs(wide, "waist")).toBeCloseTo(seamByBezierJs(sewn, "waist"), 6);
       expect(seamByBezierJs(wide, "side")).toBeCloseTo(600, 3);
       expect(Math.abs(area(wide) - area(sewn) - wedges)).toBeLessThan(SLIVERS);

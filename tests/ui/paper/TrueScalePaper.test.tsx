@@ -44,6 +44,37 @@ const say = (worker: FakeWorker, ...answers: Parameters<FakeWorker["say"]>[0][])
     for (const answer of answers) worker.say(answer);
   });
 
+describe("the paper of a dress", () => {
+  const DRESS = { skirt: { kind: "aLine", length: 600 }, lining: { skirt: true }, edges: { neck: "facing" } } as const;
+
+  it("has its parts beside the bodice, and leaves the basque out where a skirt hangs, until it is asked for", async () => {
+    const { asked, drawer } = await openSheet("True-scale pieces", { dress: DRESS });
+    await drawer();
+    expect(asked().choices.pieces).toEqual(["front", "back"]);
+    expect(asked().choices.parts).toEqual(
+      expect.arrayContaining(["skirtFront", "skirtBack", "lining-skirtFront", "lining-skirtBack"]),
+    );
+    expect(screen.getByText(/^Left out, since the dress has something else there/u).textContent).toMatch(
+      /front basque and back basque/u,
+    );
+    fireEvent.click(tick("Front basque"));
+    fireEvent.click(inGroup("Lining of the skirt").getByRole("checkbox", { name: "Skirt back" }));
+    await waitFor(() => expect(asked().choices.pieces).toEqual(["front", "back", "frontBasque"]));
+    expect(asked().choices.parts).toContain("lining-skirtFront");
+    expect(asked().choices.parts).not.toContain("lining-skirtBack");
+  });
+
+  it("is not part of printed sizes, nor of strips for tissue", async () => {
+    const { asked, drawer, user } = await openSheet("True-scale pieces", { dress: DRESS });
+    await drawer();
+    await user.selectOptions(screen.getByRole("combobox", { name: "Line drawn" }), "Printed size 12");
+    await waitFor(() => expect(asked().choices.size).toBe("12"));
+    expect(asked().choices.parts).toBeUndefined();
+    expect(asked().dress).toBeUndefined();
+    expect(screen.queryByRole("group", { name: "Skirt" })).toBeNull();
+  });
+});
+
 describe("what is asked of the paper", () => {
   it("is everything, on the paper of the checklist, with the usual margin, until she chooses otherwise", async () => {
     const { asked, drawer } = await openSheet("True-scale pieces");

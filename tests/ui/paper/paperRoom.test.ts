@@ -14,7 +14,17 @@ const request = (under: readonly string[] = []): PaperRequest =>
     sampleWork,
     plan,
     "pieces",
-    { size: null, nested: false, leftOut: [], replacedToo: [], partsLeftOut: [], under, before: false, allowances: true, toile: false },
+    {
+      size: null,
+      nested: false,
+      leftOut: [],
+      replacedToo: [],
+      partsLeftOut: [],
+      under,
+      before: false,
+      allowances: true,
+      toile: false,
+    },
     "2026-11-25",
   );
 

@@ -1,0 +1,258 @@
+/** Parts of a dress at true scale: cut by their allowances, notched with what they are sewn to, each half as it is worn. */
+import { Point } from "@flatten-js/core";
+import * as fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  alsoCutBy,
+  printedParts,
+  replacedPieces,
+  sewnOnBodice,
+  truePartsOf,
+} from "../../../src/core/cutting/trueParts";
+import type { TruePiece } from "../../../src/core/cutting/truePiece";
+import { truePiecesOf } from "../../../src/core/cutting/truePieces";
+import type { Dress } from "../../../src/core/decisions/dress";
+import type { StyleName } from "../../../src/core/decisions/pattern";
+import type { Work } from "../../../src/core/decisions/work";
+import { dressOf } from "../../../src/core/dress/dressOf";
+import type { DressPlan } from "../../../src/core/dress/dressPlan";
+import { edgePointAt, type EdgeCurve } from "../../../src/core/geometry/edgeCurve";
+import { PIECE_ORDER } from "../../../src/core/pattern/pieceSet";
+import { planOf as planOfWork } from "../../../src/core/plan/planOf";
+import { invariant } from "../../../src/core/result";
+import { anyDressWork } from "../../support/arbitraryDress";
+import { polygonOf } from "../../support/independent";
+import { testWork } from "../../support/works";
+
+interface Dressed {
+  readonly dress: DressPlan;
+  /** Of the bodice, and all parts that are printed besides. */
+  readonly bodice: readonly TruePiece[];
+  readonly parts: readonly TruePiece[];
+}
+
+function dressed(work: Work): Dressed {
+  const dress = dressOf(work);
+  const plan = planOfWork(work);
+  if (!dress.ok || !plan.ok) throw new Error(JSON.stringify(dress));
+  const { parts, lining } = dress.value;
+  const { closure } = work.pattern;
+  const allowances = work.allowances ?? {};
+  const bodice = truePiecesOf(plan.value, {
+    names: PIECE_ORDER,
+    size: null,
+    allowances,
+    closure,
+    sewnOn: sewnOnBodice(parts),
+  });
+  const made = truePartsOf({
+    parts,
+    ids: printedParts(parts).map(({ id }) => id),
+    allowances,
+    closure,
+    liningOpen: lining?.ok === true ? (lining.value.skirtFigures?.free?.below ?? null) : null,
+  });
+  if (!bodice.ok || !made.ok) throw new Error(JSON.stringify([bodice, made]));
+  return { dress: dress.value, bodice: bodice.value, parts: made.value };
+}
+
+const workOf = (style: StyleName, dress: Dress, more: Partial<Work> = {}): Work => ({
+  ...testWork,
+  ...more,
+  pattern: { ...testWork.pattern, ...more.pattern, style, length: "hip" },
+  dress,
+});
+
+const named = (pieces: readonly TruePiece[], key: string): TruePiece =>
+  invariant(
+    pieces.find((piece) => piece.key === key),
+    `${key} among ${pieces.map((piece) => piece.key).join(", ")}`,
+  );
+
+/** How far a place lies from the cutting line, by flatten-js. */
+function offCut({ cutting }: TruePiece, { x, y }: { readonly x: number; readonly y: number }): number {
+  const [off] = polygonOf(cutting.map(({ at }) => at)).distanceTo(new Point(x, y));
+  return off;
+}
+
+const STRAIGHT = workOf(
+  "sideDart",
+  { skirt: { kind: "straight", length: 600, hem: 42 }, lining: { bodice: true, skirt: true } },
+  { allowances: { side: 22, waist: 12 } },
+);
+
+describe("parts of a dress at true scale", () => {
+  const { bodice, parts } = dressed(STRAIGHT);
+
+  it("are cut outside the stitch line by the allowance of each seam, the skirt's hem by its own, and on the fold by none", () => {
+    const front = named(parts, "skirtFront");
+    const middles = (seam: string): number[] =>
+      front.seams
+        .filter((run) => run.seam === seam)
+        .flatMap(({ edges }) => edges.map((edge) => offCut(front, edgePointAt(edge, 0.5))));
+    for (const [seam, allowance] of [
+      ["side", 22],
+      ["waist", 12],
+      ["hem", 42],
+    ] as const) {
+      expect(middles(seam).length).toBeGreaterThan(0);
+      for (const off of middles(seam)) expect(off).toBeCloseTo(allowance, 1);
+    }
+    for (const edge of front.fold) expect(offCut(front, edgePointAt(edge, 0.5))).toBeCloseTo(0, 2);
+  });
+
+  it("keep grain and title on the piece", () => {
+    for (const piece of parts) {
+      const polygon = polygonOf(piece.cutting.map(({ at }) => at));
+      const { centre, width, height } = piece.title;
+      for (const { x, y } of [
+        ...piece.grain,
+        { x: centre.x - width / 2, y: centre.y - height / 2 },
+        { x: centre.x + width / 2, y: centre.y + height / 2 },
+      ])
+        expect(polygon.contains(new Point(x, y)), piece.key).toBe(true);
+    }
+  });
+
+  it("say what they belong to and what they are cut from", () => {
+    expect(parts.map(({ key, part }) => [key, part?.group, part?.cloth])).toEqual([
+      ["skirtFront", "skirt", "main"],
+      ["skirtBack", "skirt", "main"],
+      ["lining-front", "bodiceLining", "lining"],
+      ["lining-back", "bodiceLining", "lining"],
+      ["lining-skirtFront", "skirtLining", "lining"],
+      ["lining-skirtBack", "skirtLining", "lining"],
+    ]);
+  });
+
+  it("have the opening marked so far below the waist as it is left open, the lining's further down", () => {
+    const endOn = (key: string): number => {
+      const piece = named(parts, key);
+      const end = invariant(
+        piece.notches.find(({ kind }) => kind === "opening"),
+        "end of the opening",
+      );
+      const top = Math.min(
+        ...piece.seams
+          .filter(({ seam }) => seam === "centre")
+          .flatMap(({ edges }) => edges.flatMap(({ a, b }) => [a.y, b.y])),
+      );
+      return end.stitch.y - top;
+    };
+    expect(endOn("skirtBack")).toBeCloseTo(180, 0);
+    // Usual: its V runs on below the zip's end.
+    expect(endOn("lining-skirtBack")).toBeGreaterThan(180 + 15);
+    expect(named(parts, "skirtFront").notches.some(({ kind }) => kind === "opening")).toBe(false);
+  });
+
+  it("meet the bodice at the waist by notches of one number", () => {
+    const shared = (one: TruePiece, other: TruePiece): number[] =>
+      one.notches
+        .filter(({ kind, seam }) => kind === "seam" && seam === "waist")
+        .map(({ number }) => number)
+        .filter((number) => other.notches.some((notch) => notch.number === number && notch.seam === "waist"));
+    expect(shared(named(bodice, "front"), named(parts, "skirtFront"))).not.toEqual([]);
+    expect(shared(named(bodice, "back"), named(parts, "skirtBack"))).not.toEqual([]);
+    expect(shared(named(parts, "lining-front"), named(parts, "lining-skirtFront"))).not.toEqual([]);
+  });
+});
+
+const CHORDS = 400;
+
+/** How far a place on the stitch line lies from the upper or inner end of its seam, darts left out: by many chords. */
+function alongSeam(piece: TruePiece, seam: string, at: { readonly x: number; readonly y: number }): number {
+  const edges = piece.seams.filter((run) => run.seam === seam).flatMap((run) => run.edges);
+  const isDown = ["side", "panel", "centre", "princess", "armhole"].includes(seam);
+  const middle = (edge: EdgeCurve<"piece">): number =>
+    isDown ? edgePointAt(edge, 0.5).y : Math.abs(edgePointAt(edge, 0.5).x);
+  let before = 0;
+  for (const edge of edges.toSorted((p, q) => middle(p) - middle(q))) {
+    const isBack = isDown ? edge.a.y > edge.b.y : Math.abs(edge.a.x) > Math.abs(edge.b.x);
+    let [from, length, nearest, offAt] = [edgePointAt(edge, isBack ? 1 : 0), 0, Infinity, 0];
+    for (let i = 1; i <= CHORDS; i += 1) {
+      const to = edgePointAt(edge, isBack ? 1 - i / CHORDS : i / CHORDS);
+      length += Math.hypot(to.x - from.x, to.y - from.y);
+      from = to;
+      const off = Math.hypot(to.x - at.x, to.y - at.y);
+      if (off < nearest) [nearest, offAt] = [off, length];
+    }
+    if (nearest < 1) return before + offAt;
+    before += length;
+  }
+  throw new Error(`no such place on ${piece.key}: ${seam}`);
+}
+
+describe("notches of any dress", () => {
+  it("meet: two pieces have each number, equally far along the seam", () => {
+    fc.assert(
+      fc.property(anyDressWork, (work) => {
+        const plan = planOfWork(work);
+        fc.pre(plan.ok && work.dress?.skirt !== undefined && ["aLine", "straight"].includes(work.dress.skirt.kind));
+        const { dress, parts } = dressed(work);
+        fc.pre(dress.skirt?.ok === true);
+        const panels = parts.filter(({ part }) => part?.group === "skirt");
+        const halves = panels.some(({ half }) => half !== null) ? (["left", "right"] as const) : ([null] as const);
+        for (const half of halves) {
+          const own = panels.filter((piece) => piece.half === half || piece.half === null);
+          for (const seam of ["side", "panel"] as const) {
+            const found = new Map<number, number[]>();
+            for (const piece of own)
+              for (const notch of piece.notches.filter((one) => one.kind === "seam" && one.seam === seam)) {
+                const along = alongSeam(piece, seam, notch.stitch);
+                found.set(notch.number, [...(found.get(notch.number) ?? []), along]);
+              }
+            for (const [number, places] of found) {
+              expect(places, `notch ${number} at the ${seam}`).toHaveLength(2);
+              expect(Math.abs((places[0] ?? 0) - (places[1] ?? 0))).toBeLessThan(3);
+            }
+          }
+        }
+      }),
+      { numRuns: 30 },
+    );
+  });
+});
+
+describe("what is printed of a dress", () => {
+  it("leaves out what the dress has something else for, and what is cut by another's paper", () => {
+    const { dress } = dressed(
+      workOf("princessArmhole", { skirt: { kind: "gathered" }, edges: { neck: "facing", armhole: "facing" } }),
+    );
+    const plan = planOfWork(workOf("princessArmhole", {}));
+    if (!plan.ok) throw new Error("plan");
+    expect(replacedPieces(plan.value, dress.parts)).toEqual(["frontBasque", "backBasque"]);
+    expect(printedParts(dress.parts).map(({ group }) => group)).toEqual(["facing", "facing"]);
+    expect(alsoCutBy(dress.parts, "frontFacing")).toEqual(["interfacing"]);
+    expect(alsoCutBy(dress.parts, "back")).toEqual([]);
+  });
+
+  it("keeps the basque where no skirt hangs", () => {
+    const work = workOf("sideDart", { lining: { bodice: true } });
+    const plan = planOfWork(work);
+    if (!plan.ok) throw new Error("plan");
+    expect(replacedPieces(plan.value, dressed(work).dress.parts)).toEqual([]);
+  });
+});
+
+describe("parts of halves that differ", () => {
+  const { bodice, parts } = dressed({
+    ...workOf("sideDart", { skirt: { kind: "straight", length: 600 }, lining: { bodice: true, skirt: true } }),
+    alterations: [{ kind: "fit", id: "a", fit: "sideSeamWaist", amount: 8, half: "left" }],
+  });
+  const side = (piece: TruePiece): number => Math.sign(piece.cutting.reduce((sum, { at }) => sum + at.x, 0));
+
+  it("are printed for each half: the shell as it is seen, and what looks at the body turned over", () => {
+    expect(side(named(bodice, "front-left"))).toBe(1);
+    expect(side(named(parts, "skirtFront-left"))).toBe(1);
+    expect(side(named(parts, "skirtFront-right"))).toBe(-1);
+    expect(side(named(parts, "skirtBack-left"))).toBe(-1);
+    expect(side(named(parts, "lining-front-left"))).toBe(-1);
+    expect(side(named(parts, "lining-skirtFront-right"))).toBe(1);
+  });
+
+  it("are cut once each, and have keys unlike any other", () => {
+    const keys = [...bodice, ...parts].map(({ key }) => key);
+    expect(new Set(keys).size).toBe(keys.length);
+    for (const { half, cut } of parts) expect(cut.count).toBe(half === null && !cut.onFold ? 2 : 1);
+  });
+});
