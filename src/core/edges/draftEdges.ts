@@ -38,8 +38,9 @@ export interface EdgesAsked {
 export function draftEdges({ edges, straps, bodice, isLined, allowances }: EdgesAsked): EdgesDraft {
   const [left, right] = bodice;
   const asked = { neck: edges.neck ?? "facing", armhole: edges.armhole ?? "facing" } as const;
-  const depth = within(edges.facingDepth ?? USUAL_FACING_DEPTH, DEPTHS);
-  const width = within(edges.bindingWidth ?? USUAL_BINDING_WIDTH, BINDING_WIDTHS);
+  const wanted = { depth: edges.facingDepth ?? USUAL_FACING_DEPTH, width: edges.bindingWidth ?? USUAL_BINDING_WIDTH };
+  const depth = within(wanted.depth, DEPTHS);
+  const width = within(wanted.width, BINDING_WIDTHS);
   const isStrapped = left.strap !== undefined || left.cup !== undefined;
   // A strapped edge runs from centre to side in one: it is finished in one way.
   const finish = isStrapped ? { neck: asked.neck, armhole: asked.neck } : asked;
@@ -60,7 +61,10 @@ export function draftEdges({ edges, straps, bodice, isLined, allowances }: Edges
         ? []
         : [{ width: stripWidth(width), length: strips.reduce((sum, { length, count }) => sum + length * count, 0) }],
     facing:
-      facings === null || facings[0].pieces.length === 0 ? null : { depth: facings[0].depth, inOne: facings[0].inOne },
+      facings === null || facings[0].pieces.length === 0
+        ? null
+        : { asked: wanted.depth, depth: facings[0].depth, inOne: facings[0].inOne },
+    binding: strips.length === 0 ? null : { asked: wanted.width, width },
     parts: [
       ...(facings === null ? [] : facingParts(facings[0], facings[1])),
       ...strips.map((strip, at) => bindingPart(strip, at)),
