@@ -25,8 +25,8 @@ describe("an opening", () => {
       /^The opening is 40\.0 cm long: too short by 61 mm\. 46\.1 cm is the least/,
     );
     expect(openingWords(reading, "cm")).toContain("Do not force it");
-    // 460.2 is 18.12 in, so the next eighth, 18 1/4; and 60.2 is 2.37 in, so the next sixteenth, 2 3/8.
-    expect(openingWords(reading, "in")).toContain("too short by 2 3/8 in. 18 ¼ in is the least");
+    // 460.2 is 18.118 in, so the next eighth, 18 1/8; and 60.2 is 2.37 in, so the next sixteenth, 2 3/8.
+    expect(openingWords(reading, "in")).toContain("too short by 2 3/8 in. 18 1/8 in is the least");
     expect(openingWords({ ...reading, leastOpening: null }, "cm")).toContain("none of this seam lets you in");
   });
 

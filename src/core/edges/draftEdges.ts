@@ -79,15 +79,19 @@ interface Finished {
   readonly width: Mm;
 }
 
+const along = (half: PieceSet, seam: SeamName, has: (piece: Piece) => boolean = () => true): Mm =>
+  piecesOf(half)
+    .filter((piece) => piece.name !== "strap" && !piece.name.startsWith("other") && has(piece))
+    .reduce((sum, piece) => sum + seamLength(piece, seam), 0);
+
+const isFront = ({ name }: Piece): boolean => isFrontPiece(name);
+const isBack = ({ name }: Piece): boolean => !isFrontPiece(name);
+
 function figuresOf(
   [left, right]: readonly [PieceSet, PieceSet],
   finish: { readonly neck: EdgeFinish; readonly armhole: EdgeFinish },
   { isLined, isStrapped, width }: Finished,
 ): readonly EdgeFigures[] {
-  const along = (half: PieceSet, seam: SeamName, has: (piece: Piece) => boolean = () => true): Mm =>
-    piecesOf(half)
-      .filter((piece) => piece.name !== "strap" && !piece.name.startsWith("other") && has(piece))
-      .reduce((sum, piece) => sum + seamLength(piece, seam), 0);
   const figure = (
     edge: EdgeFigures["edge"],
     length: Mm,
@@ -103,8 +107,6 @@ function figuresOf(
   });
   const both = (seam: SeamName, has?: (piece: Piece) => boolean): Mm =>
     along(left, seam, has) + along(right, seam, has);
-  const isFront = ({ name }: Piece): boolean => isFrontPiece(name);
-  const isBack = ({ name }: Piece): boolean => !isFrontPiece(name);
   const necks = isStrapped
     ? [
         figure("neck", both("neck", isFront), 1, { at: "front" }),

@@ -12,7 +12,7 @@ import { between, distance, piecePoint, polar, turnBetween, type PiecePoint } fr
 import { segmentNearest } from "../geometry/segment";
 import type { BendName, DressPiece, Edge, NamedPoint, Piece, PointName, SeamName } from "../pattern/piece";
 import { invariant } from "../result";
-import { FACING_FOLLOWS, SAME_POINT, SHORTEST_EDGE } from "../tolerance";
+import { FACING_FOLLOWS, FACING_POINTS_APART, SAME_POINT, SHORTEST_EDGE } from "../tolerance";
 import { radians, type Mm } from "../units";
 import type { WalkEdge } from "./upperWalk";
 
@@ -32,9 +32,7 @@ export interface FacingAsked {
   readonly isOnFold: boolean;
 }
 
-/** Points that its lower line is drawn through lie this far apart, mm. */
-const STEP: Mm = 25;
-/** And are looked for this densely along the edge, mm. */
+/** Points of its lower line are looked for this densely along the edge, mm. */
 const SAMPLE: Mm = 4;
 
 const FACED: Readonly<Record<FacedEdges, readonly SeamName[]>> = {
@@ -185,7 +183,11 @@ function lowerLine({
   const beside = offsetPoints(faced, depth).filter((p) => away(line, p) > depth - FACING_FOLLOWS && isWithin(cloth, p));
   const points: PiecePoint[] = [from];
   for (const p of beside.toReversed()) {
-    if (distance(p, points.at(-1) ?? from) >= STEP && distance(p, to) >= STEP && isOnward(points, p, to))
+    if (
+      distance(p, points.at(-1) ?? from) >= FACING_POINTS_APART &&
+      distance(p, to) >= FACING_POINTS_APART &&
+      isOnward(points, p, to)
+    )
       points.push(p);
   }
   points.push(to);
