@@ -8,9 +8,8 @@ import type { SectorPart } from "../../src/core/parts/part";
 import type { Work } from "../../src/core/decisions/work";
 import { dressOf } from "../../src/core/dress/dressOf";
 import type { DressPlan } from "../../src/core/dress/dressPlan";
-import { isBasque } from "../../src/core/pattern/pieceGroups";
 import { piecesOf, type PieceSet } from "../../src/core/pattern/pieceSet";
-import type { SeamName } from "../../src/core/pattern/piece";
+import type { Piece, SeamName } from "../../src/core/pattern/piece";
 import { planOf } from "../../src/core/plan/planOf";
 import type { SkirtDraft } from "../../src/core/skirts/skirtDraft";
 import { badNumbers, faultsOfPlan, isSpoilt } from "./faultsOfPlan";
@@ -26,6 +25,12 @@ const SPOILING: ReadonlySet<string> = new Set(["seamsWalk", "halvesWalk", "outli
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 const differ = (a: number, b: number, most = AGREED): boolean => !(Math.abs(a - b) <= most);
+
+/** mm. By how much an end of a lining's seam may lie further in than the shell's. */
+const SET_BACK = 6;
+
+const isBodice = (name: string): boolean => !name.endsWith("Basque");
+const hasSeam = (piece: Piece, seam: SeamName): boolean => piece.edges.some((edge) => edge.seam === seam);
 
 const seamOf = (halves: readonly [PieceSet, PieceSet], seam: SeamName, isFor: (name: string) => boolean): number =>
   sum(
@@ -71,7 +76,7 @@ export function faultsOfDress(work: Work): readonly string[] | null {
 
 /** The bodice's waist seam measured anew, and what hangs on it. */
 function waistFaults({ bodice, waist }: DressPlan, skirt: SkirtDraft | null): string[] {
-  const bodiceWaist = seamOf(bodice, "waist", (name) => !isBasque(name as never));
+  const bodiceWaist = seamOf(bodice, "waist", isBodice);
   const faults = differ(bodiceWaist, waist.whole) ? ["finished waist"] : [];
   if (skirt === null) return faults;
   const sectors = skirt.parts.flatMap((part) => (part.kind === "sector" ? [part] : []));
@@ -144,14 +149,20 @@ function liningFaults({ tapes, dress: decided }: Work, { lining, bodice, waist, 
       faults.push("lining longer than skirt");
   }
   if (piecesOf(lined[0]).length > 0) {
+    const isFront = (name: string) =>
+      name === "front" || name.endsWith("Front") || name === "cup" || name === "frontBand";
     for (const seam of ["side", "princess"] as const) {
-      const [own, shell] = [
-        seamOf(lined, seam, (name) => !isBasque(name as never)),
-        seamOf(bodice, seam, (name) => !isBasque(name as never)),
-      ];
-      // It may end a little lower at the edge that it is set back from.
-      if (differ(own, shell, 18)) faults.push(`lining's ${seam} seams`);
+      const own = seamOf(lined, seam, isBodice);
+      // Each of its ends that meets an edge ends where that is set back; on a slant a little more.
+      const seams = bodice.flatMap((half) => piecesOf(half).filter((piece) => hasSeam(piece, seam))).length;
+      if (differ(own, seamOf(bodice, seam, isBodice), SET_BACK * seams)) faults.push(`lining's ${seam} seams`);
     }
+    const sides = [isFront, (name: string) => isBodice(name) && !isFront(name)].map((isFor) =>
+      seamOf(lined, "side", isFor),
+    );
+    if (differ(sides[0] ?? 0, sides[1] ?? 0, 0.5)) faults.push("lining's sides do not walk");
+    const princess = ["centreFront", "sideFront"].map((one) => seamOf(lined, "princess", (name) => name === one));
+    if (differ(princess[0] ?? 0, princess[1] ?? 0, 0.5)) faults.push("lining's princess seams do not walk");
   }
   return faults;
 }
