@@ -281,9 +281,10 @@ describe("any dress on any body", () => {
         for (const { way, passes, tightest, needed } of reading.ways) {
           const reached = levels.filter(({ y }) => way === "overhead" || y <= hipDepth);
           const least = Math.min(...reached.map((l) => lets(l, belowWaist)));
-          const room = Math.min(tightest.lets - needed, least - (way === "steppingIn" ? (hip ?? 0) + 20 : over));
-          // Within a step of half a millimetre a girth changes by less than what the samples may miss.
-          hold(Math.abs(room - (tightest.lets - needed)) < 7, `${way}: a tighter loop`);
+          const neck = 4 * top + 2 * (belowWaist + 300) - 570;
+          const room = way === "steppingIn" ? least - (hip ?? 0) - 20 : Math.min(least - over, neck);
+          // A girth changes by up to 22 over a millimetre here, and samples lie half a millimetre apart.
+          hold(Math.abs(room - (tightest.lets - needed)) < 12, `${way}: another loop is the least`);
           hold(!passes || passesAt(way, belowWaist, 7), `${way}: does not pass`);
         }
         hold(reading.passes === reading.ways.some(({ passes }) => passes), "either way suffices");
