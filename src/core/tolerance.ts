@@ -175,6 +175,9 @@ export const SAME_GIRTH = 0.01;
 /** mm. A facing's lower line may be off its depth by this: nobody draws or cuts it finer. */
 export const FACING_FOLLOWS = 0.5;
 
+/** mm. A facing's lower line is drawn through points no nearer to each other: nearer ones would only make it waver. */
+export const FACING_POINTS_APART = 25;
+
 // Darts and fullness.
 
 /** mm. A dart should stop this far short of the bust point, along its axis, at the least: nearer to it, it stands off as a point. */

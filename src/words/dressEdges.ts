@@ -46,6 +46,20 @@ export function edgeFigureWords({ edge, length, finish, strip, at, half }: EdgeF
   return `${name} ${formatLength(length, unit)}: ${FINISH_WORDS[finish]}${bias}.`;
 }
 
+/** Where a facing or a binding is not as it was asked for: what can be had here. */
+export function edgeLimitWords({ facing, binding }: EdgesDraft, unit: LengthUnit): readonly string[] {
+  const limits = [
+    ...(facing === null ? [] : [{ name: "Facings can be", asked: facing.asked, made: facing.depth, how: "deep" }]),
+    ...(binding === null ? [] : [{ name: "Bindings can be", asked: binding.asked, made: binding.width, how: "wide" }]),
+  ];
+  return limits
+    .filter(({ asked, made }) => formatAmount(asked, unit) !== formatAmount(made, unit))
+    .map(({ name, asked, made, how }) => {
+      const far = made < asked ? "most" : "least";
+      return `${name} ${formatAmount(made, unit)} ${how} at the ${far} here: so they are drawn.`;
+    });
+}
+
 export function strapFigureWords(strap: StrapFigures, unit: LengthUnit): string {
   const { kind, width, length, elastic, fromCentreBack } = strap;
   const elasticWords =

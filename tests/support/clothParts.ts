@@ -71,7 +71,7 @@ export function inventedDress(seed: number): InventedDress {
   const style = invariant(STYLE_NAMES[choose(STYLE_NAMES.length)], "style");
   const plan = planOf({ ...testWork, pattern: { ...testWork.pattern, style, length: "waist" } });
   const set = setOf(plan.left.pieces);
-  const bodice = bodiceParts([set, set], { edges: [], strap: null, bias: [], facing: null, parts: [] });
+  const bodice = bodiceParts([set, set], { edges: [], strap: null, bias: [], facing: null, binding: null, parts: [] });
   const width = invariant(WIDTHS[choose(WIDTHS.length)], "width");
   const cloth = { width, oneWay: choose(3) === 0, fold: choose(4) === 0 };
   const skirt = SKIRTS[choose(SKIRTS.length)]?.(among, width) ?? [];

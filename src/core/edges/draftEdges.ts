@@ -38,8 +38,9 @@ export interface EdgesAsked {
 export function draftEdges({ edges, straps, bodice, isLined, allowances }: EdgesAsked): EdgesDraft {
   const [left, right] = bodice;
   const asked = { neck: edges.neck ?? "facing", armhole: edges.armhole ?? "facing" } as const;
-  const depth = within(edges.facingDepth ?? USUAL_FACING_DEPTH, DEPTHS);
-  const width = within(edges.bindingWidth ?? USUAL_BINDING_WIDTH, BINDING_WIDTHS);
+  const wanted = { depth: edges.facingDepth ?? USUAL_FACING_DEPTH, width: edges.bindingWidth ?? USUAL_BINDING_WIDTH };
+  const depth = within(wanted.depth, DEPTHS);
+  const width = within(wanted.width, BINDING_WIDTHS);
   const isStrapped = left.strap !== undefined || left.cup !== undefined;
   // A strapped edge runs from centre to side in one: it is finished in one way.
   const finish = isStrapped ? { neck: asked.neck, armhole: asked.neck } : asked;
@@ -60,7 +61,10 @@ export function draftEdges({ edges, straps, bodice, isLined, allowances }: Edges
         ? []
         : [{ width: stripWidth(width), length: strips.reduce((sum, { length, count }) => sum + length * count, 0) }],
     facing:
-      facings === null || facings[0].pieces.length === 0 ? null : { depth: facings[0].depth, inOne: facings[0].inOne },
+      facings === null || facings[0].pieces.length === 0
+        ? null
+        : { asked: wanted.depth, depth: facings[0].depth, inOne: facings[0].inOne },
+    binding: strips.length === 0 ? null : { asked: wanted.width, width },
     parts: [
       ...(facings === null ? [] : facingParts(facings[0], facings[1])),
       ...strips.map((strip, at) => bindingPart(strip, at)),
@@ -75,15 +79,19 @@ interface Finished {
   readonly width: Mm;
 }
 
+const along = (half: PieceSet, seam: SeamName, has: (piece: Piece) => boolean = () => true): Mm =>
+  piecesOf(half)
+    .filter((piece) => piece.name !== "strap" && !piece.name.startsWith("other") && has(piece))
+    .reduce((sum, piece) => sum + seamLength(piece, seam), 0);
+
+const isFront = ({ name }: Piece): boolean => isFrontPiece(name);
+const isBack = ({ name }: Piece): boolean => !isFrontPiece(name);
+
 function figuresOf(
   [left, right]: readonly [PieceSet, PieceSet],
   finish: { readonly neck: EdgeFinish; readonly armhole: EdgeFinish },
   { isLined, isStrapped, width }: Finished,
 ): readonly EdgeFigures[] {
-  const along = (half: PieceSet, seam: SeamName, has: (piece: Piece) => boolean = () => true): Mm =>
-    piecesOf(half)
-      .filter((piece) => piece.name !== "strap" && !piece.name.startsWith("other") && has(piece))
-      .reduce((sum, piece) => sum + seamLength(piece, seam), 0);
   const figure = (
     edge: EdgeFigures["edge"],
     length: Mm,
@@ -99,8 +107,6 @@ function figuresOf(
   });
   const both = (seam: SeamName, has?: (piece: Piece) => boolean): Mm =>
     along(left, seam, has) + along(right, seam, has);
-  const isFront = ({ name }: Piece): boolean => isFrontPiece(name);
-  const isBack = ({ name }: Piece): boolean => !isFrontPiece(name);
   const necks = isStrapped
     ? [
         figure("neck", both("neck", isFront), 1, { at: "front" }),

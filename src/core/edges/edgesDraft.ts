@@ -42,7 +42,9 @@ export interface EdgesDraft {
   readonly strap: StrapFigures | null;
   /** Bias strip of all bindings together, cut width by length. */
   readonly bias: readonly { readonly width: Mm; readonly length: Mm }[];
-  /** null: nothing is faced. `depth`: as it could be made; `inOne`: neck and armhole by one facing. */
-  readonly facing: { readonly depth: Mm; readonly inOne: boolean } | null;
+  /** null: nothing is faced. `depth`: as it could be made, of that asked for; `inOne`: neck and armhole by one facing. */
+  readonly facing: { readonly asked: Mm; readonly depth: Mm; readonly inOne: boolean } | null;
+  /** Finished, as it can be made, of that asked for; null: nothing is bound. */
+  readonly binding: { readonly asked: Mm; readonly width: Mm } | null;
   readonly parts: readonly Part[];
 }

@@ -12,7 +12,7 @@ import { between, distance, piecePoint, polar, turnBetween, type PiecePoint } fr
 import { segmentNearest } from "../geometry/segment";
 import type { BendName, DressPiece, Edge, NamedPoint, Piece, PointName, SeamName } from "../pattern/piece";
 import { invariant } from "../result";
-import { FACING_FOLLOWS, SAME_POINT, SHORTEST_EDGE } from "../tolerance";
+import { FACING_FOLLOWS, FACING_POINTS_APART, SAME_POINT, SHORTEST_EDGE } from "../tolerance";
 import { radians, type Mm } from "../units";
 import type { WalkEdge } from "./upperWalk";
 
@@ -32,9 +32,7 @@ export interface FacingAsked {
   readonly isOnFold: boolean;
 }
 
-/** Points that its lower line is drawn through lie this far apart, mm. */
-const STEP: Mm = 25;
-/** And are looked for this densely along the edge, mm. */
+/** Points of its lower line are looked for this densely along the edge, mm. */
 const SAMPLE: Mm = 4;
 
 const FACED: Readonly<Record<FacedEdges, readonly SeamName[]>> = {
@@ -44,7 +42,7 @@ const FACED: Readonly<Record<FacedEdges, readonly SeamName[]>> = {
   both: ["neck", "shoulder", "strap", "armhole"],
 };
 
-/** null where the edge is not there, or what is beside it is too short. */
+/** null where the edge is not there. */
 export function facingPiece(asked: FacingAsked): Piece | null {
   const { name, walk, faces, isOnFold } = asked;
   const upper = upperOf(asked);
@@ -185,7 +183,11 @@ function lowerLine({
   const beside = offsetPoints(faced, depth).filter((p) => away(line, p) > depth - FACING_FOLLOWS && isWithin(cloth, p));
   const points: PiecePoint[] = [from];
   for (const p of beside.toReversed()) {
-    if (distance(p, points.at(-1) ?? from) >= STEP && distance(p, to) >= STEP && isOnward(points, p, to))
+    if (
+      distance(p, points.at(-1) ?? from) >= FACING_POINTS_APART &&
+      distance(p, to) >= FACING_POINTS_APART &&
+      isOnward(points, p, to)
+    )
       points.push(p);
   }
   points.push(to);
@@ -269,7 +271,7 @@ function smoothThrough(points: readonly PiecePoint[], isSquareAtEnd: boolean): r
 }
 
 /** The closed ring, its corners named as they were where they are the same; the ends of its lower line are `facing1` and on. */
-function ringOf(name: DressPiece, centreOnFold: boolean, drawn: readonly Drawn[]): Piece | null {
+function ringOf(name: DressPiece, centreOnFold: boolean, drawn: readonly Drawn[]): Piece {
   const kept = drawn.filter(({ curve }) => distance(curve.a, curve.b) > SAME_POINT);
   const points: Partial<Record<PointName, NamedPoint>> = {};
   const names: PointName[] = [];
@@ -291,7 +293,6 @@ function ringOf(name: DressPiece, centreOnFold: boolean, drawn: readonly Drawn[]
     points[point] = { at: curve.b, level: seam === "side" ? "underarm" : seam === "armhole" ? "shoulder" : "neck" };
     names.push(point);
   }
-  if (kept.some(({ curve }) => edgeLength(curve) < SHORTEST_EDGE)) return null;
   const edges = kept.map(({ curve, seam }, at): Edge => {
     const from = invariant(names.at(at - 1), "corner");
     const to = invariant(names[at], "corner");

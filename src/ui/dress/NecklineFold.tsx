@@ -18,6 +18,7 @@ import { without } from "../../core/plan/workParts";
 import {
   coverWords,
   edgeFigureWords,
+  edgeLimitWords,
   FINISH_WORDS,
   gapeWords,
   NECKLINE_WORDS,
@@ -312,6 +313,11 @@ function EdgeFields({ dress }: { readonly dress: DressPlan }) {
       )}
       {dress.edges.edges.length > 0 && (
         <ul className="dress-notes">
+          {edgeLimitWords(dress.edges, unit).map((text) => (
+            <li key={text} data-doubt="">
+              <Fractions text={text} />
+            </li>
+          ))}
           {dress.edges.edges.map((one) => (
             <li key={`${one.edge} ${one.at ?? ""} ${one.half ?? ""}`}>
               <Fractions text={edgeFigureWords(one, unit)} />

@@ -12,7 +12,7 @@ import type { SewingStepName } from "../../../src/core/sewing/sewingStep";
 import type { SkirtDraft } from "../../../src/core/skirts/skirtDraft";
 import { planOf, testWork } from "../../support/works";
 
-const edges = { edges: [], strap: null, bias: [], facing: null, parts: [] };
+const edges = { edges: [], strap: null, bias: [], facing: null, binding: null, parts: [] };
 
 const tier = (number: number, width: number, depth: number, panels: number): RectanglePart => ({
   kind: "rectangle",

@@ -1,0 +1,100 @@
+/** Words of getting in and of upper edges: what they tell is rounded so that it will do. */
+import { describe, expect, it } from "vitest";
+import type { ClosureReading } from "../../src/core/opening/gettingIn";
+import { draftEdges } from "../../src/core/edges/draftEdges";
+import { setOf } from "../../src/core/pattern/pieceSet";
+import { missingWords, openingWords, showingWords, zipSoldWords } from "../../src/words/dressClosure";
+import { coverWords, edgeLimitWords, strapFigureWords, strapSeamWords } from "../../src/words/dressEdges";
+import { invariant } from "../../src/core/result";
+import { planOf, testWork } from "../support/works";
+
+const reading: ClosureReading = {
+  ways: [],
+  passes: false,
+  opening: 400,
+  comesApart: false,
+  leastOpening: 460.2,
+  zip: { cm: { length: 510, unit: "cm" }, in: { length: 508, unit: "in" } },
+  levelMarks: [],
+};
+const zipped = { place: "centreBack", belowWaist: 0 } as const;
+
+describe("an opening", () => {
+  it("too short says by how much, rounded up, and warns", () => {
+    expect(openingWords(reading, "cm")).toMatch(
+      /^The opening is 40\.0 cm long: too short by 61 mm\. 46\.1 cm is the least/,
+    );
+    expect(openingWords(reading, "cm")).toContain("Do not force it");
+    // 460.2 is 18.118 in, so the next eighth, 18 1/8; and 60.2 is 2.37 in, so the next sixteenth, 2 3/8.
+    expect(openingWords(reading, "in")).toContain("too short by 2 3/8 in. 18 1/8 in is the least");
+    expect(openingWords({ ...reading, leastOpening: null }, "cm")).toContain("none of this seam lets you in");
+  });
+
+  it("names the zip, and what to do where none is sold", () => {
+    expect(zipSoldWords(reading, zipped, "cm")).toMatch(/^For the least opening: buy a zip of 51 cm or 20 in/);
+    expect(zipSoldWords({ ...reading, passes: true }, zipped, "in")).toMatch(/^Buy a zip of 20 in or 51 cm/);
+    const none = { ...reading, passes: true, zip: { cm: null, in: null } };
+    expect(zipSoldWords(none, zipped, "cm")).toContain("off the roll");
+    expect(zipSoldWords(none, { ...zipped, buttons: 8 }, "cm")).toBeNull();
+    expect(zipSoldWords({ ...none, comesApart: true }, zipped, "cm")).toBeNull();
+  });
+});
+
+describe("a cloth that shows through", () => {
+  const advice = { recommended: "lining", chosen: "lining", isThere: false, showing: ["side", "hem"] } as const;
+
+  it("has each seam named with how it is finished, alike ones together", () => {
+    const finishes = [
+      { of: "side", by: "frenchSeam" },
+      { of: "princess", by: "narrow" },
+      { of: "darts", by: "narrow" },
+    ] as const;
+    expect(showingWords({ ...advice, finishes })).toBe(
+      "What shows through: side seams as French seams; princess seams and darts sewn twice and trimmed beside it.",
+    );
+    expect(showingWords({ ...advice, finishes: [] })).toBeNull();
+  });
+
+  it("says where its lining is missing", () => {
+    expect(missingWords({ ...advice, finishes: [] })).toContain("no lining yet");
+    expect(missingWords({ ...advice, isThere: true, finishes: [] })).toBeNull();
+  });
+});
+
+describe("upper edges", () => {
+  const pieces = setOf(planOf({ ...testWork, pattern: { ...testWork.pattern, style: "midriff" } }).left.pieces);
+  const drafted = (straps: Parameters<typeof draftEdges>[0]["straps"], facingDepth?: number, bindingWidth?: number) =>
+    draftEdges({
+      edges: {
+        ...(facingDepth === undefined ? {} : { facingDepth }),
+        ...(bindingWidth === undefined ? {} : { bindingWidth, neck: "binding" as const }),
+      },
+      straps,
+      bodice: [pieces, pieces],
+      isLined: false,
+      closure: zipped,
+      allowances: {},
+    });
+
+  it("a strap other than its seams is told of", () => {
+    const strap = (width: number) => invariant(drafted({ kind: "plain", width, braStrap: 15 }).strap, "strap");
+    expect(strapSeamWords(strap(40), "cm")).toBeNull();
+    expect(strapSeamWords(strap(12), "cm")).toContain("40 mm wide: sew it in their middle");
+    expect(strapSeamWords(strap(60), "cm")).toContain("hold no wider strap");
+    expect(coverWords(strap(12), "cm")).toBe("It does not cover the strap under it: that takes 25 mm.");
+    expect(coverWords(strap(30), "cm")).toBe("It covers the strap under it.");
+    const tied = invariant(drafted({ kind: "tied" }).strap, "strap");
+    expect(strapFigureWords(tied, "cm")).toContain("each tie");
+  });
+
+  it("what can't be had is told as it is made", () => {
+    expect(edgeLimitWords(drafted(null, 45), "cm")).toEqual([]);
+    expect(edgeLimitWords(drafted(null, 10), "cm")).toEqual([
+      "Facings can be 25 mm deep at the least here: so they are drawn.",
+    ]);
+    expect(edgeLimitWords(drafted(null, 400), "cm")[0]).toMatch(/^Facings can be \d+ mm deep at the most here/);
+    expect(edgeLimitWords(drafted(null, undefined, 90), "cm")).toEqual([
+      "Bindings can be 40 mm wide at the most here: so they are drawn.",
+    ]);
+  });
+});
