@@ -3,7 +3,7 @@ import "./print.css";
 import "./printedDress.css";
 import type { ClothLay, LayFailure } from "../core/cloth/cutting";
 import type { ClothName } from "../core/decisions/dress";
-import type { Work } from "../core/decisions/work";
+import type { LengthUnit, Work } from "../core/decisions/work";
 import type { DressPlan } from "../core/dress/dressPlan";
 import type { Part, RectanglePart, SectorPart } from "../core/parts/part";
 import { cutDepth, cutWidth } from "../core/parts/part";
@@ -11,7 +11,7 @@ import { circleSketch } from "../drawing/circleSketch";
 import { dressDrawing } from "../drawing/dressDrawing";
 import { layDrawing } from "../drawing/layDrawing";
 import { printedNestOf } from "../core/plan/planOf";
-import { layFailureWords } from "../words/dressCloth";
+import { buyWords, layFailureWords } from "../words/dressCloth";
 import { clothName, cutWords, partName } from "../words/dressParts";
 import { finishedFigures } from "../words/dressStep";
 import {
@@ -50,7 +50,7 @@ export function PrintedDress({ work, dress, lays }: PrintedDressProps) {
   const nest = printedNestOf(work);
   const others = nest.ok ? nest.value.otherNames : undefined;
   const { unit } = work;
-  const { parts, cloths, notions, sewing } = dress;
+  const { parts, cloths, sewing } = dress;
   const rectangles = parts.filter((part) => part.kind === "rectangle");
   const sectors = parts.filter((part) => part.kind === "sector");
   return (
@@ -71,8 +71,9 @@ export function PrintedDress({ work, dress, lays }: PrintedDressProps) {
       </section>
       {rectangles.length > 0 && <Rectangles parts={rectangles} work={work} others={others} />}
       {sectors.length > 0 && <Sectors parts={sectors} work={work} others={others} />}
+      <ToBuy dress={dress} lays={lays} unit={unit} />
       <section>
-        <h4>{DRESS_SHEET.cloth}</h4>
+        <h4>{DRESS_SHEET.lays}</h4>
         {cloths.map((cloth) => {
           const lay = lays[cloth];
           if (lay?.ok === true) return <Lay key={cloth} lay={lay.value} parts={parts} work={work} others={others} />;
@@ -84,22 +85,6 @@ export function PrintedDress({ work, dress, lays }: PrintedDressProps) {
           );
         })}
       </section>
-      {notions.length > 0 && (
-        <section className="pd-notions">
-          <h4>{DRESS_SHEET.notions}</h4>
-          <ul>
-            {notions.map((notion, at) => {
-              const { what, amount } = notionWords(notion, unit);
-              return (
-                <li key={`${at} ${what}`}>
-                  <i className="pc-tick" aria-hidden="true" />
-                  <b>{what}</b> <Words>{amount}</Words>
-                </li>
-              );
-            })}
-          </ul>
-        </section>
-      )}
       {sewing.length > 0 && <Sewing dress={dress} work={work} />}
     </article>
   );
@@ -131,6 +116,34 @@ function Heading({ work, dress }: { readonly work: Work; readonly dress: DressPl
         ))}
       </dl>
     </header>
+  );
+}
+
+interface ToBuyProps extends Pick<PrintedDressProps, "dress" | "lays"> {
+  readonly unit: LengthUnit;
+}
+
+/** Cloth and notions, to take to the shop. */
+function ToBuy({ dress: { cloths, notions }, lays, unit }: ToBuyProps) {
+  const lines = [
+    ...cloths.flatMap((cloth) => {
+      const lay = lays[cloth];
+      return lay?.ok === true ? [{ what: capital(clothName(cloth)), amount: buyWords(lay.value, unit) }] : [];
+    }),
+    ...notions.map((notion) => notionWords(notion, unit)),
+  ];
+  return (
+    <section className="pd-notions">
+      <h4>{DRESS_SHEET.buy}</h4>
+      <ul>
+        {lines.map(({ what, amount }, at) => (
+          <li key={`${at} ${what}`}>
+            <i className="pc-tick" aria-hidden="true" />
+            <b>{what}</b> <Words>{amount}</Words>
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

@@ -34,7 +34,7 @@ export function closureOutcome(closure: Closure, reading: ClosureReading | null,
 }
 
 /** As it stands on the packet. */
-export const zipWords = ({ length, unit }: ZipLength): string => formatLength(length, unit).replace(/\.0 /, " ");
+const zipWords = ({ length, unit }: ZipLength): string => formatLength(length, unit).replace(/\.0 /, " ");
 
 const SEAMS_ROUND: Readonly<Record<NonNullable<OpeningLoop["at"]>, string>> = {
   neck: "along the neck edge",

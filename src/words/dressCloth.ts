@@ -17,7 +17,7 @@ export const MOST_SHRINKAGE = 25;
 
 export const LAYING = "Laying the parts out…";
 export const NOT_LAID = "The parts could not be laid out just now. Change something, or load the page again.";
-export const OTHER_WIDTHS = "Other widths";
+export const otherWidths = (cloth: ClothName): string => `Other widths of the ${clothName(cloth)}`;
 export const DOES_IT_GO = "Does it go?";
 export const TAKE_WAY = "Take this";
 export const WHERE_LAID = "Where each part lies";

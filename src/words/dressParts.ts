@@ -69,3 +69,5 @@ export function partMeasures(part: Part, unit: LengthUnit): string | null {
 
 /** "14 parts, of main cloth and lining". */
 export const cutListOutcome = (parts: readonly Part[]): string => `${parts.length} parts`;
+
+export const stringAndPin = (name: string): string => `${name} with string and pin`;

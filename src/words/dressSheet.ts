@@ -28,8 +28,8 @@ export const DRESS_SHEET = {
   rectanglesHint:
     "In this order, the longest first: snip the selvage and tear right across, or cut along a drawn thread. Measures are as cut, allowances included.",
   sectors: "To be drawn with string and pin",
-  cloth: "Cloth to buy",
-  notions: "Notions",
+  buy: "To buy",
+  lays: "How it is laid",
   sewing: "Order of sewing",
   printed: "true-scale paper",
   measured: "measured, below",

@@ -47,7 +47,7 @@ export function skirtOutcome(
 }
 
 /** Which of her entries a failure speaks of. */
-export type SkirtField = "length" | "ratio" | "tiers" | "hip" | "cloth" | "waist";
+type SkirtField = "length" | "ratio" | "tiers" | "hip" | "cloth" | "waist" | "share";
 
 export interface SkirtFailureWords {
   readonly beside: SkirtField;
@@ -70,6 +70,11 @@ export function skirtFailureWords(failure: SkirtFailure, unit: LengthUnit): Skir
       return {
         beside: "ratio",
         text: `${plain(failure.ratio)} times cannot be gathered. Between ${plain(failure.least)} and ${plain(failure.most)} can.`,
+      };
+    case "skirt/share-out-of-range":
+      return {
+        beside: "share",
+        text: `${percent(failure.share)} of a circle cannot be made on this waist and hip. Between ${percent(failure.least)} and ${percent(failure.most)} can.`,
       };
     case "skirt/tiers-deeper-than-skirt":
       return {
@@ -94,6 +99,7 @@ export function skirtFailureWords(failure: SkirtFailure, unit: LengthUnit): Skir
   }
 }
 
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
 const plain = (value: number): string => String(Math.round(value * 100) / 100);
 
 export function skirtNoteWords(note: SkirtNote, unit: LengthUnit): string {
@@ -110,14 +116,16 @@ export function skirtNoteWords(note: SkirtNote, unit: LengthUnit): string {
     case "skirt/hip-depth-usual":
       return `Hip taken to lie ${length(note.depth)} below the waist, as is usual for the bust. Measure waist to hip.`;
     case "skirt/length-usual":
-      return `${length(note.length)} is to the knee, as is usual for the height.`;
+      return note.by === null
+        ? `${length(note.length)} is taken to reach the knee. The height on Tape, or waist to floor, tells it better.`
+        : `${length(note.length)} is to the knee, as is usual for the ${note.by === "height" ? "height" : "way from waist to floor"}.`;
     case "skirt/pockets":
       return "Pockets go into the side seams, before these are sewn.";
   }
 }
 
 /** Figures of a tier: its width, how it is gathered, and the widths of cloth that it is joined from. */
-export const tierFigure = ({ width, gatheredTo, panels, panelWidth }: TierFigures, unit: LengthUnit): string =>
+const tierFigure = ({ width, gatheredTo, panels, panelWidth }: TierFigures, unit: LengthUnit): string =>
   [
     `${formatLength(width, unit)} gathered to ${formatLength(gatheredTo, unit)}`,
     panels === 1 ? "one width of cloth" : `${panels} widths of ${formatLength(panelWidth, unit)}`,

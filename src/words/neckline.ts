@@ -4,7 +4,8 @@ import type { NecklineFailure } from "../core/neckline/necklineFailure";
 import type { ChecklistStep } from "../core/plan/plan";
 import type { NecklineLine } from "../core/plan/necklineJob";
 import { movedWords } from "./places";
-import { formatAmount } from "./terms/length";
+import type { Mm } from "../core/units";
+import { formatAmount, markingStep } from "./terms/length";
 import { drawn, small, type Context, type Said } from "./terms/jobText";
 import { capital, centreWords } from "./terms/names";
 import { tissueWords } from "./terms/points";
@@ -15,18 +16,23 @@ export function necklineFailureWords(failure: NecklineFailure, unit: LengthUnit)
     case "neckline/not-on-style":
       return "This bodice’s neckline can’t be redrawn: a dart or a seam begins in it.";
     case "neckline/too-deep":
-      return `Too low${failure.of === "back" ? " at the back" : ""}. ${deepest(failure.most, unit)}`;
+      return `Too low${failure.of === "back" ? " at the back" : ""}. ${deepest(told(failure.most, unit), unit)}`;
     case "neckline/too-wide":
-      return `Too wide. ${failure.most < 0 ? `Make it ${formatAmount(-failure.most, unit)} narrower.` : `Up to ${formatAmount(failure.most, unit)} leaves room at the shoulder and darts.`}`;
+      return told(failure.most, unit) <= 0
+        ? "There is no room to widen it here."
+        : `Too wide. Up to ${formatAmount(told(failure.most, unit), unit)} leaves room at the shoulder.`;
     case "neckline/too-high":
-      return `Too high. Up to ${formatAmount(failure.most, unit)} leaves room for the neck.`;
+      return `Too high. Up to ${formatAmount(told(failure.most, unit), unit)} leaves room for the neck.`;
   }
 }
 
-const deepest = (most: number, unit: LengthUnit): string =>
+/** What is told has to be had once it is typed: it is never rounded up. */
+const told = (most: Mm, unit: LengthUnit): Mm => Math.floor(most / markingStep(unit)) * markingStep(unit);
+
+const deepest = (most: Mm, unit: LengthUnit): string =>
   most < 0
     ? `This shape has to begin ${formatAmount(-most, unit)} higher than the pattern’s.`
-    : `Up to ${formatAmount(most, unit)} leaves the bust and darts covered.`;
+    : `Up to ${formatAmount(most, unit)} keeps clear of bust, darts and seams.`;
 
 /** The job on one piece. */
 export function necklineSaid(

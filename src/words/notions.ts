@@ -16,7 +16,7 @@ const NOTIONS: Readonly<Record<Notion["what"], string>> = {
   hookAndEye: "Hook and eye",
 };
 
-export interface NotionWords {
+interface NotionWords {
   readonly what: string;
   readonly amount: string;
 }

@@ -165,7 +165,7 @@ const MARKS: Readonly<Record<NonNullable<SewingStep["marks"]>[number]["at"], str
   end: "End of the opening",
 };
 
-export interface SewingStepWords {
+interface SewingStepWords {
   readonly text: string;
   /** What is sewn along, a line each: "front and back, 2 × 21.4 cm". */
   readonly seams: readonly string[];

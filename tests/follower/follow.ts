@@ -441,20 +441,30 @@ function withNeckline(piece: Followed, moves: readonly string[]): Followed {
     places.set(point, { x: old.x + by.x, y: old.y + by.y });
     told.add(point);
   }
-  const first = piece.lines.findIndex(({ seam }) => seam === "neck");
-  const kept = piece.lines
-    .filter(({ seam }) => seam !== "neck")
-    .map((line): Line => {
-      if (line.from === "sideNeck" || line.to === "centreNeck") return cutTo(line, places);
-      return line;
-    });
-  return { ...piece, places, told, lines: [...kept.slice(0, first), ...neck, ...kept.slice(first)] };
+  return { ...piece, places, told, lines: relined(piece.lines, neck, places) };
+}
+
+/** The lines of a piece with what the new neckline cuts off left out, and those that it ends at cut to its ends. */
+function relined(lines: readonly Line[], neck: readonly Line[], places: ReadonlyMap<string, Place>): readonly Line[] {
+  const [first, last] = [neck[0]?.from, neck.at(-1)?.to];
+  const start = lines.findIndex(({ from }) => from === first);
+  const ring = [...lines.slice(start), ...lines.slice(0, start)];
+  const end = ring.findIndex(({ to }) => to === last);
+  // A side front keeps all its lines: the shoulder begins where the neckline comes to it.
+  const kept =
+    end < 0 ? ring.map((line, index) => (index === 0 ? { ...line, from: last ?? "" } : line)) : ring.slice(end + 1);
+  return [
+    ...neck,
+    ...kept.map((line) =>
+      line.from === last ? cutTo(line, "from", places) : line.to === first ? cutTo(line, "to", places) : line,
+    ),
+  ];
 }
 
 /** A line with what lies beyond the new neckline cut off, or drawn on to it. */
-function cutTo(line: Line, places: ReadonlyMap<string, Place>): Line {
-  const isFrom = line.from === "sideNeck";
-  const end = places.get(isFrom ? "sideNeck" : "centreNeck");
+function cutTo(line: Line, which: "from" | "to", places: ReadonlyMap<string, Place>): Line {
+  const isFrom = which === "from";
+  const end = places.get(line[which]);
   if (end === undefined) return line;
   const along = isFrom ? line.along : line.along.toReversed();
   const nearest = along.slice(1).reduce(

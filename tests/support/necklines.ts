@@ -10,6 +10,9 @@ const AMOUNTS: readonly Omit<Neckline, "shape">[] = [
   { backDeeper: 80 },
   { deeper: -10, wider: 6 },
   { deeper: 90, wider: 10, backDeeper: 20, pinched: true },
+  // Over a princess seam in the shoulder.
+  { deeper: 20, wider: 78 },
+  { deeper: 50, wider: 85, backDeeper: 30, pinched: true },
 ];
 
 /** On cups there is nothing beside a strap to widen into, and less depth. */
@@ -18,6 +21,7 @@ const ON_CUPS: readonly Omit<Neckline, "shape">[] = [
   { deeper: 6 },
   { deeper: 10, pinched: true },
   { deeper: -12, backDeeper: 10 },
+  { deeper: 45 },
 ];
 
 /** A work with the neckline of that turn. */

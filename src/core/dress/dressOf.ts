@@ -60,6 +60,7 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
           closure,
           allowances,
           clothWidth: clothWidthOf(dress, "main", work.unit),
+          clothOnFold: dress.cloths?.main?.fold === true,
           dartPlaces: dartPlaces(bodice),
         });
   const made = skirt?.ok === true ? skirt.value : null;

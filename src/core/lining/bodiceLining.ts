@@ -14,7 +14,7 @@ import {
   type PointName,
   type SeamName,
 } from "../pattern/piece";
-import { isBasque } from "../pattern/pieceGroups";
+import { isBasque, isFrontPiece } from "../pattern/pieceGroups";
 import { pieceIn, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import { remember } from "../remember";
 import { invariant } from "../result";
@@ -28,7 +28,7 @@ import type { Mm } from "../units";
 import { leaveFree } from "./leaveFree";
 import { openSeamOf, type OpenAt } from "./openSeam";
 import { setBack } from "./setBack";
-import { easeSide } from "./sideEase";
+import { easeSide, type SidePart } from "./sideEase";
 import { UNDER_EDGE } from "./usualLining";
 
 /** Made of one half of the finished bodice. */
@@ -83,7 +83,11 @@ function lineHalf(asked: HalfAsked): PieceSet {
   let lined: PieceSet = {};
   for (const { isEased, isClear } of TRIES) {
     const ease = isEased ? asked.ease : 0;
-    const drawn = setOf(piecesOf(asked.pieces).map((piece) => linePiece(piece, { ...asked, ease }, isClear)));
+    const drawn = setOf(
+      piecesOf(asked.pieces).map((piece) =>
+        linePiece(piece, { ...asked, ease, part: sidePart(asked.pieces, piece) }, isClear),
+      ),
+    );
     const { pieces, left } = trueAll(drawn, [equalLegs, walkSeams]);
     lined = pieces;
     if (left === null && piecesOf(pieces).every((piece) => isNear(pieceIn(drawn, piece.name), piece))) break;
@@ -96,11 +100,24 @@ const isNear = (drawn: Piece, trued: Piece): boolean =>
   drawn === trued ||
   pointNames(drawn).every((name) => distance(pointOf(drawn, name), pointOf(trued, name)) < LINING_TRUED_AT_MOST);
 
-function linePiece(shell: Piece, { at, ease, beside, below }: Omit<HalfAsked, "pieces">, isClear: boolean): Piece {
+interface PieceAsked extends Omit<HalfAsked, "pieces"> {
+  readonly part: SidePart;
+}
+
+/** Bodices in two above the waist have the side seam of each half on an upper part and a band. */
+function sidePart({ cup, back, frontBand, backBand }: PieceSet, piece: Piece): SidePart {
+  const [upper, band] = isFrontPiece(piece.name) ? [cup, frontBand] : [back, backBand];
+  if (upper === undefined || band === undefined) return { from: 0, to: 1 };
+  const above = seamLength(upper, "side");
+  const share = above / (above + seamLength(band, "side"));
+  return piece === band ? { from: share, to: 1 } : { from: 0, to: share };
+}
+
+function linePiece(shell: Piece, { at, ease, beside, below, part }: PieceAsked, isClear: boolean): Piece {
   const opens = openSeamOf(shell, at);
   const sewn = sewnAsDarts(shell);
   if (isBasque(shell.name)) return opens === null ? sewn : leaveFree(sewn, opens, { below, beside });
-  const eased = opens === "side" ? sewn : easeSide(sewn, ease);
+  const eased = opens === "side" ? sewn : easeSide(sewn, ease, part);
   const fromZip = isClear ? beside : 0;
   const upper = (edge: Edge): Mm => (edge.seam === opens ? fromZip : UPPER.has(edge.seam) ? UNDER_EDGE : 0);
   // Of an edge that is shorter than what its neighbours take off it, nothing is left: then only the closure is kept clear of.

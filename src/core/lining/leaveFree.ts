@@ -18,7 +18,7 @@ export interface FreeEnd {
 }
 
 /** Where the seam is sewn from, below the end of the zip. */
-export const FREE_END = "cut1" satisfies PointName;
+const FREE_END = "cut1" satisfies PointName;
 
 /**
  * The piece with its opening seam drawn from beside the zip at the waist to the seam itself further down; the waist is
@@ -71,7 +71,7 @@ function drawnBeside(cut: Piece, free: Stretch, waistAt: "start" | "end", beside
 const edgeAt = (piece: Piece, index: number): Edge => invariant(piece.edges[index], "edge");
 
 /** The edges of a seam in a row, though the ring may begin in the middle of it. */
-export function rowOf({ edges }: Piece, seam: SeamName): readonly number[] {
+function rowOf({ edges }: Piece, seam: SeamName): readonly number[] {
   const start = edges.findIndex((edge, at) => edge.seam === seam && edges.at(at - 1)?.seam !== seam);
   const row: number[] = [];
   if (start < 0) return row;

@@ -42,5 +42,5 @@ export type LiningFailure =
   | { readonly code: "lining/waist-over-hip"; readonly waist: Mm; readonly hip: Mm }
   /** Too little of it would lie below the hip for an A-line. */
   | { readonly code: "lining/too-short"; readonly length: Mm; readonly least: Mm }
-  /** The waist takes in more than darts can. */
+  /** The waist takes in more than darts can, of each; pleats take in twice that. */
   | { readonly code: "lining/darts-too-wide"; readonly intake: Mm; readonly most: Mm };

@@ -22,13 +22,21 @@ interface Run {
   readonly darts: { readonly before: Dart | null; readonly after: Dart | null };
 }
 
+/** Which part of a side seam that goes on over several pieces lies on one of them, as shares from the underarm down. */
+export interface SidePart {
+  readonly from: number;
+  readonly to: number;
+}
+
+const WHOLE: SidePart = { from: 0, to: 1 };
+
 /** The piece with its side seam further out by so much. A dart there keeps legs that are alike. */
-export function easeSide(original: Piece, by: Mm): Piece {
+export function easeSide(original: Piece, by: Mm, part: SidePart = WHOLE): Piece {
   if (by === 0) return original;
   const piece: Piece = { ...original, edges: original.edges.map((edge) => withCurve(original, edge)) };
   const runs = runsOf(piece);
   if (runs.length === 0) return original;
-  const outAt = (share: number): Mm => by * swell(share);
+  const outAt = (share: number): Mm => by * swell(part.from + (part.to - part.from) * share);
   return runs.reduce<Piece>((done, run) => eased(done, run, runs, outAt), piece);
 }
 

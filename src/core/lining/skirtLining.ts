@@ -133,6 +133,7 @@ function failureOf(
       return { code: "lining/darts-too-wide", intake: failure.intake, most: failure.most };
     case "skirt/length-missing":
     case "skirt/ratio-out-of-range":
+    case "skirt/share-out-of-range":
     case "skirt/tiers-deeper-than-skirt":
     case "skirt/cloth-too-narrow":
       return { code: "lining/length-missing" };

@@ -4,7 +4,7 @@ import { SEWING_STEPS, type SewingStepName } from "./sewingStep";
 import type { Precedence } from "./precedence";
 import type { StepDraft } from "./stepDraft";
 
-export interface PlacedStep {
+interface PlacedStep {
   readonly draft: StepDraft;
   /** Indexes of those that have to be done before. */
   readonly after: readonly number[];
@@ -37,7 +37,7 @@ export function inOrder(drafts: readonly StepDraft[], precedences: readonly Prec
   const before = heldUpBy(drafts, precedences);
   const placed: StepDraft[] = [];
   const left = new Set(drafts);
-  while (left.size > 0) {
+  for (let place = 0; place < drafts.length; place += 1) {
     let next: StepDraft | undefined;
     for (const draft of left) {
       const isHeld = before.get(draft)?.some((other) => left.has(other)) === true;

@@ -11,7 +11,7 @@ import type { Mm } from "../units";
 import type { SewnSeam } from "./sewingStep";
 
 /** Both halves of a garment, the wearer's left first; the very same object twice where they are alike. */
-export type Halves = readonly [PieceSet, PieceSet];
+type Halves = readonly [PieceSet, PieceSet];
 
 export const BOTH_HALVES: readonly Half[] = ["left", "right"];
 

@@ -6,7 +6,7 @@ import type { SectorPart } from "../parts/part";
 import { allowanceOf } from "../parts/seamAllowance";
 import { fail, ok, type Result } from "../result";
 import { radians, type Mm } from "../units";
-import { noPieces, overHip, pockets } from "./gathered";
+import { noPieces, overHip, pockets, toldRatio } from "./gathered";
 import { divisionsOf, sectorsOf, type RoundQuarters, type Sector } from "./sectors";
 import type { SkirtAsked, SkirtDraft, SkirtFailure, SkirtNote } from "./skirtDraft";
 import { skirtLength } from "./skirtLength";
@@ -18,6 +18,7 @@ import {
   USUAL_PEPLUM_LENGTH,
   USUAL_PEPLUM_SHARE,
   USUAL_SHARE,
+  WIDTH_ROUNDED,
 } from "./skirtPractice";
 import { angleOf, hemRadius, marksOf } from "./waistArc";
 
@@ -47,13 +48,13 @@ interface Round {
 }
 
 function draftRound(asked: SkirtAsked, { share, lengths, notes }: Round): Result<SkirtDraft, SkirtFailure> {
-  const { skirt, waist, allowances, clothWidth, closure } = asked;
+  const { skirt, waist, allowances, clothWidth, closure, clothOnFold = false } = asked;
   const over = overHip(asked);
   // One that ends above the hip need not go round it.
   const isOverHip = over !== null && lengths.side >= over.depth;
-  const forHip = isOverHip ? (over.girth - waist.whole) / (2 * Math.PI * over.depth) : 0;
+  const forHip = isOverHip ? toldRatio((over.girth - waist.whole) / (2 * Math.PI * over.depth)) : 0;
   const [least, most] = [Math.max(SHARE_RANGE.least, forHip), SHARE_RANGE.most];
-  if (!(share >= least && share <= most)) return fail({ code: "skirt/ratio-out-of-range", ratio: share, least, most });
+  if (!(share >= least && share <= most)) return fail({ code: "skirt/share-out-of-range", share, least, most });
 
   const beside = allowanceOf(allowances, "side");
   const cut = {
@@ -61,7 +62,10 @@ function draftRound(asked: SkirtAsked, { share, lengths, notes }: Round): Result
     outer: skirt.hem ?? allowanceOf(allowances, "hem"),
     sides: beside,
   };
-  const usable = clothWidth - 2 * SELVAGE;
+  const room = {
+    folded: clothWidth - 2 * SELVAGE,
+    single: clothWidth / (clothOnFold ? 2 : 1) - (clothOnFold ? 1 : 2) * SELVAGE,
+  };
   const whole = 2 * Math.PI * share;
   const plain = quartersOf(asked, lengths, whole, 0);
   let narrowest: Mm = Number.POSITIVE_INFINITY;
@@ -73,12 +77,11 @@ function draftRound(asked: SkirtAsked, { share, lengths, notes }: Round): Result
     const quarters = slash === 0 ? plain : quartersOf(asked, lengths, whole, slash);
     const sides = slash === 0 ? beside : 0;
     const sectors = sectorsOf(quarters, division).map((sector) =>
-      placed(sector, quarters.radius + cut.outer, sides, usable),
+      placed(sector, quarters.radius + cut.outer, sides, room),
     );
     if (!isOne && sectors.some(({ sector }) => !hasRoom(sector.angle))) continue;
-    const needed = Math.max(...sectors.map((sector) => sector.needed));
-    narrowest = Math.min(narrowest, needed);
-    if (needed > usable) continue;
+    narrowest = Math.min(narrowest, Math.max(...sectors.map(({ needed }) => needed)));
+    if (sectors.some(({ fits }) => !fits)) continue;
     const hem = whole * quarters.radius - 2 * slash;
     return ok({
       kind: skirt.kind,
@@ -99,7 +102,11 @@ function draftRound(asked: SkirtAsked, { share, lengths, notes }: Round): Result
       notes,
     });
   }
-  return fail({ code: "skirt/cloth-too-narrow", width: clothWidth, needed: narrowest + 2 * SELVAGE });
+  return fail({
+    code: "skirt/cloth-too-narrow",
+    width: clothWidth,
+    needed: WIDTH_ROUNDED * Math.ceil(narrowest / WIDTH_ROUNDED),
+  });
 }
 
 /** The waist by quarters, as far from the pin as a level hem asks; `slash` is added where it opens, on both of its sides. */
@@ -143,15 +150,26 @@ function quartersOf(
 interface PlacedSector {
   readonly sector: Sector;
   readonly onFold: boolean;
-  /** Across the cloth, allowances included. */
+  readonly fits: boolean;
+  /** The width of cloth that it would take, selvages with it. */
   readonly needed: Mm;
 }
 
+/** Across the cloth without its selvages: for what lies on its fold, opened, and for what does not. */
+interface Room {
+  readonly folded: Mm;
+  readonly single: Mm;
+}
+
 /** On the fold where the cloth is wide enough; else single, one side along the selvage, which takes less of its width. */
-function placed(sector: Sector, outer: Mm, sides: Mm, usable: Mm): PlacedSector {
+function placed(sector: Sector, outer: Mm, sides: Mm, room: Room): PlacedSector {
   const folded = 2 * (across(sector.angle / 2, outer) + sides);
-  if (sector.folded !== null && folded <= usable) return { sector, onFold: true, needed: folded };
-  return { sector, onFold: false, needed: across(sector.angle, outer) + 2 * sides };
+  if (sector.folded !== null && folded <= room.folded) {
+    return { sector, onFold: true, fits: true, needed: folded + 2 * SELVAGE };
+  }
+  const single = across(sector.angle, outer) + 2 * sides;
+  const layers = room.single < room.folded ? 2 : 1;
+  return { sector, onFold: false, fits: single <= room.single, needed: layers * single + 2 * SELVAGE };
 }
 
 /** How wide a sector lies across, its first side along the cloth. */

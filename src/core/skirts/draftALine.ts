@@ -26,6 +26,7 @@ import {
   PANEL_FLARE_SHARE,
   PANEL_SHARE,
   PANEL_TAKES_MOST,
+  PLEAT_MOST,
   SIDE_TAKES,
 } from "./skirtPractice";
 
@@ -77,10 +78,11 @@ export function draftALine(asked: ALineAsked): Result<ALineDraft, SkirtFailure> 
   const least = hipDepth + BELOW_HIP_LEAST;
   if (lengths.side < least)
     return fail({ code: "skirt/length-out-of-range", length: lengths.side, least, most: LENGTH_RANGE.most });
-  const shares = sharesOf(suppression, asked.panels);
+  const shares = sharesOf(suppression, asked);
   if (shares === null) {
-    const most = asked.panels === 6 ? PANEL_TAKES_MOST : DART_MOST * DARTS_MOST;
-    return fail({ code: "skirt/darts-too-wide", intake: suppression - SIDE_TAKES, most });
+    const rest = suppression - SIDE_TAKES;
+    if (asked.panels === 6) return fail({ code: "skirt/darts-too-wide", intake: rest, most: PANEL_TAKES_MOST });
+    return fail({ code: "skirt/darts-too-wide", intake: rest / DARTS_MOST, most: mostOf(asked) });
   }
   if (typeof asked.flare === "number") return ok(draftAt(asked, suppression, shares, asked.flare));
   return ok(draftToHem(asked, suppression, shares, asked.flare.hem));
@@ -92,13 +94,17 @@ interface Shares {
 }
 
 /** What the side takes, and how many darts or seams the rest; null: more than they can. */
-function sharesOf(suppression: Mm, panels: ALineAsked["panels"]): Shares | null {
+function sharesOf(suppression: Mm, asked: Pick<ALineAsked, "panels" | "shaping">): Shares | null {
+  const { panels } = asked;
   const rest = suppression - SIDE_TAKES;
   if (panels === 6) return rest > PANEL_TAKES_MOST ? null : { atSide: Math.min(SIDE_TAKES, suppression), darts: 1 };
   if (rest < DART_LEAST) return { atSide: suppression, darts: 0 };
-  const darts = Math.ceil(rest / DART_MOST);
+  const darts = Math.ceil(rest / mostOf(asked));
   return darts > DARTS_MOST ? null : { atSide: SIDE_TAKES, darts };
 }
+
+/** A pleat hangs free: it makes no point. */
+const mostOf = ({ shaping }: Pick<ALineAsked, "shaping">): Mm => (shaping === "pleats" ? PLEAT_MOST : DART_MOST);
 
 type Halves<T> = readonly [T, T];
 

@@ -10,6 +10,7 @@ import { skirtLength } from "./skirtLength";
 import {
   PANEL_LEAST,
   RATIO_RANGE,
+  RATIO_TOLD,
   SELVAGE,
   TIER_GROWS,
   TIER_LEAST,
@@ -98,6 +99,9 @@ function depthsOf(all: readonly Tier[], length: Mm, isGrowing: boolean): readonl
   return depths.every((depth) => depth >= TIER_LEAST) ? depths : null;
 }
 
+/** Rounded up as it is told, so that what is told to do will do. */
+export const toldRatio = (ratio: number): number => Math.ceil(ratio * RATIO_TOLD - ROUNDING) / RATIO_TOLD;
+
 interface WidthsAsked {
   readonly skirt: Skirt;
   readonly all: readonly Tier[];
@@ -116,7 +120,7 @@ function tierWidths(asked: WidthsAsked): Result<readonly TierFigures[], SkirtFai
   for (const [i, tier] of all.entries()) {
     const depth = depths[i] ?? 0;
     const isOverHip = over !== null && above + depth >= over.depth;
-    const least = Math.max(RATIO_RANGE.least, isOverHip ? over.girth / gatheredTo : 0);
+    const least = Math.max(RATIO_RANGE.least, isOverHip ? toldRatio(over.girth / gatheredTo) : 0);
     const isWhole = skirt.tierCut === "wholeWidths";
     const set =
       isWhole && tier.widths !== undefined ? (tier.widths * usable) / gatheredTo : (tier.ratio ?? skirt.ratio);

@@ -23,7 +23,7 @@ export interface RoundQuarters {
 export interface Division {
   readonly shape: "whole" | "frontAndBack" | "frontAndHalfBacks" | "quarters";
   /** Each quarter cut into so many. */
-  readonly into: 1 | 2 | 4;
+  readonly into: 1 | 2 | 4 | 8;
   readonly seams: readonly CircleSeam[];
 }
 
@@ -38,6 +38,7 @@ export const divisionsOf = ({ place }: Closure): readonly Division[] => [
   { shape: "quarters", into: 1, seams: QUARTERS },
   { shape: "quarters", into: 2, seams: [...QUARTERS, "between"] },
   { shape: "quarters", into: 4, seams: [...QUARTERS, "between"] },
+  { shape: "quarters", into: 8, seams: [...QUARTERS, "between"] },
 ];
 
 export interface Sector {

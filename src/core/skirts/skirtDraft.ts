@@ -15,6 +15,8 @@ export interface SkirtAsked {
   readonly allowances: Allowances;
   /** Of the cloth it is cut from, selvage to selvage. */
   readonly clothWidth: Mm;
+  /** Laid on the fold: what is not cut there lies on half of the width. Absent: single. */
+  readonly clothOnFold?: boolean;
   /** Where the bodice's darts or princess seams end at its waist, the left half first; absent: darts stand as usual. */
   readonly dartPlaces?: readonly [DartPlaces, DartPlaces];
 }
@@ -71,7 +73,8 @@ export type SkirtNote =
   | { readonly code: "skirt/join-at-opening"; readonly tier: number }
   | { readonly code: "skirt/hang-before-hemming" }
   | { readonly code: "skirt/hip-depth-usual"; readonly depth: Mm }
-  | { readonly code: "skirt/length-usual"; readonly length: Mm }
+  /** By her height, by the way from her waist to the floor, or by neither: `by` null. */
+  | { readonly code: "skirt/length-usual"; readonly length: Mm; readonly by: "height" | "toFloor" | null }
   | { readonly code: "skirt/pockets" };
 
 export interface SkirtDraft {
@@ -102,8 +105,11 @@ export type SkirtFailure =
   /** Between these, mm. */
   | { readonly code: "skirt/length-out-of-range"; readonly length: Mm; readonly least: Mm; readonly most: Mm }
   | { readonly code: "skirt/ratio-out-of-range"; readonly ratio: number; readonly least: number; readonly most: number }
+  /** Of a circle: less does not go round her hip, or is not drawn; more cannot be sewn to the waist. */
+  | { readonly code: "skirt/share-out-of-range"; readonly share: number; readonly least: number; readonly most: number }
   | { readonly code: "skirt/tiers-deeper-than-skirt"; readonly depths: Mm; readonly length: Mm }
   /** The waist is larger than the hip leaves: nothing to take in, less than nothing. */
   | { readonly code: "skirt/waist-over-hip"; readonly waist: Mm; readonly hip: Mm }
+  /** Of each dart, or of the seam between two panels. */
   | { readonly code: "skirt/darts-too-wide"; readonly intake: Mm; readonly most: Mm }
   | { readonly code: "skirt/cloth-too-narrow"; readonly width: Mm; readonly needed: Mm };

@@ -17,8 +17,11 @@ export function skirtLength({ skirt, body }: SkirtAsked, own: Mm | null = null):
   const { least, most } = LENGTH_RANGE;
   if (!(side >= least && side <= most)) return fail({ code: "skirt/length-out-of-range", length: side, least, most });
   const notes: SkirtNote[] = [];
-  if (own === null && skirt.length === undefined) notes.push({ code: "skirt/length-usual", length: side });
-  const { toFloor } = body;
+  const { toFloor, height } = body;
+  if (own === null && skirt.length === undefined) {
+    const by = height !== null ? "height" : toFloor !== null ? "toFloor" : null;
+    notes.push({ code: "skirt/length-usual", length: side, by });
+  }
   if (toFloor === null) return ok({ side, level: null, notes: [...notes, { code: "skirt/hem-not-levelled" }] });
   const level = { front: side + toFloor.front - toFloor.side, back: side + toFloor.back - toFloor.side };
   for (const length of [level.front, level.back])

@@ -20,6 +20,8 @@ export const DART_LENGTH = { front: 90, back: 130 } as const;
 export const DART_ABOVE_HIP: Mm = 20;
 /** mm. Below this a pleat is folded no deeper, and hangs free. */
 export const PLEAT_LENGTH: Mm = 60;
+/** mm. A pleat may take in twice what a dart may. */
+export const PLEAT_MOST: Mm = 60;
 
 /** Share of the finished quarter where darts stand that have no dart of the bodice to run on from, from the centre. */
 export const DART_SHARES: readonly (readonly number[])[] = [[], [0.42], [0.36, 0.66], [0.3, 0.53, 0.76]];
@@ -63,6 +65,10 @@ export const PEPLUM_RANGE = { least: 40, most: 400 } as const;
 
 export const USUAL_RATIO = 1.5;
 export const RATIO_RANGE = { least: 1, most: 4 } as const;
+/** Ratios and shares are told to so many parts of one. */
+export const RATIO_TOLD = 100;
+/** mm. Widths of cloth that would do are told no finer. */
+export const WIDTH_ROUNDED: Mm = 10;
 export const USUAL_TIERS = 2;
 /** mm. No width of cloth is cut narrower for a gathered skirt. */
 export const PANEL_LEAST: Mm = 100;

@@ -1,8 +1,7 @@
 import type { ClothAtWidth } from "../../core/cloth/laySearch";
 import type { ClothName } from "../../core/decisions/dress";
 import type { Work } from "../../core/decisions/work";
-import { layFailureWords, NOT_LAID, OTHER_WIDTHS } from "../../words/dressCloth";
-import { clothName } from "../../words/dressParts";
+import { layFailureWords, NOT_LAID, otherWidths } from "../../words/dressCloth";
 import { clothLength } from "../../words/dressStep";
 import { formatLength } from "../../words/terms/length";
 import { Fractions } from "../fields/Fractions";
@@ -31,13 +30,13 @@ export function ClothTable({ name, work, state, named }: ClothTableProps) {
           disabled={state?.kind === "laying"}
           onClick={() => room.compareWidths(work, name)}
         >
-          {OTHER_WIDTHS} <span className="visually-hidden">of the {clothName(name)}</span>
+          {otherWidths(name)}
         </button>
       )}
       {state?.kind === "laying" && <Laying share={state.share} />}
       {state?.kind === "broke" && <p className="note doubt">{NOT_LAID}</p>}
       {rows !== null && (
-        <table className="cut-list">
+        <table className="cut-list" aria-label={otherWidths(name)}>
           <thead>
             <tr>
               <th scope="col">width</th>

@@ -1,6 +1,10 @@
+import { useMemo } from "react";
 import type { DressPlan } from "../../core/dress/dressPlan";
+import type { SectorPart } from "../../core/parts/part";
 import { printedNestOf } from "../../core/plan/planOf";
-import { clothName, cutListOutcome, cutWords, partMeasures, partName } from "../../words/dressParts";
+import { circleSketch } from "../../drawing/circleSketch";
+import { FigureDrawing } from "../../print/FigureDrawing";
+import { clothName, cutListOutcome, cutWords, partMeasures, partName, stringAndPin } from "../../words/dressParts";
 import { capital } from "../../words/terms/names";
 import { Fractions } from "../fields/Fractions";
 import { useSettledWork } from "../session/useWork";
@@ -41,6 +45,28 @@ export function CutListFold({ dress: { parts, cloths } }: { readonly dress: Dres
           </table>
         </div>
       ))}
+      {parts.flatMap((part) =>
+        part.kind === "sector" ? [<StringAndPin key={part.key} part={part} name={partName(part, names)} />] : [],
+      )}
     </DressFoldView>
+  );
+}
+
+/** How a share of a ring is drawn on the cloth itself. */
+function StringAndPin({ part, name }: { readonly part: SectorPart; readonly name: string }) {
+  const unit = useSettledWork((work) => work.unit);
+  const { figure, steps } = useMemo(() => circleSketch(part, unit), [part, unit]);
+  return (
+    <details className="string-and-pin">
+      <summary>{stringAndPin(name)}</summary>
+      <FigureDrawing figure={figure} />
+      <ol className="sewing-order">
+        {steps.map((step) => (
+          <li key={step}>
+            <Fractions text={step} />
+          </li>
+        ))}
+      </ol>
+    </details>
   );
 }

@@ -109,6 +109,23 @@ test("the ease lies in the side seam between underarm and waist, a third of the 
   }
 });
 
+test("on a bodice in two above the waist the ease goes on over the under-bust seam, cups and bands alike", () => {
+  const shell = bodiceOf(garment({ style: "midriff" }));
+  const lining = bodiceLining(asked(shell, { at: null, ease: 3 }));
+  const out = (name: "cup" | "frontBand" | "back" | "backBand", end: "underarm" | "sideUnderBust" | "sideWaist") => {
+    const [one, other] = [pieceIn(shell, name), pieceIn(lining, name)];
+    return Math.hypot(pointOf(one, end).x - pointOf(other, end).x, pointOf(one, end).y - pointOf(other, end).y);
+  };
+  // 27/4 · s · (1 − s)² of 3 at the share s of the side above the band.
+  const [above, below] = (["cup", "frontBand"] as const).map((name) => seamByBezierJs(pieceIn(shell, name), "side"));
+  const share = (above ?? 0) / ((above ?? 0) + (below ?? 0));
+  const expected = 3 * (27 / 4) * share * (1 - share) ** 2;
+  expect(expected).toBeGreaterThan(1);
+  for (const name of ["cup", "frontBand", "back", "backBand"] as const)
+    expect(Math.abs(out(name, "sideUnderBust") - expected)).toBeLessThan(0.35);
+  for (const name of ["frontBand", "backBand"] as const) expect(out(name, "sideWaist")).toBeLessThan(0.2);
+});
+
 test("gathers are not copied: a dart of the same intake takes their place, its legs alike", () => {
   const { cup, ...others } = bodiceOf(garment({ style: "midriff" }));
   const shell =

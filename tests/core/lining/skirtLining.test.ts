@@ -157,6 +157,18 @@ test("pleats are folded, darts sewn; a lining that is longer than its shell, wit
   });
 });
 
+test("a waist far smaller than the hip wants more than three darts of 30 each; pleats take it in", () => {
+  // (1160 + 50 − 740) / 4 = 117.5 a quarter: 22 at the side, 95.5 in three.
+  const wide = { body: { ...body, hip: 1160 } };
+  const refused = lined({ skirt: true }, wide);
+  expect(refused).toMatchObject({ ok: false, failure: { code: "lining/darts-too-wide", most: 30 } });
+  expect(refused.ok ? 0 : refused.failure).toMatchObject({ intake: expect.closeTo(95.5 / 3, 6) });
+  const { skirt, skirtFigures } = madeOf(lined({ skirt: true, shaping: "pleats" }, wide));
+  expect(skirtFigures?.hip).toBeCloseTo(1210, 3);
+  expect(frontOf(skirt[0]).darts).toHaveLength(2);
+  expect(seamByBezierJs(frontOf(skirt[0]), "waist")).toBeCloseTo(190, 2);
+});
+
 test("without a skirt, or where it was not chosen, nothing of it is lined", () => {
   expect(madeOf(lined({ skirt: true }, { skirt: null })).parts).toEqual([]);
   expect(madeOf(lined({})).parts).toEqual([]);

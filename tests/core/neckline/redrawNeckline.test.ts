@@ -291,6 +291,39 @@ describe("the gape", () => {
   );
 });
 
+describe("over a princess seam in the shoulder", () => {
+  const pieces = garment({ style: "princessShoulder" });
+  const neckline: Neckline = { shape: "scoop", deeper: 40, wider: 80, backDeeper: 20 };
+
+  it("goes on over the side front: one line at the seam and at the shoulder, both seams as long as each other", () => {
+    for (const shape of SHAPES) {
+      const made = drawn(pieces, { ...neckline, shape }).pieces;
+      const [centre, side, other] = (["centreFront", "sideFront", "back"] as const).map((name) => pieceIn(made, name));
+      if (centre === undefined || side === undefined || other === undefined) throw new Error("a piece is missing");
+      expect(centre.points.sideNeck).toBeUndefined();
+      expect(seamByBezierJs(centre, "shoulder")).toBe(0);
+      expect(cornerAt(centre, "princessTop") + cornerAt(side, "princessTop")).toBeCloseTo(180, 3);
+      expect(cornerAt(side, "sideNeck") + cornerAt(other, "sideNeck")).toBeCloseTo(180, 3);
+      expect(seamByBezierJs(side, "princess")).toBeCloseTo(seamByBezierJs(centre, "princess"), 2);
+      const before = ["centreFront", "sideFront"].map((name) =>
+        seamByBezierJs(pieceIn(pieces, name === "centreFront" ? "centreFront" : "sideFront"), "shoulder"),
+      );
+      expect(seamByBezierJs(side, "shoulder")).toBeCloseTo(before.reduce((sum, one) => sum + one, 0) - 80, 4);
+      expect([centre, side, other].filter(crossesItself)).toEqual([]);
+      expect(missingMore(pieces, made)).toEqual([]);
+    }
+  });
+
+  it("is refused where it would end beside the seam, and may be had beyond it", () => {
+    const whole = seamByBezierJs(pieceIn(pieces, "centreFront"), "shoulder");
+    const failure = refused(pieces, { ...neckline, wider: whole + 4 });
+    if (failure.code !== "neckline/too-wide") throw new Error(failure.code);
+    expect(failure.most).toBeLessThanOrEqual(whole - 10);
+    expect(failure.most).toBeGreaterThan(whole - 15);
+    drawn(pieces, { ...neckline, wider: whole + 11 });
+  });
+});
+
 it("goes into the bust dart, where it is pinched out", () => {
   const { pieces } = drawn(base, { shape: "scoop", deeper: 90, wider: 20, pinched: true });
   const mouth = (piece: Piece): number => {

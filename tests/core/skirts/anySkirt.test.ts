@@ -24,6 +24,8 @@ const RUNS = 400;
 const PLANS = 40;
 /** ms. A busy machine is slow. */
 const PATIENCE = 120_000;
+/** Claims about the skirt; what she gets into is held elsewhere. */
+const OURS: ReadonlySet<string> = new Set(["waistWalks", "skirtSidesWalk", "tiersGather", "hemLevel"]);
 /** mm. What is sewn together agrees to this, and a hem is level to the second. */
 const SEWN = 0.05;
 const LEVEL = 2;
@@ -240,7 +242,7 @@ describe("any skirt on any body", () => {
             const { waist, body, bodice, checks } = dress.value;
             const asked = { skirt, waist, body, closure, allowances: {}, clothWidth: 1400 };
             expect(faultsOf(dress.value.skirt.value, asked)).toEqual([]);
-            expect(checks.filter(({ name, ok }) => !ok && !name.startsWith("lining"))).toEqual([]);
+            expect(checks.filter(({ name, ok }) => !ok && OURS.has(name))).toEqual([]);
             // The waist is the bodice's own, measured apart.
             for (const [at, set] of bodice.entries()) {
               const half = waist.halves[at] ?? waist.halves[0];

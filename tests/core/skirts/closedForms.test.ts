@@ -117,7 +117,7 @@ describe("shares of a circle", () => {
     });
     expect(wide).toMatchObject({
       ok: false,
-      failure: { code: "skirt/ratio-out-of-range", least: (1050 - 720) / (400 * Math.PI) },
+      failure: { code: "skirt/share-out-of-range", least: 0.27 },
     });
   });
 
@@ -289,7 +289,11 @@ describe("a straight skirt", () => {
 describe("the length", () => {
   it("is by her height where none is said, and told", () => {
     // 0.34 × 1680 = 571.2.
-    expect(skirtOn({ kind: "gathered" }).notes).toContainEqual({ code: "skirt/length-usual", length: 570 });
+    expect(skirtOn({ kind: "gathered" }).notes).toContainEqual({
+      code: "skirt/length-usual",
+      length: 570,
+      by: "height",
+    });
   });
 
   it.each([
