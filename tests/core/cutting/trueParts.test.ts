@@ -201,7 +201,7 @@ describe("notches of any dress", () => {
                 const along = alongSeam(piece, seam, notch.stitch);
                 found.set(notch.number, [...(found.get(notch.number) ?? []), along]);
               }
-            for (const [number, places] of found) {
+            for (const places of found.values()) {
               expect(places).toHaveLength(2);
               expect(Math.abs((places[0] ?? 0) - (places[1] ?? 0))).toBeLessThan(3);
             }
