@@ -1,9 +1,9 @@
-import { useEffect } from "react";
+import { createContext, useContext, useEffect } from "react";
 import { useStore } from "zustand";
 import { clothAskedOf } from "../../../core/dress/dressCloth";
 import type { DressDecided } from "../../../core/dress/dressOf";
 import { CLOTH_NAMES } from "../../../core/decisions/dress";
-import { ofWork, useShowing } from "../../session/ofWork";
+import { ofWork, useShowing, type Showing } from "../../session/ofWork";
 import { createClothRoom, type ClothRoom, type ClothRoomState } from "./clothRoom";
 import { openClothWorker } from "./openClothWorker";
 
@@ -13,7 +13,11 @@ const roomOf = ofWork(
   (room) => room.end(),
 );
 
-export const useClothRoom = (): ClothRoom => roomOf(useShowing());
+/** Which room is whose; tests bring one with workers of their own. */
+const RoomOfContext = createContext<(showing: Showing) => ClothRoom>(roomOf);
+export const ClothRoomProvider = RoomOfContext.Provider;
+
+export const useClothRoom = (): ClothRoom => useContext(RoomOfContext)(useShowing());
 
 /** Lays of every cloth of the work as it is, made anew whenever it changes, and what was asked about them. */
 export function useCloth(work: DressDecided): ClothRoomState {
