@@ -44,11 +44,7 @@ const seamOf = (halves: readonly [PieceSet, PieceSet], seam: SeamName, isFor: (n
 /** null: the plan itself has faults, which are told elsewhere, or there is none. */
 export function faultsOfDress(work: Work): readonly string[] | null {
   const plan = planOf(work);
-  if (
-    !plan.ok ||
-    faultsOfPlan(plan).length > 0 ||
-    plan.value.checks.some(({ ok, name }) => !ok && name !== "openingPasses")
-  )
+  if (!plan.ok || faultsOfPlan(plan).length > 0 || plan.value.checks.some(({ ok, name }) => !ok && SPOILING.has(name)))
     return null;
   const made = dressOf(work);
   if (!made.ok) return [`no dress: ${made.failure.code}`];
@@ -229,15 +225,20 @@ const ALWAYS: readonly (readonly [string, string])[] = [
 ];
 
 /** Every level of the shell from the waist down to the opening's end, closely spaced. */
-function closureFaults({ tapes, pattern }: Work, { closure, waist }: DressPlan, skirt: SkirtDraft | null): string[] {
+function closureFaults(
+  { tapes, pattern }: Work,
+  { closure, waist, body }: DressPlan,
+  skirt: SkirtDraft | null,
+): string[] {
   if (closure === null) return skirt === null ? [] : ["skirt without a closure"];
   const { belowWaist } = pattern.closure;
   const faults: string[] = [];
   for (const way of closure.ways) {
     if (way.passes !== way.tightest.lets >= way.needed) faults.push("way told wrongly");
     if (way.way !== "steppingIn" || skirt === null || belowWaist >= (skirt.levels.at(-1)?.below ?? 0)) continue;
+    // The hips go down as far as the hip line, and no further.
     const loops = skirt.levels
-      .filter(({ below }) => below <= belowWaist)
+      .filter(({ below }) => below <= Math.min(belowWaist, body.hipDepth))
       .map(({ below, girth }) => girth + 2 * (belowWaist - below));
     if (way.tightest.lets > Math.min(waist.whole + 2 * belowWaist, ...loops) + 1) faults.push("loop missed");
   }
