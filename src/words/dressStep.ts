@@ -59,7 +59,7 @@ export const DRESS_MEASURE_WORDS: Readonly<Record<DressMeasure, DressMeasureWord
   },
 };
 
-export const FLOOR_WHY = "All three make the hem level over hip and seat.";
+export const FLOOR_WHY = "Waist to floor, all three of them, makes the hem level over hip and seat.";
 
 export const measuresOutcome = (entered: number, all: number): string =>
   entered === 0 ? "none yet; usual figures stand in" : `${entered} of ${all}`;

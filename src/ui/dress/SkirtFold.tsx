@@ -91,7 +91,7 @@ export function SkirtFold({ dress }: { readonly dress: DressPlan }) {
                 <ul className="dress-notes">
                   {made.notes.map((note, at) => (
                     <li key={at} data-doubt={note.code === "skirt/no-step" ? "" : undefined}>
-                      <Fractions text={skirtNoteWords(note, unit)} />
+                      <Fractions text={skirtNoteWords(note, made, unit)} />
                     </li>
                   ))}
                 </ul>
