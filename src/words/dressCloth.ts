@@ -12,8 +12,6 @@ import { capital, listWords } from "./terms/names";
 /** Narrower is a ribbon, wider is not woven (common practice, no source). */
 export const LEAST_CLOTH: Mm = 200;
 export const MOST_CLOTH: Mm = 4000;
-/** Per cent: what loses more is another cloth afterwards (common practice, no source). */
-export const MOST_SHRINKAGE = 25;
 
 export const LAYING = "Laying the parts out…";
 export const NOT_LAID = "The parts could not be laid out just now. Change something, or load the page again.";

@@ -224,21 +224,23 @@ const ALWAYS: readonly (readonly [string, string])[] = [
   ["hemShell", "press"],
 ];
 
-/** Every level of the shell from the waist down to the opening's end, closely spaced. */
+/** Every level of the shell from the waist down to the opening's end or the hip, whichever is higher. */
 function closureFaults(
   { tapes, pattern }: Work,
   { closure, waist, body }: DressPlan,
   skirt: SkirtDraft | null,
 ): string[] {
   if (closure === null) return skirt === null ? [] : ["skirt without a closure"];
-  const { belowWaist } = pattern.closure;
+  const { belowWaist, place } = pattern.closure;
   const faults: string[] = [];
   for (const way of closure.ways) {
     if (way.passes !== way.tightest.lets >= way.needed) faults.push("way told wrongly");
     if (way.way !== "steppingIn" || skirt === null || belowWaist >= (skirt.levels.at(-1)?.below ?? 0)) continue;
-    // The hips go down as far as the hip line, and no further.
+    // Stepping in, her hips end at their own line, and no level below it is drawn over them.
+    const { side, back } = skirt.lengths;
+    const hipLine = body.hipDepth + (place === "side" ? 0 : back - side);
     const loops = skirt.levels
-      .filter(({ below }) => below <= Math.min(belowWaist, body.hipDepth))
+      .filter(({ below }) => below <= Math.min(belowWaist, hipLine))
       .map(({ below, girth }) => girth + 2 * (belowWaist - below));
     if (way.tightest.lets > Math.min(waist.whole + 2 * belowWaist, ...loops) + 1) faults.push("loop missed");
   }

@@ -134,6 +134,26 @@ describe("a waist of 720 over a tier of 1152", () => {
   });
 });
 
+describe("halves that differ", () => {
+  it("are sewn into one zip at the centre back: it begins half-way between both", () => {
+    const longer = setOf(
+      [box("front", 180, 180), box("back", 180, 180)].map((piece) => ({
+        ...piece,
+        points: { ...piece.points, centreNeck: named(0, -320, "neck") },
+      })),
+    );
+    const closure = readClosure({
+      zip: "lapped",
+      skirt: [],
+      lining: [],
+      bodice: [bodice(180, 180), longer],
+      closure: { place: "centreBack", belowWaist: 0 },
+      body: { bust: 900, hip: null, shoulderGirth: null },
+    });
+    expect(closure.opening).toBeCloseTo((300 + 320) / 2, 6);
+  });
+});
+
 describe("at her left side", () => {
   it("the neck stays closed, and the way is along the side", () => {
     const reading = read(200, { skirt: tier, place: "side" });
