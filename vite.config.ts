@@ -9,21 +9,40 @@ const inPage = ["ui", "store", "print"].map((folder) => `tests/${folder}/**/*.te
 /** What the writer of PDF files would load for pictures and web pages in them: we draw neither. */
 const ABSENT = ["canvg", "dompurify", "fast-png", "html2canvas"];
 const absent = fileURLToPath(new URL("src/paper/absent.ts", import.meta.url));
-const entry = fileURLToPath(new URL("src/main.tsx", import.meta.url));
+const fileOf = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+const entry = fileOf("src/main.tsx");
+/** The steps that look at the whole dress. */
+const DRESSED = ["trial/TrialStep.tsx", "dress/DressStep.tsx", "paper/PaperStep.tsx"].map((path) =>
+  fileOf(`src/ui/${path}`),
+);
 
 interface Graph {
-  getModuleInfo(id: string): { readonly importedIds: readonly string[] } | null;
+  getModuleInfo(
+    id: string,
+  ): { readonly importedIds: readonly string[]; readonly dynamicallyImportedIds: readonly string[] } | null;
 }
 
-const found = new WeakMap<Graph, ReadonlySet<string>>();
+/** What the page's entry brings along, by itself or through others, and what any part but the steps of the dress does. */
+interface Reached {
+  readonly byEntry: ReadonlySet<string>;
+  readonly undressed: ReadonlySet<string>;
+}
 
-/** What the page's entry brings along, by itself or through others. */
-function comesWithEntry(graph: Graph): ReadonlySet<string> {
+const found = new WeakMap<Graph, Reached>();
+
+function reachedIn(graph: Graph): Reached {
   const known = found.get(graph);
   if (known !== undefined) return known;
-  const reached = new Set([entry]);
+  const byEntry = new Set([entry]);
+  const undressed = new Set([entry]);
   // A set goes on with what is added to it on the way.
-  for (const from of reached) for (const to of graph.getModuleInfo(from)?.importedIds ?? []) reached.add(to);
+  for (const from of byEntry) for (const to of graph.getModuleInfo(from)?.importedIds ?? []) byEntry.add(to);
+  for (const from of undressed) {
+    const info = graph.getModuleInfo(from);
+    for (const to of [...(info?.importedIds ?? []), ...(info?.dynamicallyImportedIds ?? [])])
+      if (!DRESSED.includes(to)) undressed.add(to);
+  }
+  const reached = { byEntry, undressed };
   found.set(graph, reached);
   return reached;
 }
@@ -85,8 +104,15 @@ export default defineConfig({
         // Else every module that the entry shares with a part loaded later becomes a file of its own.
         codeSplitting: {
           groups: [
-            { debugName: "first", name: (id, graph) => (comesWithEntry(graph).has(id) ? "first" : null) },
-            { name: "shared", minShareCount: 2, test: /\.[jt]sx?$/ },
+            { debugName: "first", name: (id, graph) => (reachedIn(graph).byEntry.has(id) ? "first" : null) },
+            {
+              debugName: "shared",
+              name: (id, graph) => (reachedIn(graph).undressed.has(id) ? "shared" : null),
+              minShareCount: 2,
+              test: /\.[jt]sx?$/,
+            },
+            // What is left is of the dress: nobody waits for skirts, linings and lays who looks at none of them.
+            { name: "dress", minShareCount: 2, test: /\.[jt]sx?$/ },
           ],
         },
       },

@@ -1,7 +1,8 @@
 /** The one way from what the wearer decided to the whole dress: the plan's bodice, and all that hangs on it. */
 import { clothWidthOf } from "../cloth/usualCloth";
+import type { Allowances } from "../decisions/allowances";
 import type { Decided } from "../decisions/decided";
-import type { Dress } from "../decisions/dress";
+import type { Dress, Edges } from "../decisions/dress";
 import { draftEdges } from "../edges/draftEdges";
 import { draftLining } from "../lining/draftLining";
 import type { LiningDraft } from "../lining/liningDraft";
@@ -45,9 +46,9 @@ function deriveDress(work: DressDecided): Result<DressPlan, PlanFailure> {
 
 function dressOn(work: DressDecided, plan: Plan): DressPlan {
   const dress: Dress = work.dress ?? {};
-  const allowances = work.allowances ?? {};
+  const allowances = work.allowances ?? USUAL_ALLOWANCES;
   const { closure } = work.pattern;
-  const bodice = bodiceOf(plan, dress);
+  const bodice = bodiceOf({ plan, isSkirted: dress.skirt !== undefined });
   const waist = finishedWaist(bodice);
   const body = dressedBody(work);
   const skirt =
@@ -70,8 +71,8 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
       : draftLining({ lining: dress.lining, bodice, skirt: made, waist, body, closure, allowances });
   const lined = lining?.ok === true ? lining.value : null;
   const isLined = dress.lining?.bodice === true;
-  const edges = draftEdges({
-    edges: dress.edges ?? {},
+  const edges = edgesOf({
+    edges: dress.edges ?? NO_EDGES,
     straps: dress.straps ?? null,
     bodice,
     isLined,
@@ -152,10 +153,24 @@ function hipDepthOfLining(lining: LiningDraft | null, closure: Closure): Pick<Cl
   return figures === null ? {} : { liningHipDepth: hipBelow(figures.lengths, figures.hipDepth, closure) };
 }
 
-/** A skirt takes the place of the pattern's basque. */
-function bodiceOf({ left, right }: Plan, { skirt }: Dress): readonly [PieceSet, PieceSet] {
-  const of = (half: Plan["left"]): PieceSet =>
-    setOf(skirt === undefined ? half.pieces : half.pieces.filter(({ name }) => !isBasque(name)));
-  const one = of(left);
-  return [one, right === left ? one : of(right)];
+interface OnPlan {
+  readonly plan: Plan;
+  readonly isSkirted: boolean;
 }
+
+/** A skirt takes the place of the pattern's basque. The very same halves for one plan: much is remembered of them. */
+const bodiceOf = remember(
+  ["plan", "isSkirted"],
+  ({ plan: { left, right }, isSkirted }: OnPlan): readonly [PieceSet, PieceSet] => {
+    const of = (half: Plan["left"]): PieceSet =>
+      setOf(isSkirted ? half.pieces.filter(({ name }) => !isBasque(name)) : half.pieces);
+    const one = of(left);
+    return [one, right === left ? one : of(right)];
+  },
+);
+
+const edgesOf = remember(["bodice", "edges", "straps", "isLined", "closure", "allowances"], draftEdges);
+
+/** Where nothing is decided. */
+const NO_EDGES: Edges = {};
+const USUAL_ALLOWANCES: Allowances = {};

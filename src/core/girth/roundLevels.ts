@@ -60,7 +60,17 @@ interface Zone {
  * @param halves both halves; what hangs below the waist and is no basque is not among them
  * @param end    how far below the waist the opening ends, along it: a level is taken just there too
  */
-export function roundLevels(halves: readonly [PieceSet, PieceSet], opens: OpenSeam, end: Mm): readonly RoundLevel[] {
+export const roundLevels = (halves: readonly [PieceSet, PieceSet], opens: OpenSeam, end: Mm): readonly RoundLevel[] =>
+  round({ halves, opens, end });
+
+interface Round {
+  readonly halves: readonly [PieceSet, PieceSet];
+  readonly opens: OpenSeam;
+  readonly end: Mm;
+}
+
+/** A bodice keeps them whatever hangs on it. */
+const round = remember(["halves", "opens", "end"], ({ halves, opens, end }: Round): readonly RoundLevel[] => {
   const left = zonesOf(halves[0]);
   const right = halves[1] === halves[0] ? left : zonesOf(halves[1]);
   return [
@@ -70,10 +80,10 @@ export function roundLevels(halves: readonly [PieceSet, PieceSet], opens: OpenSe
       return other === undefined ? [] : levelsIn({ zone, other, opens, end });
     }),
   ];
-}
+});
 
 function seamLevels(halves: readonly [PieceSet, PieceSet], opens: OpenSeam): readonly RoundLevel[] {
-  const round = (seam: "waist" | "underBust", has: (name: PieceName) => boolean) =>
+  const girthOf = (seam: "waist" | "underBust", has: (name: PieceName) => boolean) =>
     sum(
       halves.flatMap((half) =>
         piecesOf(half)
@@ -82,12 +92,12 @@ function seamLevels(halves: readonly [PieceSet, PieceSet], opens: OpenSeam): rea
       ),
     );
   const isOfWaist = hasBasques(halves[0]) ? isBasque : (name: PieceName) => !isBasque(name);
-  const waist = { girth: round("waist", isOfWaist), below: 0, seam: "waist" } as const;
+  const waist = { girth: girthOf("waist", isOfWaist), below: 0, seam: "waist" } as const;
   if (halves[0].backBand === undefined) return [waist];
   const deep = sum(
     halves.map((half) => seamLength(pieceIn(half, "backBand"), opens === "side" ? "side" : "centre") / 2),
   );
-  return [waist, { girth: round("underBust", isBand), below: -deep, seam: "underBust" }];
+  return [waist, { girth: girthOf("underBust", isBand), below: -deep, seam: "underBust" }];
 }
 
 const hasBasques = ({ frontBasque, backBasque }: PieceSet): boolean =>

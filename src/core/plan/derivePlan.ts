@@ -115,16 +115,19 @@ const checksOn = (
   halves: readonly [PieceSet, PieceSet],
   half: PlanHalf,
 ) =>
-  runChecks({
-    pieces: setOf(half.pieces),
-    halves,
-    levels: half.levels,
-    darts: half.darts,
-    alterations: half.alterations,
-    closure: pattern.closure,
-    body: { bust, hip: bodyHip ?? null },
+  runChecks(
+    {
+      pieces: setOf(half.pieces),
+      halves,
+      levels: half.levels,
+      darts: half.darts,
+      alterations: half.alterations,
+      closure: pattern.closure,
+      body: { bust, hip: bodyHip ?? null },
+    },
     // What hangs below the waist is then not the plan's: the checks of the dress read the opening with it.
-  }).filter(({ name }) => name !== "openingPasses" || dress === undefined);
+    dress === undefined ? null : "openingPasses",
+  );
 
 const jobsOn = ({ built }: PickedHalf, half: PlanHalf, twice: ReadonlySet<PieceName>) =>
   listWork({ ...half, traced: built.cut, pieces: setOf(half.fitted), drawn: setOf(half.pieces), twice });
