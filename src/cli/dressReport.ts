@@ -193,6 +193,7 @@ function partReport(part: Part, work: Work) {
     /** As it is cut, opened where it lies on the fold. */
     cut_outline_mm: ringReport(open),
     stitch: outline,
+    other_half_stitch: kind === "piece" && part.otherHalf !== undefined ? outlineReport(part.otherHalf) : null,
     width_mm: kind === "rectangle" ? mm(part.width) : null,
     depth_mm: kind === "rectangle" ? mm(part.depth) : null,
     inner_radius_mm: kind === "sector" ? mm(part.inner) : null,
