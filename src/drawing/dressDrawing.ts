@@ -510,7 +510,9 @@ function closureMarks(
   { closure, dress, unit }: DressDecidedOf,
 ): Closed {
   const reach = below === null ? 0 : Math.min(Math.max(0, closure.belowWaist), below.length);
-  const text = zipMarkWords(reading?.zip[unit]?.length ?? null, reading?.opening ?? null, dress.zip, unit);
+  // One that wants the opening ended higher is not the zip of this opening.
+  const zip = reading?.endsAt[unit] === null ? reading.zip[unit] : null;
+  const text = zipMarkWords(zip?.length ?? null, reading?.opening ?? null, dress.zip, unit);
   const said = (at: Spot): ZipSaid | null => (text === null ? null : { text, at });
   if (closure.place === "centreBack") {
     const top = halves[0]?.own.neck[0];

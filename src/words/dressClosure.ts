@@ -3,10 +3,17 @@ import type { Opacity, Under } from "../core/decisions/dress";
 import type { Closure } from "../core/decisions/pattern";
 import type { LengthUnit } from "../core/decisions/work";
 import type { SeenFinish, UnderAdvice } from "../core/dress/dressPlan";
-import type { ClosureReading, OpeningLoop, WayIn, WayThrough, ZipLength } from "../core/opening/gettingIn";
+import {
+  isButtoned,
+  type ClosureReading,
+  type OpeningLoop,
+  type WayIn,
+  type WayThrough,
+  type ZipLength,
+} from "../core/opening/gettingIn";
 import { ON_A_MARK } from "../core/tolerance";
 import { MM_PER_INCH, type Mm } from "../core/units";
-import { formatLeast, formatLength } from "./terms/length";
+import { formatLeast, formatLength, mostLength } from "./terms/length";
 import { listWords } from "./terms/names";
 
 export const CLOSURE_PLACES: readonly { readonly value: Closure["place"]; readonly label: string }[] = [
@@ -29,7 +36,7 @@ const placeWords = ({ place }: Closure): string => (place === "side" ? "left sid
 /** "centre back, 46 cm zip; lets you in". */
 export function closureOutcome(closure: Closure, reading: ClosureReading | null, unit: LengthUnit): string {
   if (reading === null) return placeWords(closure);
-  const zip = reading.zip[unit];
+  const zip = reading.endsAt[unit] === null ? reading.zip[unit] : null;
   return `${placeWords(closure)}${zip === null ? "" : `, ${zipWords(zip)} zip`}; ${reading.passes ? "lets you in" : "too short"}`;
 }
 
@@ -82,16 +89,25 @@ const STUCK = "Do not force it: you could be caught inside with your arms up, or
 
 /** The next longer sold, in her unit first; what to do where none is. null: buttons close it, or it comes apart. */
 export function zipSoldWords(
-  { zip, passes, comesApart, leastOpening }: ClosureReading,
+  { zip, endsAt, passes, comesApart, leastOpening }: ClosureReading,
   closure: Closure,
   unit: LengthUnit,
 ): string | null {
-  if (comesApart || closure.buttons !== undefined || (!passes && leastOpening === null)) return null;
-  const sold = [zip[unit], zip[unit === "cm" ? "in" : "cm"]].filter((one) => one !== null);
+  if (comesApart || isButtoned(closure) || (!passes && leastOpening === null)) return null;
+  const both = [unit, unit === "cm" ? ("in" as const) : ("cm" as const)];
+  const sold = both.flatMap((one) => (endsAt[one] === null ? (zip[one] ?? []) : []));
+  const [ended] = both.flatMap((one) => {
+    const [longest, end] = [zip[one], endsAt[one]];
+    return longest === null || end === null
+      ? []
+      : [`end the opening ${mostLength(end, unit)} from the top, for a zip of ${zipWords(longest)}`];
+  });
   if (sold.length === 0)
-    return "No zip sold by length is long enough: buy one off the roll, or end the opening higher.";
+    return ended === undefined
+      ? "No zip sold by length is long enough: buy one off the roll."
+      : `No zip sold by length is long enough for the opening as it is: ${ended}. You still get in.`;
   const which = passes ? "" : "For the least opening: ";
-  return `${which}${which === "" ? "Buy" : "buy"} a zip of ${sold.map(zipWords).join(" or ")}, the next longer sold, and shorten it from below.`;
+  return `${which}${which === "" ? "Buy" : "buy"} a zip of ${sold.map(zipWords).join(" or ")}, the next longer sold, and shorten it from below.${zip[unit] === null || ended === undefined ? "" : ` Or ${ended}.`}`;
 }
 
 const MARKS: Readonly<Record<ClosureReading["levelMarks"][number]["at"], string>> = {
@@ -101,10 +117,11 @@ const MARKS: Readonly<Record<ClosureReading["levelMarks"][number]["at"], string>
   end: "the end of the opening",
 };
 
-/** Where both tapes are marked; null: nowhere. */
-export function levelMarkWords({ levelMarks }: ClosureReading, unit: LengthUnit): string | null {
+/** Where both tapes, or both edges that are buttoned, are marked; null: nowhere. */
+export function levelMarkWords({ levelMarks }: ClosureReading, closure: Closure, unit: LengthUnit): string | null {
   if (levelMarks.length === 0) return null;
   const marks = levelMarks.map(({ at, from }) => `${MARKS[at]} at ${formatLength(from, unit)}`);
+  if (isButtoned(closure)) return `Mark both edges alike, from the top: ${listWords(marks)}.`;
   return `Mark both tapes alike, from the zip’s upper end: ${listWords(marks)}. Hold it by basting or wash-away tape, not pins; close it and see that the marks meet before you sew it for good.`;
 }
 

@@ -3,7 +3,7 @@ import type { LengthUnit } from "../core/decisions/work";
 import { REEL } from "../core/sewing/reel";
 import type { Notion } from "../core/sewing/sewingStep";
 import { MM_PER_INCH } from "../core/units";
-import { formatAmount, formatLength } from "./terms/length";
+import { formatAmount, formatLength, mostLength } from "./terms/length";
 
 const NOTIONS: Readonly<Record<Notion["what"], string>> = {
   zip: "Zip",
@@ -40,14 +40,18 @@ export const notionWords = (notion: Notion, unit: LengthUnit): NotionWords => ({
   amount: amountWords(notion, unit),
 });
 
-function amountWords({ what, count, length, width, area, sold, comesApart = false }: Notion, unit: LengthUnit): string {
+function amountWords({ what, count, length, width, area, sold, ...zipped }: Notion, unit: LengthUnit): string {
   switch (what) {
     case "zip": {
       const zip = sold?.[unit] ?? null;
-      if (comesApart && length !== null) return `one that comes apart below, ${formatLength(length, unit)} long`;
+      const endsAt = zipped.endsAt?.[unit] ?? null;
+      if (zipped.comesApart === true && length !== null)
+        return `one that comes apart below, ${formatLength(length, unit)} long`;
+      if (zip !== null && endsAt !== null)
+        return `${soldWords(zip.length, zip.unit)}, the opening ended ${mostLength(endsAt, unit)} from the top`;
       if (zip !== null) return `${soldWords(zip.length, zip.unit)}, cut shorter at its lower end`;
       return length === null
-        ? "none is long enough"
+        ? "none: no opening of this seam lets you in"
         : `none sold is long enough for an opening of ${formatLength(length, unit)}`;
     }
     case "thread":

@@ -69,9 +69,11 @@ export function notionsOf(asked: SewingAsked): readonly Notion[] {
           {
             what: "zip" as const,
             count: 1,
-            length: reading.passes ? reading.opening : (reading.leastOpening ?? reading.opening),
+            length: reading.passes ? reading.opening : reading.leastOpening,
             width: null,
             sold: reading.zip,
+            endsAt: reading.endsAt,
+            comesApart: reading.comesApart,
           },
         ]
       : []),
