@@ -3,11 +3,12 @@ import type { Opacity, Under } from "../core/decisions/dress";
 import type { Closure } from "../core/decisions/pattern";
 import type { LengthUnit } from "../core/decisions/work";
 import type { SeenFinish, UnderAdvice } from "../core/dress/dressPlan";
-import type { ClosureReading, OpeningLoop, WayIn, WayThrough, ZipLength } from "../core/opening/gettingIn";
+import type { ClosureReading, OpeningLoop, WayIn, WayThrough } from "../core/opening/gettingIn";
 import { ON_A_MARK } from "../core/tolerance";
 import { MM_PER_INCH, type Mm } from "../core/units";
 import { formatLeast, formatLength } from "./terms/length";
 import { listWords } from "./terms/names";
+import { zipToBuy, zipWords } from "./terms/zip";
 
 export const CLOSURE_PLACES: readonly { readonly value: Closure["place"]; readonly label: string }[] = [
   { value: "centreBack", label: "Centre back" },
@@ -29,12 +30,9 @@ const placeWords = ({ place }: Closure): string => (place === "side" ? "left sid
 /** "centre back, 46 cm zip; lets you in". */
 export function closureOutcome(closure: Closure, reading: ClosureReading | null, unit: LengthUnit): string {
   if (reading === null) return placeWords(closure);
-  const zip = reading.zip[unit];
-  return `${placeWords(closure)}${zip === null ? "" : `, ${zipWords(zip)} zip`}; ${reading.passes ? "lets you in" : "too short"}`;
+  const zip = zipToBuy(reading.zip, unit);
+  return `${placeWords(closure)}${zip === null ? "" : `, ${zipWords(zip)} zip`}; ${reading.passes ? "lets you in" : "opening too short"}`;
 }
-
-/** As it stands on the packet. */
-const zipWords = ({ length, unit }: ZipLength): string => formatLength(length, unit).replace(/\.0 /, " ");
 
 const SEAMS_ROUND: Readonly<Record<NonNullable<OpeningLoop["at"]>, string>> = {
   neck: "along the neck edge",
@@ -68,7 +66,7 @@ function leastLength(mm: Mm, unit: LengthUnit): string {
 
 export function openingWords(reading: ClosureReading, unit: LengthUnit): string {
   const { opening, leastOpening, passes, comesApart } = reading;
-  if (comesApart) return "It opens all the way: nothing has to pass. Its zip is one that comes apart.";
+  if (comesApart) return "It opens all the way, so nothing has to pass. Its zip is an open-ended one.";
   const is = `The opening is ${formatLength(opening, unit)} long`;
   if (leastOpening === null) return `${is}, and none of this seam lets you in. ${STUCK}`;
   const least = `${leastLength(leastOpening, unit)} is the least that lets you in.`;
