@@ -54,7 +54,7 @@ export function wayWords({ way, tightest, needed, passes, longer }: WayThrough, 
     ? ""
     : longer === null
       ? " No opening of this seam would do."
-      : ` ${formatLeast(longer, unit)} further down would do.`;
+      : ` Open it ${formatLeast(longer, unit)} further down.`;
   return `${WAYS[way]}: ${passes ? "passes" : "does not pass"}. Tightest${of} ${loopPlace(tightest, unit)}: lets ${formatLength(tightest.lets, unit)} through, ${formatLength(needed, unit)} is needed.${cure}`;
 }
 
@@ -68,7 +68,7 @@ export function openingWords(reading: ClosureReading, unit: LengthUnit): string 
   const { opening, leastOpening, passes, comesApart } = reading;
   if (comesApart) return "It opens all the way, so nothing has to pass. Its zip is an open-ended one.";
   const is = `The opening is ${formatLength(opening, unit)} long`;
-  if (leastOpening === null) return `${is}, and none of this seam lets you in. ${STUCK}`;
+  if (leastOpening === null) return `${is}, and no opening in this seam lets you in. ${STUCK}`;
   const least = `${leastLength(leastOpening, unit)} is the least that lets you in.`;
   return passes
     ? `${is}; ${least}`
@@ -103,7 +103,7 @@ const MARKS: Readonly<Record<ClosureReading["levelMarks"][number]["at"], string>
 export function levelMarkWords({ levelMarks }: ClosureReading, unit: LengthUnit): string | null {
   if (levelMarks.length === 0) return null;
   const marks = levelMarks.map(({ at, from }) => `${MARKS[at]} at ${formatLength(from, unit)}`);
-  return `Mark both tapes alike, from the zip’s upper end: ${listWords(marks)}. Hold it by basting or wash-away tape, not pins; close it and see that the marks meet before you sew it for good.`;
+  return `Mark both tapes alike, from the zip’s upper end: ${listWords(marks)}. Tack it in or hold it with wash-away tape, not pins; close it and see that the marks meet before you sew it for good.`;
 }
 
 export const OPACITY_WORDS: Readonly<Record<Opacity, string>> = {
@@ -138,7 +138,7 @@ const SHOWING: Readonly<Record<UnderAdvice["showing"][number], string>> = {
 
 const SEEN: Readonly<Record<SeenFinish, string>> = {
   frenchSeam: "as French seams",
-  narrow: "sewn twice and trimmed beside it",
+  narrow: "sewn twice and trimmed close",
   bound: "bound",
   narrowHem: "turned twice, narrowly",
   binding: "bound",
