@@ -9,12 +9,12 @@ import {
   type OpeningLoop,
   type WayIn,
   type WayThrough,
-  type ZipLength,
 } from "../core/opening/gettingIn";
 import { ON_A_MARK } from "../core/tolerance";
 import { MM_PER_INCH, type Mm } from "../core/units";
 import { formatLeast, formatLength, mostLength } from "./terms/length";
 import { listWords } from "./terms/names";
+import { zipToBuy, zipWords } from "./terms/zip";
 
 export const CLOSURE_PLACES: readonly { readonly value: Closure["place"]; readonly label: string }[] = [
   { value: "centreBack", label: "Centre back" },
@@ -36,12 +36,9 @@ const placeWords = ({ place }: Closure): string => (place === "side" ? "left sid
 /** "centre back, 46 cm zip; lets you in". */
 export function closureOutcome(closure: Closure, reading: ClosureReading | null, unit: LengthUnit): string {
   if (reading === null) return placeWords(closure);
-  const zip = reading.endsAt[unit] === null ? reading.zip[unit] : null;
-  return `${placeWords(closure)}${zip === null ? "" : `, ${zipWords(zip)} zip`}; ${reading.passes ? "lets you in" : "too short"}`;
+  const zip = reading.endsAt[unit] === null ? zipToBuy(reading.zip, unit) : null;
+  return `${placeWords(closure)}${zip === null ? "" : `, ${zipWords(zip)} zip`}; ${reading.passes ? "lets you in" : "opening too short"}`;
 }
-
-/** As it stands on the packet. */
-const zipWords = ({ length, unit }: ZipLength): string => formatLength(length, unit).replace(/\.0 /, " ");
 
 const SEAMS_ROUND: Readonly<Record<NonNullable<OpeningLoop["at"]>, string>> = {
   neck: "along the neck edge",
@@ -63,7 +60,7 @@ export function wayWords({ way, tightest, needed, passes, longer }: WayThrough, 
     ? ""
     : longer === null
       ? " No opening of this seam would do."
-      : ` ${formatLeast(longer, unit)} further down would do.`;
+      : ` Open it ${formatLeast(longer, unit)} further down.`;
   return `${WAYS[way]}: ${passes ? "passes" : "does not pass"}. Tightest${of} ${loopPlace(tightest, unit)}: lets ${formatLength(tightest.lets, unit)} through, ${formatLength(needed, unit)} is needed.${cure}`;
 }
 
@@ -75,9 +72,9 @@ function leastLength(mm: Mm, unit: LengthUnit): string {
 
 export function openingWords(reading: ClosureReading, unit: LengthUnit): string {
   const { opening, leastOpening, passes, comesApart } = reading;
-  if (comesApart) return "It opens all the way: nothing has to pass. Its zip is one that comes apart.";
+  if (comesApart) return "It opens all the way, so nothing has to pass. Its zip is an open-ended one.";
   const is = `The opening is ${formatLength(opening, unit)} long`;
-  if (leastOpening === null) return `${is}, and none of this seam lets you in. ${STUCK}`;
+  if (leastOpening === null) return `${is}, and no opening in this seam lets you in. ${STUCK}`;
   const least = `${leastLength(leastOpening, unit)} is the least that lets you in.`;
   return passes
     ? `${is}; ${least}`
@@ -122,7 +119,7 @@ export function levelMarkWords({ levelMarks }: ClosureReading, closure: Closure,
   if (levelMarks.length === 0) return null;
   const marks = levelMarks.map(({ at, from }) => `${MARKS[at]} at ${formatLength(from, unit)}`);
   if (isButtoned(closure)) return `Mark both edges alike, from the top: ${listWords(marks)}.`;
-  return `Mark both tapes alike, from the zip’s upper end: ${listWords(marks)}. Hold it by basting or wash-away tape, not pins; close it and see that the marks meet before you sew it for good.`;
+  return `Mark both tapes alike, from the zip’s upper end: ${listWords(marks)}. Tack it in or hold it with wash-away tape, not pins; close it and see that the marks meet before you sew it for good.`;
 }
 
 export const OPACITY_WORDS: Readonly<Record<Opacity, string>> = {
@@ -157,7 +154,7 @@ const SHOWING: Readonly<Record<UnderAdvice["showing"][number], string>> = {
 
 const SEEN: Readonly<Record<SeenFinish, string>> = {
   frenchSeam: "as French seams",
-  narrow: "sewn twice and trimmed beside it",
+  narrow: "sewn twice and trimmed close",
   bound: "bound",
   narrowHem: "turned twice, narrowly",
   binding: "bound",

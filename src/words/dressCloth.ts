@@ -36,7 +36,7 @@ export const buyWords = ({ toBuy, width }: ClothLay, unit: LengthUnit): string =
 
 /** How good the lay is: no lay can be shorter than either of two lengths. */
 export const boundsWords = ({ length, leastByArea, leastByLongest, used }: ClothLay, unit: LengthUnit): string =>
-  `Laid within ${formatLength(length, unit)}. None could be shorter than ${formatLength(Math.max(leastByArea, leastByLongest), unit)}, by ${leastByArea > leastByLongest ? "the parts’ area" : "the longest part"}. ${Math.round(used * 100)} % of the cloth is used.`;
+  `Takes ${formatLength(length, unit)}. No lay takes less than ${formatLength(Math.max(leastByArea, leastByLongest), unit)}: ${leastByArea > leastByLongest ? "the parts cover as much" : "the longest part is as long"}. ${Math.round(used * 100)} % of the cloth is used.`;
 
 export function layFailureWords(failure: LayFailure, named: (key: string) => string, unit: LengthUnit): string {
   switch (failure.code) {
@@ -67,7 +67,7 @@ const plain = (value: number): string => numberEntry(value);
 function giveUpWords(giveUp: GiveUp, unit: LengthUnit): string {
   switch (giveUp.code) {
     case "remnant/single-layer":
-      return "parts cut singly, not folded";
+      return "the cloth laid single, not folded";
     case "remnant/both-ways":
       return "some parts turned upside down";
     case "remnant/elsewhere":

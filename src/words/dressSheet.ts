@@ -44,7 +44,7 @@ export const DRESS_COLUMNS = {
   grain: "Grain",
   across: "Across",
   down: "Down",
-  allowances: "Of that allowances",
+  allowances: "Allowances in that",
   step: "Step",
   seam: "Seam",
   allowance: "Allowance",

@@ -107,7 +107,7 @@ export function skirtNoteWords(note: SkirtNote, { tiers = [] }: Pick<SkirtDraft,
   const length = (mm: Mm): string => formatLength(mm, unit);
   switch (note.code) {
     case "skirt/hem-not-levelled":
-      return "The hem is equally long all round. Waist to floor at front, side and back makes it level.";
+      return "The skirt is equally long all round. Waist to floor at front, side and back makes it level.";
     case "skirt/no-step":
       return `${length(note.girth)} at the hem is too narrow to step; ${length(note.needed)} or a vent lets you walk.`;
     case "skirt/join-at-opening":
@@ -115,11 +115,11 @@ export function skirtNoteWords(note: SkirtNote, { tiers = [] }: Pick<SkirtDraft,
     case "skirt/hang-before-hemming":
       return "Let it hang for a day before you level the hem: cloth on the bias drops.";
     case "skirt/hip-depth-usual":
-      return `Hip taken to lie ${length(note.depth)} below the waist, as is usual for the bust. Measure waist to hip.`;
+      return `Hip taken to lie ${length(note.depth)} below the waist, as is usual for your bust. Measure waist to hip.`;
     case "skirt/length-usual":
       return note.by === null
         ? `${length(note.length)} is taken to reach the knee. The height on Tape, or waist to floor, tells it better.`
-        : `${length(note.length)} is to the knee, as is usual for the ${note.by === "height" ? "height" : "way from waist to floor"}.`;
+        : `${length(note.length)} is to the knee, as is usual for your ${note.by === "height" ? "height" : "waist to floor"}.`;
     case "skirt/pockets":
       return "Pockets go into the side seams, before these are sewn.";
   }

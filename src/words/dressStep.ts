@@ -7,7 +7,7 @@ import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
 import { notionWords } from "./notions";
 import { formatLength } from "./terms/length";
 
-export const DRESS_INTRO = "What hangs on the finished bodice, from the waist seam to the hem.";
+export const DRESS_INTRO = "From the finished bodice to the whole dress.";
 
 export type DressFold =
   | "skirt"

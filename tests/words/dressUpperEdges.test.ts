@@ -65,7 +65,7 @@ describe("an opening", () => {
     expect(openingWords(reading, "cm")).toContain("Do not force it");
     // 460.2 is 18.118 in, so the next eighth, 18 1/8; and 60.2 is 2.37 in, so the next sixteenth, 2 3/8.
     expect(openingWords(reading, "in")).toContain("too short by 2 3/8 in. 18 1/8 in is the least");
-    expect(openingWords({ ...reading, leastOpening: null }, "cm")).toContain("none of this seam lets you in");
+    expect(openingWords({ ...reading, leastOpening: null }, "cm")).toContain("no opening in this seam lets you in");
   });
 
   it("names the zip, and what to do where none is sold", () => {
@@ -90,7 +90,7 @@ describe("a cloth that shows through", () => {
       { of: "darts", by: "narrow" },
     ] as const;
     expect(showingWords({ ...advice, finishes })).toBe(
-      "What shows through: side seams as French seams; princess seams and darts sewn twice and trimmed beside it.",
+      "What shows through: side seams as French seams; princess seams and darts sewn twice and trimmed close.",
     );
     expect(showingWords({ ...advice, finishes: [] })).toBeNull();
   });

@@ -293,7 +293,7 @@ function ShareFields({ skirt, isPeplum }: { readonly skirt: Skirt; readonly isPe
         onChange={(value) => run(put(Number(value)))}
       />
       <NumberField
-        label="Or another share, per cent"
+        label="Or per cent of a full circle"
         field={isPeplum ? "dress.skirt.peplumShare" : "dress.skirt.share"}
         value={share === undefined ? undefined : share * 100}
         set={(percent) => put(percent / 100)}
