@@ -19,7 +19,7 @@ export default defineConfig({
   retries: 0,
   forbidOnly: process.env["CI"] !== undefined,
   timeout: 60_000,
-  expect: { timeout: 5_000 },
+  expect: { timeout: 20_000 },
   reporter: [["list"], ["json", { outputFile: report }]],
   use: {
     baseURL: address,
