@@ -109,7 +109,9 @@ function gathersOut(
     const to = Math.max(from, SEEN * (bodyAt(foot) + GATHERS_SEEN * more));
     places.push({ x: from + SPREAD_BY * (to - from), y: top + SPREAD_AT * (foot - top) }, { x: to, y: foot });
   }
-  return smoothOut(places);
+  const out = smoothOut(places);
+  // Her hip may hold it off more than its gathers do.
+  return (y) => Math.max(out(y), SEEN * bodyAt(y));
 }
 
 /** Cut round, it falls from the waist to the hem in a straight line, unless the hip holds it off. */

@@ -103,6 +103,74 @@ describe("the silhouette", () => {
   });
 });
 
+/** Bust, upper chest, waist, hip, bust point width, side neck to bust point: mm. */
+const BODIES: readonly (readonly [number, number, number, number, number, number])[] = [
+  [810, 775, 640, 880, 165, 245],
+  [905, 832, 752, 1034, 190, 268],
+  [1120, 1010, 920, 1180, 220, 300],
+];
+
+const HIP_EASE = 55;
+/** Ten dresses: what hangs on which bodice, and how long it was asked for. */
+const DRESSES: readonly (readonly [StyleName, Dress["skirt"] & object, number])[] = [
+  ["sideDart", { kind: "straight", length: 600, hipEase: HIP_EASE, vent: 180 }, 600],
+  ["sideDart", { kind: "peplum", peplumLength: 160 }, 160],
+  ["sideDart", { kind: "circle", share: 1, length: 620 }, 620],
+  ["princessArmhole", { kind: "aLine", panels: 6, length: 650, hipEase: HIP_EASE }, 650],
+  ["princessArmhole", { kind: "straight", length: 560, hipEase: HIP_EASE }, 560],
+  ["princessShoulder", { kind: "circle", share: 0.5, length: 600 }, 600],
+  ["princessShoulder", { kind: "gathered", length: 650 }, 650],
+  ["midriff", { kind: "tiers", length: 700, tiers: [{}, {}] }, 700],
+  ["midriff", { kind: "aLine", panels: 4, length: 550, hipEase: HIP_EASE }, 550],
+  ["midriff", { kind: "straight", length: 570, hipEase: HIP_EASE }, 570],
+];
+
+describe.each(DRESSES)("%s with %o", (style, skirt, long) => {
+  it("is drawn as wide and as long as she is, on three bodies: waist to hip to length", () => {
+    const seen = halfAxis();
+    for (const [bustGirth, upperChestGirth, waistGirth, hipGirth, bustPointWidth, sideNeckToBustPoint] of BODIES) {
+      const tapes = tapesOf({ bustGirth, upperChestGirth, waistGirth, hipGirth, bustPointWidth, sideNeckToBustPoint });
+      const work = { ...workOf(style, { skirt, measures: { waistToHip: 210 } }), tapes };
+      for (const figure of drawn(work)) {
+        const sides = lines(figure, "edge")
+          .map(spotsOf)
+          .filter((spots) => spots[0]?.y === 0 && (spots.at(-1)?.y ?? 0) > 100);
+        expect(sides).toHaveLength(2);
+        const wideAt = (y: number): number =>
+          sides.reduce((sum, spots) => sum + Math.abs(across(spots, y)) / (2 * seen), 0);
+        // The pattern's ease at the waist is 40.
+        expect(Math.abs(wideAt(0) - waistGirth - 40)).toBeLessThan(3);
+        for (const side of sides) expect(side.at(-1)?.y).toBeCloseTo(long, 0);
+        // Fitted, it is as wide at the hip as she is with the ease; all others are wider than she is below it.
+        const [hipEase = 0] = [skirt.hipEase];
+        const off = wideAt(210) - hipGirth - hipEase;
+        expect(Math.abs(hipEase > 0 ? off : 0)).toBeLessThan(6);
+        const below = hipEase > 0 || long < 300 ? [] : [217, 240, 300].map(wideAt);
+        expect(Math.min(Infinity, ...below)).toBeGreaterThan(hipGirth - 0.5);
+      }
+    }
+  });
+});
+
+/** Where a line is at a height, straight from spot to spot. */
+function across(spots: readonly { readonly x: number; readonly y: number }[], y: number): number {
+  const at = spots.findIndex((spot) => spot.y >= y);
+  const [b, a] = [spots[at], spots[at - 1] ?? spots[at]];
+  if (a === undefined || b === undefined) return NaN;
+  return b.y === a.y ? b.x : a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y);
+}
+
+it("has a side zip on her left, which is at the right of whoever sees her front, from underarm to its end", () => {
+  for (const [style, skirt] of DRESSES.slice(0, 9)) {
+    const [front, back] = drawn(workOf(style, { skirt }, { place: "side", belowWaist: 120 }));
+    const [ahead, behind] = [front, back].map((figure) => lines(figure, "zip").flatMap(spotsOf));
+    expect(ahead?.every(({ x }) => x > 0)).toBe(true);
+    expect(behind?.every(({ x }) => x < 0)).toBe(true);
+    expect(ahead?.at(-1)?.y).toBeCloseTo(120, 0);
+    expect(ahead?.[0]?.y).toBeLessThan(-100);
+  }
+});
+
 describe("what was decided of the dress is seen on it", () => {
   const has = (figure: Figure, role: FigureRole): boolean => lines(figure, role).some(({ path }) => path !== "");
 
