@@ -154,7 +154,7 @@ function closureReport(closure: ClosureReading | null) {
     },
     longer_mm: orNull(longer),
   });
-  const { ways, passes, opening, comesApart, leastOpening, zip, levelMarks } = closure;
+  const { ways, passes, opening, comesApart, leastOpening, zip, endsAt, levelMarks } = closure;
   return {
     passes,
     ways: ways.map(way),
@@ -163,6 +163,8 @@ function closureReport(closure: ClosureReading | null) {
     comes_apart: comesApart,
     zip_cm_mm: zipReport(zip.cm),
     zip_in_mm: zipReport(zip.in),
+    ends_for_zip_cm_mm: orNull(endsAt.cm),
+    ends_for_zip_in_mm: orNull(endsAt.in),
     level_marks: levelMarks.map(({ at, from }) => ({ at, from_top_mm: mm(from) })),
   };
 }
@@ -193,6 +195,7 @@ function partReport(part: Part, work: Work) {
     /** As it is cut, opened where it lies on the fold. */
     cut_outline_mm: ringReport(open),
     stitch: outline,
+    other_half_stitch: kind === "piece" && part.otherHalf !== undefined ? outlineReport(part.otherHalf) : null,
     width_mm: kind === "rectangle" ? mm(part.width) : null,
     depth_mm: kind === "rectangle" ? mm(part.depth) : null,
     inner_radius_mm: kind === "sector" ? mm(part.inner) : null,

@@ -35,7 +35,7 @@ const UNDERARM_SEEN = 0.985;
 const STRETCHES = 24;
 const FLATTENED = 12;
 
-export interface ShapedDart {
+interface ShapedDart {
   readonly line: readonly Spot[];
   readonly gathered: boolean;
 }

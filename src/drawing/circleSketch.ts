@@ -7,7 +7,7 @@ import { circleSteps, radiusWords, sideWords, STRAIGHT_GRAIN } from "../words/ci
 import { arcSpots, line, words, type Figure, type FigureMark, type Spot } from "./figure";
 
 /** From the pin, along the string. */
-export interface SketchRadii {
+interface SketchRadii {
   readonly waist: Mm;
   readonly hem: Mm;
   /** Of the lines that are cut. */

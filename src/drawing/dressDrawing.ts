@@ -16,6 +16,7 @@ import { outlineOf } from "../core/pattern/ring";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { zipMarkWords } from "../words/dressDrawing";
+import { zipToBuy } from "../words/terms/zip";
 import { bodiceHalf, held, SEEN, seenWidths, type BodiceHalf, type Side } from "./bodiceShape";
 import { textWidth } from "./fitLines";
 import { arcSpots, line, words, type Figure, type FigureMark, type Spot } from "./figure";
@@ -510,7 +511,9 @@ function closureMarks(
   { closure, dress, unit }: DressDecidedOf,
 ): Closed {
   const reach = below === null ? 0 : Math.min(Math.max(0, closure.belowWaist), below.length);
-  const text = zipMarkWords(reading?.zip[unit]?.length ?? null, reading?.opening ?? null, dress.zip, unit);
+  // One that wants the opening ended higher is not the zip of this opening.
+  const zip = reading?.endsAt[unit] === null ? zipToBuy(reading.zip, unit) : null;
+  const text = zipMarkWords(zip, reading?.opening ?? null, dress.zip, unit);
   const said = (at: Spot): ZipSaid | null => (text === null ? null : { text, at });
   if (closure.place === "centreBack") {
     const top = halves[0]?.own.neck[0];

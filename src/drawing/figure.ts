@@ -65,7 +65,7 @@ const tenth = (value: number): number => Math.round(value * 10) / 10 + 0;
 const written = ({ x, y }: Spot): string => `${tenth(x)} ${tenth(y)}`;
 
 /** Straight from spot to spot. */
-export function pathThrough(spots: readonly Spot[], closed = false): string {
+function pathThrough(spots: readonly Spot[], closed = false): string {
   const [first, ...rest] = spots;
   if (first === undefined) return "";
   return `M${written(first)}${rest.map((spot) => `L${written(spot)}`).join("")}${closed ? "Z" : ""}`;

@@ -10,7 +10,7 @@ import { textWidth } from "./fitLines";
 import { line, words, type Figure, type FigureMark, type Spot } from "./figure";
 
 /** One line of the list beside the drawing: by this a part is laid. */
-export interface LaidRow {
+interface LaidRow {
   /** On the drawing. */
   readonly number: number;
   readonly key: string;

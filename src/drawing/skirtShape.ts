@@ -18,7 +18,7 @@ const GATHERS_SEEN = 0.75;
 const STRETCHES = 48;
 
 /** One tier, or the whole skirt. */
-export interface ShapedTier {
+interface ShapedTier {
   readonly top: Mm;
   readonly foot: Mm;
   /** Whether it is gathered at its top. */

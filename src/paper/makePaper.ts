@@ -1,6 +1,7 @@
 /** True-scale paper from a plan: what it would be, and the file itself. Runs in a worker; nothing here knows a page. */
 import { dayWords } from "../words/terms/days";
 import type { TruePiece } from "../core/cutting/truePiece";
+import { drawnPieces } from "../core/parts/halfParts";
 import { fail, invariant, ok, type Result } from "../core/result";
 import { FORMATS, type PaperFormat } from "../core/sheets/formats";
 import { TEST_INCH } from "../core/sheets/testSquares";
@@ -243,9 +244,9 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
   const own = (
     choices.size === null ? plan.left.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(choices.size)] ?? [])
   ).filter(({ name }) => choices.pieces.includes(name));
-  const parts = (request.dress?.parts ?? []).flatMap((part) =>
-    part.kind === "piece" && pieces.some(({ key }) => key === part.key) ? [part.piece] : [],
-  );
+  const parts = drawnPieces(request.dress?.parts ?? [])
+    .filter((part) => pieces.some(({ key }) => key === part.key))
+    .map(({ piece }) => piece);
   return {
     kind: old === undefined ? SHEET_KIND[choices.kind] : OLD_OVERLAY_KIND,
     name: nameOf(work.name),

@@ -34,15 +34,15 @@ export function circleSteps({ part, radii, pin }: Sketched, unit: LengthUnit): r
       ? `Push a pin in on the fold, ${long(pin.along)} below the top of its place in the lay.`
       : `Push a pin in ${long(pin.across)} from the left of its place in the lay and ${long(pin.along)} below its top.`,
     waistRadii === undefined
-      ? `Tie a string to the pin and a chalk to the string. Draw the waist at ${long(radii.waist)} and the hem at ${long(radii.hem)} from the pin.`
-      : `Tie a string to the pin and a chalk to the string. Draw the hem at ${long(radii.hem)} from the pin. The waist is no circle, so that the hem hangs level: mark ${listWords(waistMarks(part, unit))}, and join the marks in an even curve.`,
+      ? `Tie a string to the pin and chalk to the string. Draw the waist at ${long(radii.waist)} and the hem at ${long(radii.hem)} from the pin.`
+      : `Tie a string to the pin and chalk to the string. Draw the hem at ${long(radii.hem)} from the pin. The waist is not quite a circle, so that the hem hangs level: mark ${listWords(waistMarks(part, unit))}, and join the marks in an even curve.`,
     waistRadii === undefined
       ? `Cut at ${long(radii.waistCut)} and at ${long(radii.hemCut)} from the pin${beside}.`
       : `Cut ${formatAmount(allowances.inner, unit)} inside the waist and at ${long(radii.hemCut)} from the pin${beside}.`,
     ...(slash === undefined
       ? []
       : [
-          `Cut it open from the hem to the waist ${foldSides === 1 ? "along the other fold" : "straight down from the pin"}: ${formatAmount(slash, unit)} of each edge go into that seam.`,
+          `Cut it open from the hem to the waist ${foldSides === 1 ? "along the other fold" : "straight down from the pin"}: ${formatAmount(slash, unit)} of each edge goes into that seam.`,
         ]),
   ];
 }

@@ -3,11 +3,18 @@ import type { Opacity, Under } from "../core/decisions/dress";
 import type { Closure } from "../core/decisions/pattern";
 import type { LengthUnit } from "../core/decisions/work";
 import type { SeenFinish, UnderAdvice } from "../core/dress/dressPlan";
-import type { ClosureReading, OpeningLoop, WayIn, WayThrough, ZipLength } from "../core/opening/gettingIn";
+import {
+  isButtoned,
+  type ClosureReading,
+  type OpeningLoop,
+  type WayIn,
+  type WayThrough,
+} from "../core/opening/gettingIn";
 import { ON_A_MARK } from "../core/tolerance";
 import { MM_PER_INCH, type Mm } from "../core/units";
-import { formatLeast, formatLength } from "./terms/length";
+import { formatLeast, formatLength, mostLength } from "./terms/length";
 import { listWords } from "./terms/names";
+import { zipToBuy, zipWords } from "./terms/zip";
 
 export const CLOSURE_PLACES: readonly { readonly value: Closure["place"]; readonly label: string }[] = [
   { value: "centreBack", label: "Centre back" },
@@ -29,12 +36,9 @@ const placeWords = ({ place }: Closure): string => (place === "side" ? "left sid
 /** "centre back, 46 cm zip; lets you in". */
 export function closureOutcome(closure: Closure, reading: ClosureReading | null, unit: LengthUnit): string {
   if (reading === null) return placeWords(closure);
-  const zip = reading.zip[unit];
-  return `${placeWords(closure)}${zip === null ? "" : `, ${zipWords(zip)} zip`}; ${reading.passes ? "lets you in" : "too short"}`;
+  const zip = reading.endsAt[unit] === null ? zipToBuy(reading.zip, unit) : null;
+  return `${placeWords(closure)}${zip === null ? "" : `, ${zipWords(zip)} zip`}; ${reading.passes ? "lets you in" : "opening too short"}`;
 }
-
-/** As it stands on the packet. */
-const zipWords = ({ length, unit }: ZipLength): string => formatLength(length, unit).replace(/\.0 /, " ");
 
 const SEAMS_ROUND: Readonly<Record<NonNullable<OpeningLoop["at"]>, string>> = {
   neck: "along the neck edge",
@@ -56,7 +60,7 @@ export function wayWords({ way, tightest, needed, passes, longer }: WayThrough, 
     ? ""
     : longer === null
       ? " No opening of this seam would do."
-      : ` ${formatLeast(longer, unit)} further down would do.`;
+      : ` Open it ${formatLeast(longer, unit)} further down.`;
   return `${WAYS[way]}: ${passes ? "passes" : "does not pass"}. Tightest${of} ${loopPlace(tightest, unit)}: lets ${formatLength(tightest.lets, unit)} through, ${formatLength(needed, unit)} is needed.${cure}`;
 }
 
@@ -68,9 +72,9 @@ function leastLength(mm: Mm, unit: LengthUnit): string {
 
 export function openingWords(reading: ClosureReading, unit: LengthUnit): string {
   const { opening, leastOpening, passes, comesApart } = reading;
-  if (comesApart) return "It opens all the way: nothing has to pass. Its zip is one that comes apart.";
+  if (comesApart) return "It opens all the way, so nothing has to pass. Its zip is an open-ended one.";
   const is = `The opening is ${formatLength(opening, unit)} long`;
-  if (leastOpening === null) return `${is}, and none of this seam lets you in. ${STUCK}`;
+  if (leastOpening === null) return `${is}, and no opening in this seam lets you in. ${STUCK}`;
   const least = `${leastLength(leastOpening, unit)} is the least that lets you in.`;
   return passes
     ? `${is}; ${least}`
@@ -82,16 +86,25 @@ const STUCK = "Do not force it: you could be caught inside with your arms up, or
 
 /** The next longer sold, in her unit first; what to do where none is. null: buttons close it, or it comes apart. */
 export function zipSoldWords(
-  { zip, passes, comesApart, leastOpening }: ClosureReading,
+  { zip, endsAt, passes, comesApart, leastOpening }: ClosureReading,
   closure: Closure,
   unit: LengthUnit,
 ): string | null {
-  if (comesApart || closure.buttons !== undefined || (!passes && leastOpening === null)) return null;
-  const sold = [zip[unit], zip[unit === "cm" ? "in" : "cm"]].filter((one) => one !== null);
+  if (comesApart || isButtoned(closure) || (!passes && leastOpening === null)) return null;
+  const both = [unit, unit === "cm" ? ("in" as const) : ("cm" as const)];
+  const sold = both.flatMap((one) => (endsAt[one] === null ? (zip[one] ?? []) : []));
+  const [ended] = both.flatMap((one) => {
+    const [longest, end] = [zip[one], endsAt[one]];
+    return longest === null || end === null
+      ? []
+      : [`end the opening ${mostLength(end, unit)} from the top, for a zip of ${zipWords(longest)}`];
+  });
   if (sold.length === 0)
-    return "No zip sold by length is long enough: buy one off the roll, or end the opening higher.";
+    return ended === undefined
+      ? "No zip sold by length is long enough: buy one off the roll."
+      : `No zip sold by length is long enough for the opening as it is: ${ended}. You still get in.`;
   const which = passes ? "" : "For the least opening: ";
-  return `${which}${which === "" ? "Buy" : "buy"} a zip of ${sold.map(zipWords).join(" or ")}, the next longer sold, and shorten it from below.`;
+  return `${which}${which === "" ? "Buy" : "buy"} a zip of ${sold.map(zipWords).join(" or ")}, the next longer sold, and shorten it from below.${zip[unit] === null || ended === undefined ? "" : ` Or ${ended}.`}`;
 }
 
 const MARKS: Readonly<Record<ClosureReading["levelMarks"][number]["at"], string>> = {
@@ -101,11 +114,12 @@ const MARKS: Readonly<Record<ClosureReading["levelMarks"][number]["at"], string>
   end: "the end of the opening",
 };
 
-/** Where both tapes are marked; null: nowhere. */
-export function levelMarkWords({ levelMarks }: ClosureReading, unit: LengthUnit): string | null {
+/** Where both tapes, or both edges that are buttoned, are marked; null: nowhere. */
+export function levelMarkWords({ levelMarks }: ClosureReading, closure: Closure, unit: LengthUnit): string | null {
   if (levelMarks.length === 0) return null;
   const marks = levelMarks.map(({ at, from }) => `${MARKS[at]} at ${formatLength(from, unit)}`);
-  return `Mark both tapes alike, from the zip’s upper end: ${listWords(marks)}. Hold it by basting or wash-away tape, not pins; close it and see that the marks meet before you sew it for good.`;
+  if (isButtoned(closure)) return `Mark both edges alike, from the top: ${listWords(marks)}.`;
+  return `Mark both tapes alike, from the zip’s upper end: ${listWords(marks)}. Tack it in or hold it with wash-away tape, not pins; close it and see that the marks meet before you sew it for good.`;
 }
 
 export const OPACITY_WORDS: Readonly<Record<Opacity, string>> = {
@@ -140,7 +154,7 @@ const SHOWING: Readonly<Record<UnderAdvice["showing"][number], string>> = {
 
 const SEEN: Readonly<Record<SeenFinish, string>> = {
   frenchSeam: "as French seams",
-  narrow: "sewn twice and trimmed beside it",
+  narrow: "sewn twice and trimmed close",
   bound: "bound",
   narrowHem: "turned twice, narrowly",
   binding: "bound",

@@ -12,8 +12,6 @@ import { capital, listWords } from "./terms/names";
 /** Narrower is a ribbon, wider is not woven (common practice, no source). */
 export const LEAST_CLOTH: Mm = 200;
 export const MOST_CLOTH: Mm = 4000;
-/** Per cent: what loses more is another cloth afterwards (common practice, no source). */
-export const MOST_SHRINKAGE = 25;
 
 export const LAYING = "Laying the parts out…";
 export const NOT_LAID = "The parts could not be laid out just now. Change something, or load the page again.";
@@ -38,7 +36,7 @@ export const buyWords = ({ toBuy, width }: ClothLay, unit: LengthUnit): string =
 
 /** How good the lay is: no lay can be shorter than either of two lengths. */
 export const boundsWords = ({ length, leastByArea, leastByLongest, used }: ClothLay, unit: LengthUnit): string =>
-  `Laid within ${formatLength(length, unit)}. None could be shorter than ${formatLength(Math.max(leastByArea, leastByLongest), unit)}, by ${leastByArea > leastByLongest ? "the parts’ area" : "the longest part"}. ${Math.round(used * 100)} % of the cloth is used.`;
+  `Takes ${formatLength(length, unit)}. No lay takes less than ${formatLength(Math.max(leastByArea, leastByLongest), unit)}: ${leastByArea > leastByLongest ? "the parts cover as much" : "the longest part is as long"}. ${Math.round(used * 100)} % of the cloth is used.`;
 
 export function layFailureWords(failure: LayFailure, named: (key: string) => string, unit: LengthUnit): string {
   switch (failure.code) {
@@ -69,7 +67,7 @@ const plain = (value: number): string => numberEntry(value);
 function giveUpWords(giveUp: GiveUp, unit: LengthUnit): string {
   switch (giveUp.code) {
     case "remnant/single-layer":
-      return "parts cut singly, not folded";
+      return "the cloth laid single, not folded";
     case "remnant/both-ways":
       return "some parts turned upside down";
     case "remnant/elsewhere":

@@ -1,18 +1,17 @@
 /** What is written on the drawing of the dress. */
 import type { LengthUnit } from "../core/decisions/work";
+import type { ZipLength } from "../core/opening/gettingIn";
 import type { Mm } from "../core/units";
 import { formatLength } from "./terms/length";
+import { zipWords } from "./terms/zip";
 
 /** "zip 40 cm", "opens 57.9 cm" where no zip sold is so long; nothing where neither is known. */
 export function zipMarkWords(
-  zip: Mm | null,
+  zip: ZipLength | null,
   opening: Mm | null,
   kind: "invisible" | "lapped" | undefined,
   unit: LengthUnit,
 ): string | null {
-  if (zip === null) return opening === null ? null : `opens ${whole(opening, unit)}`;
-  return `${kind === "lapped" ? "lapped zip" : "zip"} ${whole(zip, unit)}`;
+  if (zip === null) return opening === null ? null : `opens ${formatLength(opening, unit)}`;
+  return `${kind === "lapped" ? "lapped zip" : "zip"} ${zipWords(zip)}`;
 }
-
-/** Zips are sold in whole centimetres. */
-const whole = (mm: Mm, unit: LengthUnit): string => formatLength(mm, unit).replace(/\.0 /u, " ");

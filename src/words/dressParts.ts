@@ -51,8 +51,12 @@ function ringWords(key: string): string {
   return `${side === "" ? "" : `, ${side}`}${number === "" ? "" : ` ${number}`}`;
 }
 
-/** "1 on the fold", "2". */
-export const cutWords = ({ cut: { onFold, count } }: Part): string => `${count}${onFold ? " on the fold" : ""}`;
+/** "1 on the fold", "2"; of halves that differ and are joined "1, opened out, one layer, right side up". */
+export function cutWords(part: Part): string {
+  const { onFold, count } = part.cut;
+  if (part.kind === "piece" && part.otherHalf !== undefined) return `${count}, opened out, one layer, right side up`;
+  return `${count}${onFold ? " on the fold" : ""}`;
+}
 
 /** What is measured out rather than printed; null: it goes through the true-scale paper. */
 export function partMeasures(part: Part, unit: LengthUnit): string | null {

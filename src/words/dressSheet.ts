@@ -44,7 +44,7 @@ export const DRESS_COLUMNS = {
   grain: "Grain",
   across: "Across",
   down: "Down",
-  allowances: "Of that allowances",
+  allowances: "Allowances in that",
   step: "Step",
   seam: "Seam",
   allowance: "Allowance",
@@ -112,7 +112,7 @@ export function dressDoubts({ skirt, lining, closure, checks }: DressPlan, unit:
 /** What to know of it beside. */
 export function dressNotes({ skirt, closure, under, edges }: DressPlan, unit: LengthUnit): readonly string[] {
   const all = [
-    ...(skirt?.ok === true ? skirt.value.notes.map((note) => skirtNoteWords(note, unit)) : []),
+    ...(skirt?.ok === true ? skirt.value.notes.map((note) => skirtNoteWords(note, skirt.value, unit)) : []),
     closure !== null && closure.passes ? openingWords(closure, unit) : null,
     showingWords(under),
     edges.strap === null ? null : coverWords(edges.strap, unit),

@@ -1,6 +1,7 @@
 /** Skirts in words: their shapes, what each comes to, and what stands in the way of one. */
 import type { Skirt, SkirtKind, TierCut } from "../core/decisions/dress";
 import type { LengthUnit } from "../core/decisions/work";
+import { piecesOf } from "../core/pattern/pieceSet";
 import type { SkirtDraft, SkirtFailure, SkirtNote, SuppressionFigures, TierFigures } from "../core/skirts/skirtDraft";
 import { degreesFrom, type Mm } from "../core/units";
 import type { SumLine } from "./sumLine";
@@ -102,23 +103,23 @@ export function skirtFailureWords(failure: SkirtFailure, unit: LengthUnit): Skir
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 const plain = (value: number): string => String(Math.round(value * 100) / 100);
 
-export function skirtNoteWords(note: SkirtNote, unit: LengthUnit): string {
+export function skirtNoteWords(note: SkirtNote, { tiers = [] }: Pick<SkirtDraft, "tiers">, unit: LengthUnit): string {
   const length = (mm: Mm): string => formatLength(mm, unit);
   switch (note.code) {
     case "skirt/hem-not-levelled":
-      return "The hem is equally long all round. Waist to floor at front, side and back makes it level.";
+      return "The skirt is equally long all round. Waist to floor at front, side and back makes it level.";
     case "skirt/no-step":
       return `${length(note.girth)} at the hem is too narrow to step; ${length(note.needed)} or a vent lets you walk.`;
     case "skirt/join-at-opening":
-      return `The opening runs through ${tierName(note.tier - 1).toLowerCase()}: put a join there.`;
+      return `The opening runs through ${tiers.length > 1 ? tierName(note.tier - 1).toLowerCase() : "the skirt"}: put a join there.`;
     case "skirt/hang-before-hemming":
       return "Let it hang for a day before you level the hem: cloth on the bias drops.";
     case "skirt/hip-depth-usual":
-      return `Hip taken to lie ${length(note.depth)} below the waist, as is usual for the bust. Measure waist to hip.`;
+      return `Hip taken to lie ${length(note.depth)} below the waist, as is usual for your bust. Measure waist to hip.`;
     case "skirt/length-usual":
       return note.by === null
         ? `${length(note.length)} is taken to reach the knee. The height on Tape, or waist to floor, tells it better.`
-        : `${length(note.length)} is to the knee, as is usual for the ${note.by === "height" ? "height" : "way from waist to floor"}.`;
+        : `${length(note.length)} is to the knee, as is usual for your ${note.by === "height" ? "height" : "waist to floor"}.`;
     case "skirt/pockets":
       return "Pockets go into the side seams, before these are sewn.";
   }
@@ -148,22 +149,33 @@ export function skirtFigures(draft: SkirtDraft, unit: LengthUnit): readonly SumL
         ]),
     ...suppression.map((quarter) => ({
       words: `Taken in, each ${quarter.quarter} quarter`,
-      figure: suppressionFigure(quarter, unit),
+      figure: suppressionFigure(quarter, isPanelled(draft), unit),
     })),
-    ...(flare === undefined ? [] : [{ words: "Each side leans out by", figure: `${plain(degreesFrom(flare))}°` }]),
+    ...(flare === undefined || flare === 0
+      ? []
+      : [{ words: "Each side leans out by", figure: `${plain(degreesFrom(flare))}°` }]),
     { words: "Hem all round", figure: length(hem), total: true },
   ];
 }
 
-function suppressionFigure({ atSide, inDarts, dartLength, shutInto }: SuppressionFigures, unit: LengthUnit): string {
+/** In six panels a seam runs through each quarter, and stands in a dart's place. */
+const isPanelled = ({ halves: [left] }: SkirtDraft): boolean => piecesOf(left).length > 2;
+
+function suppressionFigure(
+  { atSide, inDarts, dartLength, shutInto }: SuppressionFigures,
+  isInSeam: boolean,
+  unit: LengthUnit,
+): string {
   const amount = (mm: Mm): string => formatAmount(mm, unit);
   const darts =
     inDarts.length === 0
       ? []
       : [
-          shutInto > 0
-            ? `${listWords(inDarts.map(amount))} shut into the flare, ${amount(shutInto)} at the hem`
-            : `${listWords(inDarts.map(amount))} in ${inDarts.length === 1 ? "a dart" : "darts"} ${formatLength(dartLength, unit)} long`,
+          isInSeam
+            ? `${listWords(inDarts.map(amount))} in the panel seam`
+            : shutInto > 0
+              ? `${listWords(inDarts.map(amount))} shut into the flare, ${amount(shutInto)} at the hem`
+              : `${listWords(inDarts.map(amount))} in ${inDarts.length === 1 ? "a dart" : "darts"} ${formatLength(dartLength, unit)} long`,
         ];
   return capital([`${amount(atSide)} at the side`, ...darts].join(", "));
 }

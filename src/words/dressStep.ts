@@ -7,7 +7,7 @@ import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
 import { notionWords } from "./notions";
 import { formatLength } from "./terms/length";
 
-export const DRESS_INTRO = "What hangs on the finished bodice, from the waist seam to the hem.";
+export const DRESS_INTRO = "From the finished bodice to the whole dress.";
 
 export type DressFold =
   | "skirt"
@@ -59,7 +59,7 @@ export const DRESS_MEASURE_WORDS: Readonly<Record<DressMeasure, DressMeasureWord
   },
 };
 
-export const FLOOR_WHY = "All three make the hem level over hip and seat.";
+export const FLOOR_WHY = "Waist to floor, all three of them, makes the hem level over hip and seat.";
 
 export const measuresOutcome = (entered: number, all: number): string =>
   entered === 0 ? "none yet; usual figures stand in" : `${entered} of ${all}`;

@@ -3,7 +3,8 @@ import type { LengthUnit } from "../core/decisions/work";
 import { REEL } from "../core/sewing/reel";
 import type { Notion } from "../core/sewing/sewingStep";
 import { MM_PER_INCH } from "../core/units";
-import { formatAmount, formatLength } from "./terms/length";
+import { formatAmount, formatLength, mostLength } from "./terms/length";
+import { zipToBuy, zipWords } from "./terms/zip";
 
 const NOTIONS: Readonly<Record<Notion["what"], string>> = {
   zip: "Zip",
@@ -33,21 +34,22 @@ const farWords = (mm: number, unit: LengthUnit): string =>
 const areaWords = (area: number, unit: LengthUnit): string =>
   unit === "cm" ? `${Math.ceil(area / MM2_PER_DM2)} dm²` : `${Math.ceil(area / MM_PER_INCH ** 2)} sq in`;
 
-const soldWords = (mm: number, unit: LengthUnit): string => formatLength(mm, unit).replace(/\.0 /, " ");
-
 export const notionWords = (notion: Notion, unit: LengthUnit): NotionWords => ({
   what: NOTIONS[notion.what],
   amount: amountWords(notion, unit),
 });
 
-function amountWords({ what, count, length, width, area, sold, comesApart = false }: Notion, unit: LengthUnit): string {
+function amountWords({ what, count, length, width, area, sold, ...zipped }: Notion, unit: LengthUnit): string {
   switch (what) {
     case "zip": {
-      const zip = sold?.[unit] ?? null;
-      if (comesApart && length !== null) return `one that comes apart below, ${formatLength(length, unit)} long`;
-      if (zip !== null) return `${soldWords(zip.length, zip.unit)}, cut shorter at its lower end`;
+      const zip = sold === undefined ? null : zipToBuy(sold, unit);
+      const endsAt = zipped.endsAt?.[unit] ?? null;
+      if (zipped.comesApart === true && length !== null) return `open-ended, ${formatLength(length, unit)} long`;
+      if (zip !== null && endsAt !== null)
+        return `${zipWords(zip)}, the opening ended ${mostLength(endsAt, unit)} from the top`;
+      if (zip !== null) return `${zipWords(zip)}, shortened from below`;
       return length === null
-        ? "none is long enough"
+        ? "none: no opening of this seam lets you in"
         : `none sold is long enough for an opening of ${formatLength(length, unit)}`;
     }
     case "thread":

@@ -40,12 +40,12 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
   elasticInStraps: "Draw the elastic into the back ends of the straps and sew across both ends of it.",
   basteStraps: ({ way }) =>
     way === "tied"
-      ? "Baste the ties to the right side of the upper edge at their marks, raw edges together, the free ends hanging down."
+      ? "Tack the ties to the right side of the upper edge at their marks, raw edges together, the free ends hanging down."
       : way === "crossed"
-        ? "Baste the straps to the right side of the front at their marks; cross them and pin them to the back."
-        : "Baste the straps to the right side of the front at their marks, and pin them to the back.",
+        ? "Tack the straps to the right side of the front at their marks; cross them and pin them to the back."
+        : "Tack the straps to the right side of the front at their marks, and pin them to the back.",
   fitBeforeTopEdge:
-    "Tack what is still open, close the opening with pins and try it on. Put right what is off, and baste down what was pinned, before the upper edge is closed.",
+    "Tack what is still open, close the opening with pins and try it on. Put right what is off, and tack down what was pinned, before the upper edge is closed.",
   bodiceSides: ({ way, seams }) =>
     way === "withLining"
       ? "Open shell and lining out at the underarm, and sew the side seams of both in one go."
@@ -106,7 +106,7 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
   vent: "Turn the vent in, and stitch across its upper end.",
   finishWaist: "Neaten the lower edge at the waist and turn it in.",
   liningSkirtDarts: ({ way }) =>
-    way === "pleats" ? "Skirt lining: baste the pleats at the waist." : "Skirt lining: sew the darts.",
+    way === "pleats" ? "Skirt lining: tack the pleats at the waist." : "Skirt lining: sew the darts.",
   liningSkirtSeams: "Skirt lining: sew its seams, and stop where its V ends.",
   liningSkirtToWaist:
     "Sew the skirt lining to the allowance of the waist seam, and to nothing else. Its ends are turned in and stay free of the zip.",

@@ -102,7 +102,6 @@ const WORKS: readonly (readonly [version: number, work: unknown])[] = [
       pattern: { ...STYLED, lengths: { height: { all: 1680 } } },
       picks: { baseSize: "14" },
       wearer: "An invented wearer",
-      dress: { opacity: "sheer" },
       seen: SEEN.map((one) => ({ ...one, sewn: [] })),
     },
   ],

@@ -76,3 +76,25 @@ test("is decided by keyboard alone", async ({ page }) => {
   await page.keyboard.press("ArrowLeft");
   await expect(page.getByRole("radio", { name: "bodice and skirt" })).toBeChecked();
 });
+
+test("the drawing covers nothing that is cut out and sewn, however far down the page is", async ({ page }) => {
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await page.goto("./#dress");
+  await page.getByRole("radio", { name: "Tiers", exact: true }).check();
+  for (const title of ["Cloth to buy", "Cut list", "Order of sewing"])
+    // oxlint-disable-next-line no-await-in-loop -- one after the other
+    await fold(page, title).locator("summary").first().click();
+  const drawing = page.locator(".dress-on-top");
+  for (const at of [
+    page.getByRole("textbox", { name: "Main cloth: I have this much" }),
+    fold(page, "Cut list").getByRole("row", { name: /^Tier 2/ }),
+    fold(page, "Order of sewing").getByRole("listitem").last(),
+  ]) {
+    // oxlint-disable-next-line no-await-in-loop -- one after the other
+    await at.evaluate((element) => element.scrollIntoView({ block: "center" }));
+    // oxlint-disable-next-line no-await-in-loop -- one after the other
+    const [covers, covered] = await Promise.all([drawing.boundingBox(), at.boundingBox()]);
+    if (covers === null || covered === null) throw new Error("not drawn");
+    expect(covers.y + covers.height).toBeLessThanOrEqual(covered.y);
+  }
+});

@@ -44,11 +44,7 @@ const seamOf = (halves: readonly [PieceSet, PieceSet], seam: SeamName, isFor: (n
 /** null: the plan itself has faults, which are told elsewhere, or there is none. */
 export function faultsOfDress(work: Work): readonly string[] | null {
   const plan = planOf(work);
-  if (
-    !plan.ok ||
-    faultsOfPlan(plan).length > 0 ||
-    plan.value.checks.some(({ ok, name }) => !ok && name !== "openingPasses")
-  )
+  if (!plan.ok || faultsOfPlan(plan).length > 0 || plan.value.checks.some(({ ok, name }) => !ok && SPOILING.has(name)))
     return null;
   const made = dressOf(work);
   if (!made.ok) return [`no dress: ${made.failure.code}`];
@@ -228,16 +224,23 @@ const ALWAYS: readonly (readonly [string, string])[] = [
   ["hemShell", "press"],
 ];
 
-/** Every level of the shell from the waist down to the opening's end, closely spaced. */
-function closureFaults({ tapes, pattern }: Work, { closure, waist }: DressPlan, skirt: SkirtDraft | null): string[] {
+/** Every level of the shell from the waist down to the opening's end or the hip, whichever is higher. */
+function closureFaults(
+  { tapes, pattern }: Work,
+  { closure, waist, body }: DressPlan,
+  skirt: SkirtDraft | null,
+): string[] {
   if (closure === null) return skirt === null ? [] : ["skirt without a closure"];
-  const { belowWaist } = pattern.closure;
+  const { belowWaist, place } = pattern.closure;
   const faults: string[] = [];
   for (const way of closure.ways) {
     if (way.passes !== way.tightest.lets >= way.needed) faults.push("way told wrongly");
     if (way.way !== "steppingIn" || skirt === null || belowWaist >= (skirt.levels.at(-1)?.below ?? 0)) continue;
+    // Stepping in, her hips end at their own line, and no level below it is drawn over them.
+    const { side, back } = skirt.lengths;
+    const hipLine = body.hipDepth + (place === "side" ? 0 : back - side);
     const loops = skirt.levels
-      .filter(({ below }) => below <= belowWaist)
+      .filter(({ below }) => below <= Math.min(belowWaist, hipLine))
       .map(({ below, girth }) => girth + 2 * (belowWaist - below));
     if (way.tightest.lets > Math.min(waist.whole + 2 * belowWaist, ...loops) + 1) faults.push("loop missed");
   }

@@ -3,7 +3,15 @@ import { describe, expect, it } from "vitest";
 import type { ClosureReading } from "../../src/core/opening/gettingIn";
 import { draftEdges } from "../../src/core/edges/draftEdges";
 import { setOf } from "../../src/core/pattern/pieceSet";
-import { missingWords, openingWords, showingWords, zipSoldWords } from "../../src/words/dressClosure";
+import {
+  closureOutcome,
+  levelMarkWords,
+  missingWords,
+  openingWords,
+  showingWords,
+  zipSoldWords,
+} from "../../src/words/dressClosure";
+import { notionWords } from "../../src/words/notions";
 import { coverWords, edgeLimitWords, strapFigureWords, strapSeamWords } from "../../src/words/dressEdges";
 import { invariant } from "../../src/core/result";
 import { planOf, testWork } from "../support/works";
@@ -15,11 +23,41 @@ const reading: ClosureReading = {
   comesApart: false,
   leastOpening: 460.2,
   zip: { cm: { length: 510, unit: "cm" }, in: { length: 508, unit: "in" } },
+  endsAt: { cm: null, in: null },
   levelMarks: [],
 };
 const zipped = { place: "centreBack", belowWaist: 0 } as const;
 
 describe("an opening", () => {
+  it("longer than the zips sold says where it ends for the longest, rounded down", () => {
+    const long: ClosureReading = {
+      ...reading,
+      passes: true,
+      opening: 600,
+      leastOpening: 555,
+      zip: { cm: { length: 600, unit: "cm" }, in: { length: 609.6, unit: "in" } },
+      endsAt: { cm: 575, in: 584.6 },
+    };
+    expect(zipSoldWords(long, zipped, "cm")).toContain("end the opening 57.5 cm from the top, for a zip of 60 cm.");
+    // 584.6 is 23.016 in.
+    expect(zipSoldWords(long, zipped, "in")).toContain("end the opening 23 in from the top, for a zip of 24 in.");
+    expect(closureOutcome(zipped, long, "cm")).toBe("centre back; lets you in");
+    // Of the inches one is long enough as it is.
+    const one = { ...long, opening: 579, endsAt: { cm: 575, in: null } };
+    expect(zipSoldWords(one, zipped, "cm")).toMatch(
+      /^Buy a zip of 24 in, the next longer sold, and shorten it from below\. Or end the opening 57\.5 cm from the top/,
+    );
+    const zip = { what: "zip", count: 1, length: 600, width: null, sold: long.zip, endsAt: long.endsAt } as const;
+    expect(notionWords(zip, "cm").amount).toBe("60 cm, the opening ended 57.5 cm from the top");
+    expect(notionWords({ ...zip, sold: { cm: null, in: null }, length: null }, "cm").amount).toContain("lets you in");
+  });
+
+  it("that is buttoned has no tapes to be marked", () => {
+    const marked: ClosureReading = { ...reading, levelMarks: [{ at: "waist", from: 410 }] };
+    expect(levelMarkWords(marked, { ...zipped, buttons: 8 }, "cm")).not.toMatch(/zip|tape/);
+    expect(levelMarkWords(marked, zipped, "cm")).toMatch(/^Mark both tapes alike/);
+  });
+
   it("too short says by how much, rounded up, and warns", () => {
     expect(openingWords(reading, "cm")).toMatch(
       /^The opening is 40\.0 cm long: too short by 61 mm\. 46\.1 cm is the least/,
@@ -27,7 +65,7 @@ describe("an opening", () => {
     expect(openingWords(reading, "cm")).toContain("Do not force it");
     // 460.2 is 18.118 in, so the next eighth, 18 1/8; and 60.2 is 2.37 in, so the next sixteenth, 2 3/8.
     expect(openingWords(reading, "in")).toContain("too short by 2 3/8 in. 18 1/8 in is the least");
-    expect(openingWords({ ...reading, leastOpening: null }, "cm")).toContain("none of this seam lets you in");
+    expect(openingWords({ ...reading, leastOpening: null }, "cm")).toContain("no opening in this seam lets you in");
   });
 
   it("names the zip, and what to do where none is sold", () => {
@@ -36,6 +74,8 @@ describe("an opening", () => {
     const none = { ...reading, passes: true, zip: { cm: null, in: null } };
     expect(zipSoldWords(none, zipped, "cm")).toContain("off the roll");
     expect(zipSoldWords(none, { ...zipped, buttons: 8 }, "cm")).toBeNull();
+    // Buttons are for a centre back.
+    expect(zipSoldWords(none, { ...zipped, place: "side", buttons: 8 }, "cm")).toContain("off the roll");
     expect(zipSoldWords({ ...none, comesApart: true }, zipped, "cm")).toBeNull();
   });
 });
@@ -50,7 +90,7 @@ describe("a cloth that shows through", () => {
       { of: "darts", by: "narrow" },
     ] as const;
     expect(showingWords({ ...advice, finishes })).toBe(
-      "What shows through: side seams as French seams; princess seams and darts sewn twice and trimmed beside it.",
+      "What shows through: side seams as French seams; princess seams and darts sewn twice and trimmed close.",
     );
     expect(showingWords({ ...advice, finishes: [] })).toBeNull();
   });

@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { SEWING_STEPS, type SewingStep } from "../../src/core/sewing/sewingStep";
+import { closureOutcome, zipSoldWords } from "../../src/words/dressClosure";
+import { zipMarkWords } from "../../src/words/dressDrawing";
 import { notionWords } from "../../src/words/notions";
+import { zipToBuy } from "../../src/words/terms/zip";
 import { sewingStepWords } from "../../src/words/sewing";
 
 const plain: SewingStep = {
@@ -92,9 +95,28 @@ describe("notions in words", () => {
   it("tells the zip that is sold, in the wearer's unit", () => {
     const sold = { cm: { length: 600, unit: "cm" as const }, in: { length: 558.8, unit: "in" as const } };
     const zip = { ...bare, what: "zip" as const, length: 579, sold };
-    expect(notionWords(zip, "cm").amount).toBe("60 cm, cut shorter at its lower end");
-    expect(notionWords(zip, "in").amount).toBe("22 in, cut shorter at its lower end");
+    expect(notionWords(zip, "cm").amount).toBe("60 cm, shortened from below");
+    expect(notionWords(zip, "in").amount).toBe("22 in, shortened from below");
     expect(notionWords({ ...zip, sold: { cm: null, in: null } }, "cm").amount).toContain("57.9 cm");
+  });
+
+  it("tells of the same zip beside the closure, on the drawing and among the notions, where one is sold in the other unit alone", () => {
+    // 604 mm are needed: the longest sold in centimetres is 60 cm, in inches 24 in, 609.6 mm (common practice, no source).
+    const sold = { cm: null, in: { length: 609.6, unit: "in" as const } };
+    const opening = {
+      ways: [],
+      passes: true,
+      opening: 579,
+      comesApart: false,
+      leastOpening: 500,
+      levelMarks: [],
+      endsAt: { cm: null, in: null },
+    };
+    const closure = { place: "centreBack" as const, belowWaist: 180 };
+    expect(notionWords({ ...bare, what: "zip", length: 579, sold }, "cm").amount).toBe("24 in, shortened from below");
+    expect(closureOutcome(closure, { ...opening, zip: sold }, "cm")).toContain("24 in zip");
+    expect(zipSoldWords({ ...opening, zip: sold }, closure, "cm")).toContain("a zip of 24 in");
+    expect(zipMarkWords(zipToBuy(sold, "cm"), 579, "lapped", "cm")).toBe("lapped zip 24 in");
   });
 
   it("rounds up thread, interfacing and tape", () => {

@@ -1,5 +1,5 @@
 /** Every copy of every part, and the ways in which each may lie on the cloth: plain data, that a worker can be sent. */
-import { isTurnedOver } from "../cutting/turnedOver";
+import { isPartTurnedOver } from "../cutting/turnedOver";
 import type { Allowances } from "../decisions/allowances";
 import { cutDepth, cutWidth, type Part, type RectanglePart } from "../parts/part";
 import { fail, invariant, ok, type Result } from "../result";
@@ -87,7 +87,8 @@ function ofPart(part: Part, allowances: Allowances, ground: Ground): readonly Co
 
 /** Whether what is cut first, right side of the cloth up, is the mirror image of what is drawn. */
 function startsOver(part: Part): boolean {
-  if (part.kind === "piece") return isTurnedOver(part.piece.name, part.half);
+  if (part.kind === "piece")
+    return isPartTurnedOver(part.group, part.piece.name, part.otherHalf === undefined ? part.half : "left");
   const isBack = part.key.startsWith(ROUND_BACK);
   // A quarter is drawn from its centre to its side, as pieces are; what goes over several from her left to her right.
   if (part.cut.count > 1) return false;

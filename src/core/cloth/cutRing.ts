@@ -6,9 +6,11 @@ import { cuttingLine } from "../allowance/cuttingLine";
 import { stretchesOf } from "../cutting/stretches";
 import type { Allowances } from "../decisions/allowances";
 import { cutDepth, cutWidth, type Part, type PiecePart, type SectorPart } from "../parts/part";
+import { drawnHalves } from "../parts/halfParts";
 import { remember } from "../remember";
 import { CUTTING_ACCURACY, ON_FOLD, SAME_POINT } from "../tolerance";
 import { radians, type Mm } from "../units";
+import type { ClothSpot } from "./cutting";
 import { boxRing, type Ring } from "./rings";
 
 export interface CutRing {
@@ -28,7 +30,9 @@ export const cutRingOf = (part: Part, allowances: Allowances): CutRing => ringOf
 function derive(part: Part, allowances: Allowances): CutRing {
   switch (part.kind) {
     case "piece": {
-      const ring = pieceRing(part, allowances);
+      const [left, right] = drawnHalves(part).map((half) => pieceRing(half, allowances));
+      if (left !== undefined && right !== undefined) return { open: joined(left, right), half: null };
+      const ring = left ?? [];
       return part.cut.onFold ? { open: unfolded(ring), half: ring } : { open: ring, half: null };
     }
     case "rectangle": {
@@ -105,13 +109,29 @@ function arc(radiusAt: (at: number) => Mm, from: number, to: number): Ring {
 const SMALLEST_ARC: Mm = 1;
 
 /** A half whose fold lies at x = 0, laid open: from one end of the fold round to the other, and back as its mirror image. */
-function unfolded(half: Ring): Ring {
+const unfolded = (half: Ring): Ring => joined(half, half);
+
+/**
+ * Two halves that hang together at x = 0, each given to the right of it: the second is laid at the left, its centre line's upper
+ * end on the first one's.
+ */
+function joined(half: Ring, other: Ring): Ring {
+  const [round, back] = [fromFold(half), fromFold(other)];
+  const [end, otherEnd, start, otherStart] = [round.at(-1), back.at(-1), round[0], back[0]];
+  if (end === undefined || otherEnd === undefined || start === undefined || otherStart === undefined) return half;
+  const down = Math.min(start.y, end.y) - Math.min(otherStart.y, otherEnd.y);
+  const isMet = (p: ClothSpot): boolean =>
+    [start, end].some(({ y }) => Math.abs(p.x) <= ON_FOLD && Math.abs(p.y + down - y) <= ON_FOLD);
+  const left = back.filter((p) => !isMet(p)).toReversed();
+  return [...round, ...left.map(({ x, y }) => ({ x: -x, y: y + down }))];
+}
+
+/** From one end of the fold round to the other. */
+function fromFold(half: Ring): Ring {
   const isOn = (index: number): boolean => Math.abs(half[index % half.length]?.x ?? Infinity) <= ON_FOLD;
   const start = half.findIndex((_, index) => isOn(index) && !isOn(index + 1));
   if (start < 0) return half;
   const way = [...half.slice(start), ...half.slice(0, start)];
   const end = way.findIndex(({ x }, index) => index > 0 && Math.abs(x) <= ON_FOLD);
-  const round = way.slice(0, end + 1);
-  const back = round.slice(1, -1).toReversed();
-  return [...round, ...back.map(({ x, y }) => ({ x: -x, y }))];
+  return way.slice(0, end + 1);
 }

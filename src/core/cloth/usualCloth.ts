@@ -27,13 +27,22 @@ export const widthOf = (cloth: Cloth, unit: LengthUnit): Mm => cloth.width ?? US
 /** What parts can lie on: without selvages; of cloth on the fold one of the two layers. */
 export const usableWidth = (width: Mm, onFold: boolean): Mm => (onFold ? width / 2 - SELVAGE : width - 2 * SELVAGE);
 
+/** Per cent: what loses more is another cloth afterwards (common practice, no source). None grows. */
+export const MOST_SHRINKAGE = 25;
+
+/** What is left of each millimetre once it has been washed; what a file says beyond that is read as the nearest that can be. */
+const leftOf = ({ shrinkage = 0 }: Cloth): number => 1 - Math.min(Math.max(shrinkage, 0), MOST_SHRINKAGE) / PER_CENT;
+
 /** What is left of a length once it has been washed. */
-export const shrunk = (length: Mm, { shrinkage = 0 }: Cloth): Mm => length * (1 - shrinkage / PER_CENT);
+export const shrunk = (length: Mm, cloth: Cloth): Mm => length * leftOf(cloth);
+
+/** The length that is left so long once it has been washed. */
+export const beforeWashing = (length: Mm, cloth: Cloth): Mm => length / leftOf(cloth);
 
 /** So much has to be bought that `length` is left once it has been washed, rounded up to what shops cut. */
-export function lengthToBuy(length: Mm, { shrinkage = 0 }: Cloth, unit: LengthUnit): Mm {
+export function lengthToBuy(length: Mm, cloth: Cloth, unit: LengthUnit): Mm {
   const step = CUT_BY[unit];
-  return step * Math.ceil((length / (1 - shrinkage / PER_CENT) - SAME_POINT) / step);
+  return step * Math.ceil((beforeWashing(length, cloth) - SAME_POINT) / step);
 }
 
 const PER_CENT = 100;

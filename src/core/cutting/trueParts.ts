@@ -6,6 +6,7 @@ import type { Allowances } from "../decisions/allowances";
 import type { Half } from "../decisions/alteration";
 import type { ClothName } from "../decisions/dress";
 import type { Closure } from "../decisions/pattern";
+import { drawnPieces } from "../parts/halfParts";
 import type { Part, PartGroup, PiecePart } from "../parts/part";
 import { isSamePiece, type PieceSet } from "../pattern/pieceSet";
 import type { Piece, PieceName } from "../pattern/piece";
@@ -15,7 +16,7 @@ import type { Mm } from "../units";
 import { notchPlaces, type NotchPlace } from "./notches";
 import type { TruePiece } from "./truePiece";
 import { isRefused, truePiece, turnedOver, type OutlineRefused } from "./truePieces";
-import { isTurnedOver } from "./turnedOver";
+import { FACES_BODY, isPartTurnedOver } from "./turnedOver";
 
 /** What is printed of a dress besides the pieces of its bodice, in the order in which it is offered. */
 export const PRINTED_GROUPS = ["skirt", "bodiceLining", "skirtLining", "facing", "strap", "underlining"] as const;
@@ -45,8 +46,6 @@ export interface PartsAsked {
 
 const isPrintedGroup = (group: PartGroup): group is PrintedGroup => PRINTED_GROUPS.some((one) => one === group);
 
-const isPiecePart = (part: Part): part is PiecePart => part.kind === "piece";
-
 const idOf = ({ key, half }: PiecePart): string =>
   half !== null && key.endsWith(`-${half}`) ? key.slice(0, -half.length - 1) : key;
 
@@ -59,7 +58,7 @@ function drawnParts(
   parts: readonly Part[],
 ): readonly { readonly part: PiecePart; readonly also: readonly PiecePart[] }[] {
   const drawn: { readonly part: PiecePart; readonly also: PiecePart[] }[] = [];
-  for (const part of parts.filter(isPiecePart)) {
+  for (const part of drawnPieces(parts)) {
     const like = drawn.find(({ part: { half, piece } }) => half === part.half && isSamePiece(piece, part.piece));
     if (like === undefined) drawn.push({ part, also: [] });
     else like.also.push(part);
@@ -95,7 +94,7 @@ export function printedParts(parts: readonly Part[]): readonly PrintedPart[] {
 export function replacedPieces({ left }: Plan, parts: readonly Part[]): readonly PieceName[] {
   const cut = new Set(
     parts
-      .filter(isPiecePart)
+      .flatMap((part) => (part.kind === "piece" ? [part] : []))
       .flatMap(({ group, piece }) => (group === "bodice" || group === "strap" ? piece.name : [])),
   );
   return left.pieces.map(({ name }) => name).filter((name) => !cut.has(name));
@@ -105,18 +104,19 @@ type Groups = readonly PartGroup[];
 
 /** The pieces of some groups, the wearer's left half first; of two layers of one piece the first. */
 function setsOf(parts: readonly Part[], groups: Groups): readonly [PieceSet, PieceSet] {
+  const drawn = drawnPieces(parts);
   const of = (half: Half): PieceSet => {
     const set: Partial<Record<PieceName, Piece>> = {};
     for (const group of groups) {
-      for (const part of parts) {
-        if (part.kind !== "piece" || part.group !== group || (part.half !== null && part.half !== half)) continue;
+      for (const part of drawn) {
+        if (part.group !== group || (part.half !== null && part.half !== half)) continue;
         set[part.piece.name] ??= part.piece;
       }
     }
     return set;
   };
   const left = of("left");
-  return parts.some(({ group, half }) => half !== null && groups.includes(group)) ? [left, of("right")] : [left, left];
+  return drawn.some(({ group, half }) => half !== null && groups.includes(group)) ? [left, of("right")] : [left, left];
 }
 
 const isThere = (parts: readonly Part[], group: PartGroup): boolean =>
@@ -144,9 +144,6 @@ function sewnWith(parts: readonly Part[], group: PrintedGroup): Groups {
       return [isThere(parts, "bodiceLining") ? "bodiceLining" : "bodice", "skirtLining"];
   }
 }
-
-/** The right side of these looks at the body: what is printed for her left half is drawn as the shell of her right one. */
-const FACES_BODY: ReadonlySet<PrintedGroup> = new Set(["bodiceLining", "skirtLining", "facing"]);
 
 /** The parts wanted, in the order in which they are offered; both halves of those that differ, the left one first. */
 export function truePartsOf({
@@ -202,8 +199,7 @@ export function truePartsOf({
         also: alsoCutBy(parts, key),
       };
       if (drawn.cutting.length < 3) return refused;
-      const over = half !== null && isTurnedOver(piece.name, half) !== FACES_BODY.has(group);
-      made.push(over ? turnedOver(drawn) : drawn);
+      made.push(isPartTurnedOver(group, piece.name, half) ? turnedOver(drawn) : drawn);
     }
   }
   return ok(made);

@@ -1,5 +1,6 @@
 /** Claims about upper edges and the opening. */
 import { seamLength } from "../girth/seamLength";
+import { drawnPieces } from "../parts/halfParts";
 import { isFrontPiece } from "../pattern/pieceGroups";
 import { SHOULDER_EASE } from "../pattern/shoulderEase";
 import type { Piece, SeamName } from "../pattern/piece";
@@ -13,9 +14,7 @@ export const checkEdges = (dress: SewingAsked): readonly DressCheck[] => [...fac
 
 /** Facings are as long as what they are sewn to: their own edges, and each other at shoulder and side. */
 function facingsWalk({ parts, bodice: [left, right] }: SewingAsked): readonly DressCheck[] {
-  const facings = parts.flatMap((part) =>
-    part.kind === "piece" && part.group === "facing" && part.cloth === "main" ? [part] : [],
-  );
+  const facings = drawnPieces(parts).filter(({ group, cloth }) => group === "facing" && cloth === "main");
   return facings.flatMap(({ piece, half }) => {
     const bodice = half === "right" ? right : left;
     const edges = (["neck", "strap", "armhole"] as const)

@@ -4,6 +4,9 @@ import { proportionAt } from "../draft/draftMeasures";
 import { measuresOf } from "../measures/tape";
 import type { DressBody } from "../parts/dressBody";
 
+/** mm. Nobody's hip lies nearer to the waist or further below it (common practice, no source); what a file says beyond is read so. */
+export const HIP_DEPTHS = { least: 100, most: 400 } as const;
+
 export function dressedBody({ tapes, dress }: Decided): DressBody {
   const { bustGirth = 0, waistGirth = 0, hipGirth = null, height = null } = measuresOf(tapes);
   const { waistToHip, waistToFloorFront, waistToFloorSide, waistToFloorBack, shoulderGirth } = dress?.measures ?? {};
@@ -12,7 +15,10 @@ export function dressedBody({ tapes, dress }: Decided): DressBody {
     waist: waistGirth,
     hip: hipGirth,
     height,
-    hipDepth: waistToHip ?? proportionAt("waistToHip", bustGirth),
+    hipDepth: Math.min(
+      Math.max(waistToHip ?? proportionAt("waistToHip", bustGirth), HIP_DEPTHS.least),
+      HIP_DEPTHS.most,
+    ),
     isHipDepthUsual: waistToHip === undefined,
     toFloor:
       waistToFloorFront === undefined || waistToFloorSide === undefined || waistToFloorBack === undefined

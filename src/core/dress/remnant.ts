@@ -5,7 +5,7 @@
 import { prepareLay } from "../cloth/layCloth";
 import type { ClothLay, LayFailure } from "../cloth/cutting";
 import type { LaySearch } from "../cloth/laySearch";
-import { shrunk } from "../cloth/usualCloth";
+import { beforeWashing, shrunk } from "../cloth/usualCloth";
 import type { ClothName, Dress, Skirt, Tier } from "../decisions/dress";
 import type { LengthUnit } from "../decisions/work";
 import type { PartGroup } from "../parts/part";
@@ -71,7 +71,6 @@ const LEAST_LENGTH = 0.6;
 const LENGTH_STEP: Readonly<Record<LengthUnit, Mm>> = { cm: 10, in: MM_PER_INCH / 2 };
 /** Where nothing goes by itself: shares of the way to their ends that all else is given up to before the length is. */
 const TOGETHER: readonly number[] = [0.5, 1];
-const PERCENT = 100;
 
 /** null: she has not said how much there is, or there is nothing to cut of it. */
 export function* remnantOf(work: DressDecided, name: ClothName): LaySearch<RemnantAnswer | null> {
@@ -85,8 +84,7 @@ export function* remnantOf(work: DressDecided, name: ClothName): LaySearch<Remna
   let missing: Mm | null = null;
   if (prepared.ok) {
     const lay = yield { prepared: prepared.value, effort: 1, goal: 0 };
-    const bought = (length: Mm): Mm => length / (1 - (cloth.shrinkage ?? 0) / PERCENT);
-    const over = bought(goal - lay.length);
+    const over = beforeWashing(goal - lay.length, cloth);
     if (lay.length <= goal + SAME_POINT) return { goes: true, has, lay, left: over };
     missing = -over;
   }

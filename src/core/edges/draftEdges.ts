@@ -5,9 +5,10 @@ import type { EdgeFinish, Edges, Straps } from "../decisions/dress";
 import type { Closure } from "../decisions/pattern";
 import { seamLength } from "../girth/seamLength";
 import { isFrontPiece } from "../pattern/pieceGroups";
+import { partsOfHalves } from "../parts/halfParts";
 import type { Part, PiecePart, RectanglePart } from "../parts/part";
 import type { Piece, SeamName } from "../pattern/piece";
-import { isSamePiece, piecesOf, type PieceSet } from "../pattern/pieceSet";
+import { piecesOf, type PieceSet } from "../pattern/pieceSet";
 import type { Mm } from "../units";
 import { stripLength, stripWidth } from "./bindings";
 import type { EdgeFigures, EdgesDraft } from "./edgesDraft";
@@ -125,14 +126,9 @@ function figuresOf(
 function facingParts(left: Facings, right: Facings | null): readonly Part[] {
   return left.pieces.flatMap((piece) => {
     const other = right?.pieces.find(({ name }) => name === piece.name);
-    const halves: readonly (readonly [Piece, Half | null])[] =
-      other === undefined || isSamePiece(piece, other)
-        ? [[piece, null]]
-        : [
-            [piece, "left"],
-            [other, "right"],
-          ];
-    return halves.flatMap(([one, half]) => [facingPart(one, half, "main"), facingPart(one, half, "interfacing")]);
+    const of = (cloth: "main" | "interfacing") =>
+      partsOfHalves(piece, other ?? null, (one, half) => facingPart(one, half, cloth));
+    return of("main").flatMap((part, at) => [part, ...of("interfacing").slice(at, at + 1)]);
   });
 }
 

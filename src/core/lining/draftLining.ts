@@ -11,7 +11,7 @@ import type { LiningDraft, LiningFailure } from "./liningDraft";
 import { liningParts } from "./liningParts";
 import { openAt } from "./openSeam";
 import { lineSkirt } from "./skirtLining";
-import { USUAL_BODICE_EASE, USUAL_FREE_BELOW, USUAL_FREE_BESIDE } from "./usualLining";
+import { FREE_LEAST, USUAL_BODICE_EASE, USUAL_FREE_BELOW, USUAL_FREE_BESIDE } from "./usualLining";
 
 export interface LiningAsked {
   readonly lining: Lining;
@@ -36,7 +36,7 @@ export function draftLining(asked: LiningAsked): Result<LiningDraft, LiningFailu
   const isSkirt = lining.skirt === true && skirt !== null;
   const free = {
     beside: lining.freeBeside ?? USUAL_FREE_BESIDE,
-    below: Math.max(closure.belowWaist, 0) + (lining.freeBelow ?? USUAL_FREE_BELOW),
+    below: Math.max(Math.max(closure.belowWaist, 0) + (lining.freeBelow ?? USUAL_FREE_BELOW), FREE_LEAST),
   };
   const lined = isSkirt ? lineSkirt({ ...asked, skirt, free }) : null;
   if (lined?.ok === false) return lined;

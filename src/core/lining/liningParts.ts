@@ -1,22 +1,21 @@
 /** The pieces of a lining as parts to be cut. */
 import type { Half } from "../decisions/alteration";
-import type { Part, PartGroup } from "../parts/part";
+import { partsOfHalves } from "../parts/halfParts";
+import type { PartGroup, PiecePart } from "../parts/part";
 import type { Piece } from "../pattern/piece";
-import { isSamePiece, piecesOf, type PieceSet } from "../pattern/pieceSet";
+import { piecesOf, type PieceSet } from "../pattern/pieceSet";
 
 /** Halves that are alike are cut as one. */
 export function liningParts(
   [left, right]: readonly [PieceSet, PieceSet],
   group: Extract<PartGroup, "bodiceLining" | "skirtLining">,
-): readonly Part[] {
-  return piecesOf(left).flatMap((piece) => {
-    const other = right[piece.name];
-    if (left === right || other === undefined || isSamePiece(piece, other)) return [partOf(piece, null, group)];
-    return [partOf(piece, "left", group), partOf(other, "right", group)];
-  });
+): readonly PiecePart[] {
+  return piecesOf(left).flatMap((piece) =>
+    partsOfHalves(piece, right[piece.name] ?? null, (one, half) => partOf(one, half, group)),
+  );
 }
 
-function partOf(piece: Piece, half: Half | null, group: PartGroup): Part {
+function partOf(piece: Piece, half: Half | null, group: PartGroup): PiecePart {
   const onFold = piece.centreOnFold;
   return {
     kind: "piece",

@@ -9,6 +9,8 @@ export const USUAL_BODICE_EASE: Mm = 10;
 export const USUAL_FREE_BESIDE: Mm = 6;
 /** How far below the zip's end the ends stay apart (20 to 30). */
 export const USUAL_FREE_BELOW: Mm = 25;
+/** An end that keeps clear of a zip at all comes in over at least so much, or there would be a step in the seam. */
+export const FREE_LEAST: Mm = 5;
 /** Over the hip, to sit and to walk. */
 export const USUAL_LINING_HIP_EASE: Mm = 50;
 /** How much shorter than the shell (20 to 30). */

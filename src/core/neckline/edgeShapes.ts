@@ -24,6 +24,10 @@ export interface Between {
 
 /** A round line leaves and comes in by handles of this share of the way to where its tangents meet: nearly an ellipse. */
 const ROUNDED = 0.58;
+/** Of a scoop those tangents meet no nearer the centre than this share of its width: nearer, a deep one would look like a V. */
+const ROUND_FROM = 0.65;
+/** What comes in flatter turns within this share of its height. */
+const TURNING = 0.35;
 
 /** Of a sweetheart: how high the curve over the bust rises above the peak at the centre, as a share of its width, and at most. */
 const RISE = 0.45;
@@ -38,7 +42,7 @@ const FULL_OFF_LINE: Radians = radiansFromDegrees(24);
 export function drawShape(shape: DrawnShape, way: Between, isStrapped: boolean): NewEdge {
   switch (shape) {
     case "scoop":
-      return plain(roundLine(way));
+      return plain(roundLine({ ...way, arriving: roundAt(way) }));
     case "vee":
       return plain(straightLine(way));
     case "square":
@@ -63,21 +67,42 @@ function meeting(a: PiecePoint, leaving: Radians, b: PiecePoint, arriving: Radia
   ];
 }
 
-/** Square to the centre, and into its end as told. */
+/** Square to the centre, and into its end as told; what comes in too flat to be round turns just below its end. */
 export function roundLine({ centre, up, end, arriving }: Between): EdgeCurve<"piece"> {
   const leaving = outOf(up);
-  const met = meeting(centre, leaving, end, arriving);
-  const [on, back] = met === null ? [0, 0] : [met[0], -met[1]];
-  if (on <= SHORTEST_EDGE || back <= SHORTEST_EDGE) {
+  const [met, across] = [meeting(centre, leaving, end, arriving), meeting(centre, leaving, end, up)];
+  const [run, height] = across === null ? [0, 0] : [across[0], -across[1]];
+  const least = ROUND_FROM * run;
+  const isHigh = height > SHORTEST_EDGE && least > SHORTEST_EDGE;
+  if (met !== null && -met[1] > SHORTEST_EDGE && met[0] > (isHigh ? least : SHORTEST_EDGE))
+    return cubicEdge({
+      a: centre,
+      c1: polar(centre, leaving, ROUNDED * met[0]),
+      c2: polar(end, arriving, ROUNDED * met[1]),
+      b: end,
+    });
+  if (!isHigh || met === null || met[1] >= 0) {
     const [c1, c2] = controls(centre, leaving, end, arriving);
     return cubicEdge({ a: centre, c1, c2, b: end });
   }
+  // As it would be where its tangents meet just far enough out, then the wider at its foot the flatter it comes in.
+  const on = Math.max(0, met[0]);
   return cubicEdge({
     a: centre,
-    c1: polar(centre, leaving, ROUNDED * on),
-    c2: polar(end, arriving, -ROUNDED * back),
+    c1: polar(centre, leaving, ROUNDED * on + (least - on)),
+    c2: polar(end, arriving, -(TURNING * height + (on / least) * (ROUNDED * -met[1] - TURNING * height))),
     b: end,
   });
+}
+
+/** Which way a scoop comes to its end: as it would, or steeper where it would else not be round at its foot. */
+function roundAt({ centre, up, end, arriving, bounds }: Between): Radians {
+  const out = outOf(up);
+  const [across, met] = [meeting(centre, out, end, up), meeting(centre, out, end, arriving)];
+  if (across === null || -across[1] < SHORTEST_EDGE) return arriving;
+  const least = ROUND_FROM * across[0];
+  if (met !== null && met[0] >= least && -met[1] > 0) return arriving;
+  return within(directionOf(polar(centre, out, least), end), bounds);
 }
 
 /** A way within bounds: the nearer bound where it is not. */

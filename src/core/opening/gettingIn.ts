@@ -1,8 +1,12 @@
 /** How she gets into the dress, and which zip it takes. mm. */
+import type { Closure } from "../decisions/pattern";
 import type { Mm } from "../units";
 
 /** How an opening is gone through: feet first by the hips, or overhead by bust and shoulders. */
 export type WayIn = "steppingIn" | "overhead";
+
+/** At the side it is a zip, though buttons may have been chosen for a centre back before. */
+export const isButtoned = ({ place, buttons }: Closure): boolean => place === "centreBack" && buttons !== undefined;
 
 /** A loop of cloth that the body goes through: the girth at a level and twice the way from there to the opening's end. */
 export interface OpeningLoop {
@@ -42,10 +46,16 @@ export interface ClosureReading {
   /** The shortest that lets her in, over the easier way; null: none does. */
   readonly leastOpening: Mm | null;
   /**
-   * The next longer sold in each unit, for the opening as it stands, or for the least one where that is too short; null: none
-   * sold is long enough, or buttons close it, or it comes apart.
+   * The next longer sold in each unit, for the opening as it stands, or for the least one where that is too short; the longest
+   * sold where that lets her in with the opening ended higher; null: none sold is long enough, or buttons close it, or it comes
+   * apart.
    */
   readonly zip: { readonly cm: ZipLength | null; readonly in: ZipLength | null };
+  /**
+   * Where the opening then has to end, from its upper end, if none sold is long enough for it as it stands, but the longest is
+   * for the least one; else null.
+   */
+  readonly endsAt: { readonly cm: Mm | null; readonly in: Mm | null };
   /** Where both tapes are marked level, from the upper end of the zip. */
   readonly levelMarks: readonly { readonly at: "topEdge" | "underBust" | "waist" | "end"; readonly from: Mm }[];
 }

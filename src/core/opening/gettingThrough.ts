@@ -52,7 +52,7 @@ export interface GarmentOpened {
 }
 
 /** A loop of cloth that something has to go through. */
-export interface Loop {
+interface Loop {
   readonly girth: Mm;
   /** How far below the waist it meets the seam that opens; null: it stays closed however long the opening is. */
   readonly below: Mm | null;

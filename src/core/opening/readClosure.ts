@@ -3,9 +3,9 @@ import type { Closure } from "../decisions/pattern";
 import { seamLength } from "../girth/seamLength";
 import type { PieceSet } from "../pattern/pieceSet";
 import type { Mm } from "../units";
-import type { ClosureReading, WayThrough } from "./gettingIn";
+import { isButtoned, type ClosureReading, type WayThrough, type ZipLength } from "./gettingIn";
 import { aboveWaist, getThrough, tightestOf, type HangingLevel, type WayRead } from "./gettingThrough";
-import { nextLongerZip, zipNeeded } from "./zipLengths";
+import { longestZip, nextLongerZip, openingClosedBy, zipNeeded } from "./zipLengths";
 
 export interface ClosureAsked {
   /** The finished bodice, the wearer's left half first. */
@@ -56,17 +56,41 @@ export function readClosure(asked: ClosureAsked): ClosureReading {
   const leastOpening = ways.length === 0 ? opening : leastEnd === Infinity ? null : Math.max(above + leastEnd, 0);
   const isWhole = ways.length === 0;
   const closed = passes ? opening : leastOpening;
-  const sold = (unit: "cm" | "in") =>
-    closure.buttons !== undefined || isWhole || closed === null ? null : nextLongerZip(zipNeeded(closed, zip), unit);
+  const hasZip = !isButtoned(closure) && !isWhole && closed !== null && leastOpening !== null;
+  const sold = (unit: "cm" | "in"): SoldZip =>
+    hasZip ? soldFor({ closed, least: leastOpening, zip, unit }) : { zip: null, endsAt: null };
+  const [cm, inch] = [sold("cm"), sold("in")];
   return {
     ways: ways.flatMap((way) => throughOf(way, above)),
     passes,
     opening,
     leastOpening,
     comesApart: isWhole,
-    zip: { cm: sold("cm"), in: sold("in") },
+    zip: { cm: cm.zip, in: inch.zip },
+    endsAt: { cm: cm.endsAt, in: inch.endsAt },
     levelMarks: marksOf(bodice, closure, above, opening),
   };
+}
+
+interface SoldZip {
+  readonly zip: ZipLength | null;
+  readonly endsAt: Mm | null;
+}
+
+interface ZipSought {
+  readonly closed: Mm;
+  readonly least: Mm;
+  readonly zip: "invisible" | "lapped";
+  readonly unit: "cm" | "in";
+}
+
+/** The next longer one; where none is, the longest, if the opening may end as high as that asks. */
+function soldFor({ closed, least, zip, unit }: ZipSought): SoldZip {
+  const next = nextLongerZip(zipNeeded(closed, zip), unit);
+  if (next !== null) return { zip: next, endsAt: null };
+  const longest = longestZip(unit);
+  const endsAt = openingClosedBy(longest, zip);
+  return endsAt >= least ? { zip: longest, endsAt } : { zip: null, endsAt: null };
 }
 
 function throughOf({ way, passages, longer }: WayRead, above: Mm): readonly WayThrough[] {

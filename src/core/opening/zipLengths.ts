@@ -17,6 +17,14 @@ const INVISIBLE_BELOW: Mm = 25;
 export const zipNeeded = (opening: Mm, zip: "invisible" | "lapped"): Mm =>
   opening + (zip === "invisible" ? INVISIBLE_BELOW : 0);
 
+/** How long an opening a zip closes at the most. */
+export const openingClosedBy = ({ length }: ZipLength, zip: "invisible" | "lapped"): Mm => length - zipNeeded(0, zip);
+
+/** The longest one that is sold. */
+export function longestZip(unit: ZipLength["unit"]): ZipLength {
+  return { length: Math.max(...SOLD[unit]) * MM_PER[unit], unit };
+}
+
 /** The next longer one that is sold, never the nearest; null: none is as long. */
 export function nextLongerZip(needed: Mm, unit: ZipLength["unit"]): ZipLength | null {
   const length = SOLD[unit].map((label) => label * MM_PER[unit]).find((sold) => sold >= needed);

@@ -36,6 +36,8 @@ interface AnyPart {
 export interface PiecePart extends AnyPart {
   readonly kind: "piece";
   readonly piece: Piece;
+  /** Set where the halves differ but hang together at the centre: `piece` is then the left one, and both are cut as one, open. */
+  readonly otherHalf?: Piece;
   /** Of its seams that are cut by another allowance than the wearer's: a hem of its own. */
   readonly allowances?: Allowances;
 }

@@ -22,7 +22,7 @@ export const isBasque = (piece: PieceName): boolean => piece === "frontBasque" |
 const SKIRT_PIECES: ReadonlySet<PieceName> = new Set(["skirtFront", "skirtSideFront", "skirtSideBack", "skirtBack"]);
 
 /** A panel of a skirt. */
-export const isSkirtPiece = (piece: PieceName): boolean => SKIRT_PIECES.has(piece);
+const isSkirtPiece = (piece: PieceName): boolean => SKIRT_PIECES.has(piece);
 
 /** What hangs on the waist seam: a basque, or a panel of a skirt. */
 export const isBelowWaist = (piece: PieceName): boolean => isBasque(piece) || isSkirtPiece(piece);
@@ -31,7 +31,7 @@ export const isBelowWaist = (piece: PieceName): boolean => isBasque(piece) || is
 export const isBand = (piece: PieceName): boolean => piece === "frontBand" || piece === "backBand";
 
 /** Drafted for the rest of the dress. */
-export const isDressPiece = (piece: PieceName): piece is DressPiece => DRESS_PIECES.some((name) => name === piece);
+const isDressPiece = (piece: PieceName): piece is DressPiece => DRESS_PIECES.some((name) => name === piece);
 
 /** A piece of a bodice drawn where it lies on the body: no strap, and no facing or other piece of a pattern of one's own. */
 export const isOnBody = (piece: PieceName): boolean =>

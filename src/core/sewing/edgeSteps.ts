@@ -1,6 +1,7 @@
 /** Straps, and the finish of every upper edge. */
 import { allowanceOf } from "../cutting/usualAllowances";
 import type { EdgeFigures } from "../edges/edgesDraft";
+import { drawnPieces } from "../parts/halfParts";
 import type { Part } from "../parts/part";
 import { seamLength } from "../girth/seamLength";
 import type { SeamName } from "../pattern/piece";
@@ -134,9 +135,8 @@ function facingSteps(
 
 /** A facing is joined where the bodice is, over its own depth. */
 const facingJoins = (facings: readonly Part[], seams: readonly SeamName[]): readonly SewnSeam[] =>
-  facings.flatMap((part) => {
-    if (part.kind !== "piece" || !isFrontPiece(part.piece.name)) return [];
-    const { piece, half } = part;
+  drawnPieces(facings).flatMap(({ piece, half }) => {
+    if (!isFrontPiece(piece.name)) return [];
     return seams
       .map((seam) => ({
         seam,

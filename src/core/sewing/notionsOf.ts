@@ -1,6 +1,7 @@
 /** What is bought beside the cloth. mm. */
 import { signedArea } from "../geometry/outline";
 import { cutDepth, cutWidth, type Part } from "../parts/part";
+import type { Piece } from "../pattern/piece";
 import { curveOf } from "../pattern/ring";
 import type { Mm } from "../units";
 import { orderOfSewing } from "./orderOfSewing";
@@ -68,9 +69,11 @@ export function notionsOf(asked: SewingAsked): readonly Notion[] {
           {
             what: "zip" as const,
             count: 1,
-            length: reading.passes ? reading.opening : (reading.leastOpening ?? reading.opening),
+            length: reading.passes ? reading.opening : reading.leastOpening,
             width: null,
             sold: reading.zip,
+            endsAt: reading.endsAt,
+            comesApart: reading.comesApart,
           },
         ]
       : []),
@@ -100,6 +103,7 @@ function areaOf(part: Part): number {
   const times = part.cut.count * (part.cut.onFold ? 2 : 1);
   if (part.kind === "rectangle") return times * cutWidth(part) * cutDepth(part);
   if (part.kind === "sector") return (times * part.angle * (part.outer ** 2 - part.inner ** 2)) / 2;
-  const { piece } = part;
-  return times * Math.abs(signedArea(piece.edges.map((edge) => curveOf(piece, edge))));
+  const { piece, otherHalf } = part;
+  const ofPiece = (one: Piece): number => Math.abs(signedArea(one.edges.map((edge) => curveOf(one, edge))));
+  return times * (ofPiece(piece) + (otherHalf === undefined ? 0 : ofPiece(otherHalf)));
 }

@@ -24,4 +24,6 @@ export function preparingSteps(dress: SewnDress): readonly StepDraft[] {
 }
 
 const hasDarts = (part: Part): boolean =>
-  part.kind === "piece" && part.cloth !== "interfacing" && part.piece.darts.length > 0;
+  part.kind === "piece" &&
+  part.cloth !== "interfacing" &&
+  (part.piece.darts.length > 0 || (part.otherHalf?.darts.length ?? 0) > 0);

@@ -2,7 +2,7 @@
 import type { Half } from "../decisions/alteration";
 import type { StrapKind } from "../decisions/dress";
 import type { DartName, PieceName, SeamName } from "../pattern/piece";
-import type { ClosureReading, ZipLength } from "../opening/gettingIn";
+import type { ClosureReading } from "../opening/gettingIn";
 import type { Mm } from "../units";
 
 /** What each step is; its words are in src/words/sewing.ts. In the order that reads well wherever nothing else is asked. */
@@ -139,7 +139,7 @@ export interface Notion {
   readonly what: "zip" | "interfacing" | "elastic" | "buttons" | "thread" | "bias" | "washAwayTape" | "hookAndEye";
   /** Pieces; of thread reels. */
   readonly count: number;
-  /** Of each piece; of thread all that is used. Of a zip the shortest that will do. */
+  /** Of each piece; of thread all that is used. Of a zip the opening that it closes; null: none of this seam lets her in. */
   readonly length: Mm | null;
   readonly width: Mm | null;
   /** mm²: of interfacing, all pieces as cut; how long a cloth they need is told by their lay. */
@@ -147,5 +147,7 @@ export interface Notion {
   /** Of a zip: it comes apart at its lower end, since the garment does. */
   readonly comesApart?: boolean;
   /** Of a zip: the next longer that is sold, null where none is. */
-  readonly sold?: { readonly cm: ZipLength | null; readonly in: ZipLength | null };
+  readonly sold?: ClosureReading["zip"];
+  /** Of a zip: where the opening has to end for it, if not where it does; from its upper end. */
+  readonly endsAt?: ClosureReading["endsAt"];
 }

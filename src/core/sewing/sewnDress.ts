@@ -1,5 +1,6 @@
 /** What of a dress decides which steps there are. */
 import type { Half } from "../decisions/alteration";
+import { isButtoned } from "../opening/gettingIn";
 import { seamLength } from "../girth/seamLength";
 import { isBasque, isFrontPiece } from "../pattern/pieceGroups";
 import { piecesOf } from "../pattern/pieceSet";
@@ -41,7 +42,7 @@ export function readDress(asked: SewingAsked): SewnDress {
   const hasShoulders = pieces.some((piece) => piece.name !== "strap" && seamLength(piece, "shoulder") > 0);
   return {
     ...asked,
-    closes: !isSide && closure.buttons !== undefined ? "buttons" : (dress.zip ?? "invisible"),
+    closes: isButtoned(closure) ? "buttons" : (dress.zip ?? "invisible"),
     isSide,
     closedSides: isSide ? ["right"] : BOTH_HALVES,
     hasBasque: pieces.some(({ name }) => isBasque(name)),

@@ -22,6 +22,7 @@ import {
   DART_SHARES,
   DARTS_MOST,
   FLARE_MOST,
+  HIP_BELOW_WAIST,
   LENGTH_RANGE,
   PANEL_FLARE_SHARE,
   PANEL_SHARE,
@@ -78,6 +79,13 @@ export function draftALine(asked: ALineAsked): Result<ALineDraft, SkirtFailure> 
   const least = hipDepth + BELOW_HIP_LEAST;
   if (lengths.side < least)
     return fail({ code: "skirt/length-out-of-range", length: lengths.side, least, most: LENGTH_RANGE.most });
+  // The waist is lifted or lowered at the centre by no more than leaves room for darts above the hip line.
+  const room = Math.max(hipDepth - HIP_BELOW_WAIST, 0);
+  const [lowest, highest] = [lengths.side - room, Math.min(lengths.side + room, LENGTH_RANGE.most)];
+  for (const length of [lengths.front, lengths.back]) {
+    if (length !== null && !(length >= lowest && length <= highest))
+      return fail({ code: "skirt/length-out-of-range", length, least: lowest, most: highest });
+  }
   const shares = sharesOf(suppression, asked);
   if (shares === null) {
     const rest = suppression - SIDE_TAKES;

@@ -1,8 +1,9 @@
 /** Skirts drafted to the hip: A-line and straight. */
 import type { Allowances } from "../decisions/allowances";
+import { partsOfHalves } from "../parts/halfParts";
 import type { PiecePart } from "../parts/part";
 import type { Piece } from "../pattern/piece";
-import { isSamePiece, piecesOf, type PieceSet } from "../pattern/pieceSet";
+import { piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { fail, ok, type Result } from "../result";
 import { radians, radiansFromDegrees, type Mm } from "../units";
 import { draftALine, type ALineAsked, type ALineDraft } from "./draftALine";
@@ -122,11 +123,9 @@ function skirtOf(
 }
 
 function partsOf([left, right]: readonly [PieceSet, PieceSet], own: Allowances | null): readonly PiecePart[] {
-  return piecesOf(left).flatMap((piece) => {
-    const other = right[piece.name];
-    if (left === right || other === undefined || isSamePiece(piece, other)) return [partOf(piece, null, own)];
-    return [partOf(piece, "left", own), partOf(other, "right", own)];
-  });
+  return piecesOf(left).flatMap((piece) =>
+    partsOfHalves(piece, right[piece.name] ?? null, (one, half) => partOf(one, half, own)),
+  );
 }
 
 function partOf(piece: Piece, half: "left" | "right" | null, own: Allowances | null): PiecePart {

@@ -43,7 +43,7 @@ export interface TierFigures {
   readonly panelWidth: Mm;
 }
 
-export interface CircleFigures {
+interface CircleFigures {
   readonly share: number;
   readonly waistRadius: Mm;
   readonly hemRadius: Mm;

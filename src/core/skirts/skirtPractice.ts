@@ -18,6 +18,8 @@ export const PANEL_TAKES_MOST: Mm = 60;
 export const DART_LENGTH = { front: 90, back: 130 } as const;
 /** mm. A dart ends at least so far above the hip line. */
 export const DART_ABOVE_HIP: Mm = 20;
+/** mm. Where the waist is lowered at the centre for a level hem, the hip line stays at least so far below it (our own choice). */
+export const HIP_BELOW_WAIST: Mm = 60;
 /** mm. Below this a pleat is folded no deeper, and hangs free. */
 export const PLEAT_LENGTH: Mm = 60;
 /** mm. A pleat may take in twice what a dart may. */

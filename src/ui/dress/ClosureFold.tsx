@@ -1,4 +1,5 @@
 import type { DressPlan } from "../../core/dress/dressPlan";
+import { isButtoned } from "../../core/opening/gettingIn";
 import {
   CLOSURE_PLACES,
   closureOutcome,
@@ -22,7 +23,7 @@ export function ClosureFold({ dress: { closure: reading } }: { readonly dress: D
   const closure = useSettledWork((work) => work.pattern.closure);
   const unit = useSettledWork((work) => work.unit);
   const run = useRun();
-  const notes = reading === null ? [] : [zipSoldWords(reading, closure, unit), levelMarkWords(reading, unit)];
+  const notes = reading === null ? [] : [zipSoldWords(reading, closure, unit), levelMarkWords(reading, closure, unit)];
   return (
     <DressFoldView
       fold="closure"
@@ -44,7 +45,7 @@ export function ClosureFold({ dress: { closure: reading } }: { readonly dress: D
         />
         {closure.place === "centreBack" && <ButtonsField />}
       </div>
-      {closure.buttons === undefined && (
+      {!isButtoned(closure) && (
         <Choice
           legend="Zip"
           options={ZIP_KINDS}

@@ -1,11 +1,11 @@
-import { SOLD_WIDTHS, clothWidthOf } from "../../core/cloth/usualCloth";
+import { clothWidthOf, MOST_SHRINKAGE, SOLD_WIDTHS } from "../../core/cloth/usualCloth";
 import type { Cloth, ClothName } from "../../core/decisions/dress";
 import type { Work } from "../../core/decisions/work";
 import type { DressPlan } from "../../core/dress/dressPlan";
 import { printedNestOf } from "../../core/plan/planOf";
 import { without } from "../../core/plan/workParts";
 import { clothName, partName } from "../../words/dressParts";
-import { clothsOutcome, LEAST_CLOTH, MOST_CLOTH, MOST_SHRINKAGE } from "../../words/dressCloth";
+import { clothsOutcome, LEAST_CLOTH, MOST_CLOTH } from "../../words/dressCloth";
 import { capital } from "../../words/terms/names";
 import { formatLength } from "../../words/terms/length";
 import { usualLength } from "../../words/dressStep";

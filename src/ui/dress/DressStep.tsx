@@ -28,14 +28,16 @@ export function DressStep() {
       </header>
       {dress.ok ? (
         <div className="dress">
-          <DressOnTop dress={dress.value} />
-          <div className="dress-folds">
-            <SkirtFold dress={dress.value} />
-            <MeasuresFold />
-            <LiningFold dress={dress.value} />
-            <NecklineFold dress={dress.value} />
-            <ClosureFold dress={dress.value} />
-            <UnderFold dress={dress.value} />
+          <div className="dress-chosen">
+            <DressOnTop dress={dress.value} />
+            <div className="dress-folds">
+              <SkirtFold dress={dress.value} />
+              <MeasuresFold />
+              <LiningFold dress={dress.value} />
+              <NecklineFold dress={dress.value} />
+              <ClosureFold dress={dress.value} />
+              <UnderFold dress={dress.value} />
+            </div>
           </div>
           <div className="dress-folds dress-made">
             <ClothFold dress={dress.value} />

@@ -1,5 +1,6 @@
 import { DRESS_MEASURES } from "../../core/decisions/dress";
 import { LIMITS } from "../../core/decisions/limits";
+import { HIP_DEPTHS } from "../../core/dress/dressedBody";
 import { DRESS_MEASURE_WORDS, FLOOR_WHY, measuresOutcome } from "../../words/dressStep";
 import { formatLength } from "../../words/terms/length";
 import { LengthField } from "../fields/LengthField";
@@ -24,7 +25,11 @@ export function MeasuresFold() {
           value={measures[measure]}
           set={(value) => setDressMeasure(decided, measure, value)}
           clear={setDressMeasure(decided, measure, null)}
-          refuse={(value) => (value > MOST ? `No more than ${formatLength(MOST, unit)}.` : null)}
+          refuse={(value) => {
+            const { least, most } = measure === "waistToHip" ? HIP_DEPTHS : ANY;
+            if (value > most) return `No more than ${formatLength(most, unit)}.`;
+            return value < least ? `No less than ${formatLength(least, unit)}.` : null;
+          }}
           hint={DRESS_MEASURE_WORDS[measure].how}
         />
       ))}
@@ -32,4 +37,4 @@ export function MeasuresFold() {
   );
 }
 
-const MOST = LIMITS.length / 4;
+const ANY = { least: 0, most: LIMITS.length / 4 } as const;

@@ -26,10 +26,16 @@ export function SewingFolds({ dress: { notions, sewing } }: { readonly dress: Dr
       <DressFoldView fold="sewing" outcome={sewingOutcome(sewing.length)}>
         <ol className="sewing-order">
           {sewing.map((step, at) => {
-            const { text, allowance, cautions } = sewingStepWords(step, unit);
+            const { text, seams, allowance, cautions } = sewingStepWords(step, unit);
             return (
               <li key={at}>
                 {text}
+                {seams.length > 0 && (
+                  <span className="aside">
+                    {" "}
+                    <Fractions text={seams.join("; ")} />.
+                  </span>
+                )}
                 {allowance !== null && (
                   <span className="aside">
                     {" "}

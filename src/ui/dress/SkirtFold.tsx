@@ -91,7 +91,7 @@ export function SkirtFold({ dress }: { readonly dress: DressPlan }) {
                 <ul className="dress-notes">
                   {made.notes.map((note, at) => (
                     <li key={at} data-doubt={note.code === "skirt/no-step" ? "" : undefined}>
-                      <Fractions text={skirtNoteWords(note, unit)} />
+                      <Fractions text={skirtNoteWords(note, made, unit)} />
                     </li>
                   ))}
                 </ul>
@@ -293,7 +293,7 @@ function ShareFields({ skirt, isPeplum }: { readonly skirt: Skirt; readonly isPe
         onChange={(value) => run(put(Number(value)))}
       />
       <NumberField
-        label="Or another share, per cent"
+        label="Or per cent of a full circle"
         field={isPeplum ? "dress.skirt.peplumShare" : "dress.skirt.share"}
         value={share === undefined ? undefined : share * 100}
         set={(percent) => put(percent / 100)}

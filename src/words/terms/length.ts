@@ -1,6 +1,6 @@
 /** Lengths in the wearer's unit: girths and lengths to 1 mm or 1/8 in, small amounts to 1 mm or 1/16 in. */
 import { parseLength, type LengthFailure, type TypedUnit } from "../../core/measures/length";
-import { READ_BACK } from "../../core/tolerance";
+import { ON_A_MARK, READ_BACK } from "../../core/tolerance";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../../core/units";
 
 export interface LengthParts {
@@ -78,6 +78,12 @@ export function formatLeast(mm: Mm, unit: TypedUnit): string {
   // Sixteenths of an inch may read back a little shorter.
   const room = unit === "in" ? READ_BACK : 0;
   return formatAmount(Math.ceil((Math.max(0, mm) + room) / step) * step, unit);
+}
+
+/** The most that will do, rounded down: a length to the millimetre or the eighth of an inch. */
+export function mostLength(mm: Mm, unit: TypedUnit): string {
+  const step = unit === "in" ? MM_PER_INCH / LENGTH_DENOMINATOR : 1;
+  return formatLength(Math.floor(mm / step + ON_A_MARK) * step, unit);
 }
 
 /** A small amount with its sign always shown: "+8 mm", "−5/16 in". */

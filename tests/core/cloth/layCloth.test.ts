@@ -1,9 +1,10 @@
 /** Lays on cloth: by hand, and held against an independent polygon library. */
 import { describe, expect, it } from "vitest";
 import type { Cloth } from "../../../src/core/decisions/dress";
+import { cutRingOf } from "../../../src/core/cloth/cutRing";
 import type { ClothLay } from "../../../src/core/cloth/cutting";
 import { cutListOf, layCloth, prepareLay, type ClothAsked } from "../../../src/core/cloth/layCloth";
-import { lengthToBuy } from "../../../src/core/cloth/usualCloth";
+import { lengthToBuy, shrunk } from "../../../src/core/cloth/usualCloth";
 import type { Part } from "../../../src/core/parts/part";
 import { radians } from "../../../src/core/units";
 import { askedOf, inventedDress, rectanglePart, sectorPart } from "../../support/clothParts";
@@ -153,6 +154,39 @@ describe("sectors", () => {
   });
 });
 
+describe("a quarter of a level circle", () => {
+  // Drawn from its centre to its side to the right: seen from in front her left half is to the right, from behind to the left.
+  it.each([
+    ["circle-front-left", "left", false],
+    ["circle-front-right", "right", true],
+    ["circle-back-left", "left", true],
+    ["circle-back-right", "right", false],
+  ] as const)("%s is cut as it is worn", (key, half, isTurnedOver) => {
+    const marks = [
+      { at: radians(0), radius: 230 },
+      { at: radians(Math.PI / 4), radius: 240 },
+    ];
+    const part = sectorPart(key, 230, 700, Math.PI / 4, { half, waistRadii: marks });
+    const lay = prepareLay(on({ width: 1400 }, part));
+    if (!lay.ok) throw new Error(lay.failure.code);
+    expect(new Set(lay.value.copies.flatMap(({ ways }) => ways.map((way) => way.isTurnedOver)))).toEqual(
+      new Set([isTurnedOver]),
+    );
+  });
+});
+
+describe("a rectangle on the fold", () => {
+  it("is given as its half, with a seam at the one side alone", () => {
+    const part = rectanglePart("tier", 300, 200, 1, {
+      cut: { onFold: true, count: 1 },
+      allowances: { top: 15, bottom: 30, sides: 15 },
+    });
+    const width = (ring: readonly { readonly x: number }[]): number => Math.max(...ring.map(({ x }) => x));
+    const { open, half } = cutRingOf(part, {});
+    expect([width(open), width(half ?? [])]).toEqual([630, 315]);
+  });
+});
+
 describe("cloth to buy", () => {
   it("adds what washing takes and rounds up to 5 cm or an eighth of a yard", () => {
     // 1 - 0.05 of 2000 is 1900: to have 1900 she buys 2000.
@@ -162,6 +196,10 @@ describe("cloth to buy", () => {
     expect(lengthToBuy(1000, {}, "cm")).toBe(1000);
     // An eighth of a yard is 4.5 in: 114.3 mm; nine of them hold a metre, eight do not.
     expect(lengthToBuy(1000, {}, "in")).toBeCloseTo(1028.7, 6);
+    // None grows, and none washes away: beyond a quarter it is read as a quarter, 1500 of 2000.
+    expect(lengthToBuy(1500, { shrinkage: -5 }, "cm")).toBe(1500);
+    expect(lengthToBuy(1500, { shrinkage: 100 }, "cm")).toBe(2000);
+    expect(shrunk(2000, { shrinkage: 5 })).toBe(1900);
   });
 });
 

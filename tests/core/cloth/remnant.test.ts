@@ -79,8 +79,10 @@ describe("a remnant", () => {
   });
 
   it("lays single what does not go on folded cloth", () => {
-    const circle: Dress = { skirt: { kind: "circle", length: 650, share: 0.5 } };
-    const answer = answerOf(workOf(circle, { length: 4000, fold: true }));
+    // A front whose halves differ is cut open in one layer, about half a hip and two allowances wide: not on 500 of folded cloth.
+    const uneven = { kind: "fit", id: "uneven", fit: "sideSeamWaist", amount: 10, half: "left" } as const;
+    const work = workOf({ skirt: { kind: "straight", length: 580 } }, { width: 1000, length: 4000, fold: true });
+    const answer = answerOf({ ...work, alterations: [...work.alterations, uneven] });
     if (answer.goes) throw new Error("it goes");
     expect(answer.failure?.code).toBe("cloth/part-too-wide");
     expect(answer.short).toBeNull();

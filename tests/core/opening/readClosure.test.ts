@@ -134,6 +134,26 @@ describe("a waist of 720 over a tier of 1152", () => {
   });
 });
 
+describe("halves that differ", () => {
+  it("are sewn into one zip at the centre back: it begins half-way between both", () => {
+    const longer = setOf(
+      [box("front", 180, 180), box("back", 180, 180)].map((piece) => ({
+        ...piece,
+        points: { ...piece.points, centreNeck: named(0, -320, "neck") },
+      })),
+    );
+    const closure = readClosure({
+      zip: "lapped",
+      skirt: [],
+      lining: [],
+      bodice: [bodice(180, 180), longer],
+      closure: { place: "centreBack", belowWaist: 0 },
+      body: { bust: 900, hip: null, shoulderGirth: null },
+    });
+    expect(closure.opening).toBeCloseTo((300 + 320) / 2, 6);
+  });
+});
+
 describe("at her left side", () => {
   it("the neck stays closed, and the way is along the side", () => {
     const reading = read(200, { skirt: tier, place: "side" });
@@ -169,14 +189,42 @@ describe("the zip", () => {
     ["lapped", 161, 510, 20 * 25.4],
     ["invisible", 150, 510, 20 * 25.4],
     ["invisible", 135, 510, 20 * 25.4],
-    ["invisible", 286, null, null],
+    ["invisible", 286, 600, 24 * 25.4],
     ["lapped", 300, 600, 24 * 25.4],
-    ["lapped", 305, null, 24 * 25.4],
+    ["lapped", 305, 600, 24 * 25.4],
   ] as const)("%s, open %i below the waist", (zip, belowWaist, cm, inches) => {
     // The bodice is 300 long; where 150 is not reached, the zip is that of the least opening.
     const reading = read(belowWaist, { skirt: tier, zip });
     expect(reading.zip.cm?.length ?? null).toBe(cm);
     expect(reading.zip.in?.length ?? -1).toBeCloseTo(inches ?? -1, 6);
+  });
+
+  it.each([
+    // 279 is 579 from the top: 60 cm less 25 closes 575, and 450 lets her in; 24 in closes 584.6.
+    ["invisible", 279, 575, null],
+    ["invisible", 274, null, null],
+    ["invisible", 286, 575, 24 * 25.4 - 25],
+    ["lapped", 305, 600, null],
+    ["lapped", 299, null, null],
+  ] as const)("%s, open %i below the waist: where it ends for the longest sold", (zip, belowWaist, cm, inches) => {
+    const { endsAt } = read(belowWaist, { skirt: tier, zip });
+    expect(endsAt.cm).toBe(cm);
+    if (inches === null) expect(endsAt.in).toBeNull();
+    else expect(endsAt.in).toBeCloseTo(inches, 6);
+  });
+
+  it("is none where even the longest would not let her in", () => {
+    // Hips of 1620 and 20 over a waist of 720 ask for 460 below it, 760 in all.
+    const reading = read(500, { skirt: [tier[0], { below: 900, girth: 1700 }].flatMap((one) => one ?? []), hip: 1620 });
+    expect(reading).toMatchObject({ passes: true, zip: { cm: null, in: null }, endsAt: { cm: null, in: null } });
+  });
+
+  it("at the side it is a zip, whatever buttons were chosen for the back", () => {
+    const pieces = setOf(
+      [...(["front", "back"] as const)].map((name) => ({ ...box(name, 180, 180), centreOnFold: false })),
+    );
+    const asked = { skirt: tier, place: "side", pieces, bust: 700 } as const;
+    expect(read(160, { ...asked, buttons: 8 }).zip).toEqual(read(160, asked).zip);
   });
 
   it("is none where buttons close it, or where it comes apart", () => {
@@ -302,6 +350,14 @@ describe("any dress on any body", () => {
         ] as const) {
           const length = reading.zip[unit]?.length ?? null;
           const longer = sold.filter((packet) => packet >= needs - 1e-9);
+          const longest = Math.max(...sold);
+          const own = (reading.leastOpening ?? Infinity) + (zip === "invisible" ? 25 : 0);
+          const isEnded = longer.length === 0 && own <= longest + 1e-9;
+          hold((reading.endsAt[unit] !== null) === isEnded, `ended for the longest in ${unit}`);
+          if (isEnded) {
+            hold(length === longest, `the longest in ${unit}`);
+            continue;
+          }
           hold(Math.abs((length ?? 0) - (longer[0] ?? 0)) < 1e-6, `the next longer zip in ${unit}`);
           hold(length === null || length >= needs, `a zip too short in ${unit}`);
         }

@@ -84,6 +84,18 @@ describe("gathered tiers", () => {
   });
 });
 
+describe("tiers over the hip", () => {
+  it("have to go round it by what they are gathered on: 1152 is wide enough for 960 and 50, 720 is not", () => {
+    const second = (ratio: number) =>
+      draftSkirt({
+        ...ASKED,
+        skirt: { kind: "tiers", length: 600, tiers: [{ depth: 150, ratio }, { ratio: 1 }] },
+      });
+    expect(second(1.6)).toMatchObject({ ok: true });
+    expect(second(1)).toMatchObject({ ok: false, failure: { code: "skirt/ratio-out-of-range", least: 1.41 } });
+  });
+});
+
 describe("shares of a circle", () => {
   it.each([
     // r = W / (2πs); hem = W + 2πsL.
@@ -286,7 +298,22 @@ describe("a straight skirt", () => {
   });
 });
 
+describe("a vent", () => {
+  it("ends 40 below the opening where that goes further down than the hip", () => {
+    const closure = { place: "centreBack", belowWaist: 300 } as const;
+    const draft = skirtOn({ kind: "straight", length: 600, vent: 400 }, { closure });
+    expect(draft.vent).toBeCloseTo(draft.lengths.back - 340, 6);
+  });
+});
+
 describe("the length", () => {
+  it.each(["front", "back"] as const)("is refused where the hem would come too near the waist at the %s", (at) => {
+    const toFloor = { front: 1050, side: 1050, back: 1050, [at]: 1030 };
+    expect(
+      draftSkirt({ ...ASKED, body: { ...ASKED.body, toFloor }, skirt: { kind: "gathered", length: 210, ratio: 1.5 } }),
+    ).toMatchObject({ ok: false, failure: { code: "skirt/length-out-of-range", length: 190 } });
+  });
+
   it("is by her height where none is said, and told", () => {
     // 0.34 × 1680 = 571.2.
     expect(skirtOn({ kind: "gathered" }).notes).toContainEqual({

@@ -65,6 +65,22 @@ describe("the skirt", () => {
     expect(work().dress?.skirt?.tiers).toEqual([{ depth: 200 }, { ratio: 1.8 }]);
   });
 
+  it("has its parts called as they are: no tier where it is gathered in one, no dart where a seam runs", async () => {
+    const { user } = await renderWork(<DressStep />, withDress({ skirt: { kind: "gathered" } }));
+    expect(screen.queryByText("The opening runs through the skirt: put a join there.")).not.toBeNull();
+    await user.click(shape("Tiers"));
+    expect(screen.queryByText("The opening runs through tier 1: put a join there.")).not.toBeNull();
+    await user.click(shape("A-line"));
+    const figures = (): string => screen.getByLabelText("What the skirt comes to").textContent;
+    expect(figures()).toMatch(/in (?:a dart|darts) /);
+    await user.click(within(screen.getByRole("group", { name: "Panels all round" })).getByRole("radio", { name: "6" }));
+    expect(figures()).toContain("in the panel seam");
+    expect(figures()).not.toContain("dart");
+    expect(figures()).toContain("leans out");
+    await user.click(shape("Straight"));
+    expect(figures()).not.toContain("leans out");
+  });
+
   it("is measured in inches where those are hers", async () => {
     const { user, work } = await renderWork(<DressStep />, { ...withDress({ skirt: { kind: "circle" } }), unit: "in" });
     await user.type(screen.getByRole("textbox", { name: "Waist to hem, side" }), "24 1/2{Enter}");
@@ -161,5 +177,22 @@ describe("cloth", () => {
     await user.clear(own);
     await user.type(own, "132{Enter}");
     expect(work().dress?.cloths).toEqual({ main: { width: 1320 } });
+  });
+});
+
+describe("the order of sewing", () => {
+  it("says along what each seam runs, and by how much a waist is cut lower", async () => {
+    // Floor to waist 1030, 1040 and 1020: front 10 and back 20 less than the side.
+    await renderWork(
+      <DressStep />,
+      withDress({
+        measures: { waistToFloorFront: 1030, waistToFloorSide: 1040, waistToFloorBack: 1020 },
+        skirt: { kind: "tiers", tiers: [{}, {}] },
+      }),
+    );
+    const order = within(foldOf("Order of sewing"));
+    const lower = order.getByText(/lower by this much/);
+    expect(lower.textContent).toContain("Centre front: 10 mm; Sides: 0 mm; Centre back: 20 mm.");
+    expect(order.getByText(/^Sew the skirt to the bodice/).textContent).toMatch(/\d\d\.\d cm\./);
   });
 });
