@@ -18,6 +18,7 @@ import { gzipSync } from "node:zlib";
 const LIMITS = {
   first: 150_000,
   page: 636_000,
+  engine: 220_000,
   reader: 16_800,
   patternReader: 30_000,
   paper: 235_000,
@@ -87,6 +88,13 @@ function main() {
       dist,
       all.filter((file) => !isPaper(file) && !isReader(file) && !isPatternReader(file) && !isTypeface(file)),
       LIMITS.page,
+    ),
+    // All steps but Tape wait for it: the dress is not among it.
+    report(
+      "The engine",
+      dist,
+      all.filter((file) => /^assets\/shared-.*\.js$/.test(file)),
+      LIMITS.engine,
     ),
     report("What reads a file that she opens", dist, all.filter(isReader), LIMITS.reader),
     report("What reads a file of outlines", dist, all.filter(isPatternReader), LIMITS.patternReader),
