@@ -105,6 +105,8 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             { debugName: "first", name: (id, graph) => (reachedIn(graph).byEntry.has(id) ? "first" : null) },
+            // Demonstrations are looked at by few: nor does anybody wait for them.
+            { name: "demos", minShareCount: 2, test: /\/document\/demo\.ts$/ },
             {
               debugName: "shared",
               name: (id, graph) => (reachedIn(graph).undressed.has(id) ? "shared" : null),

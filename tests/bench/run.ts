@@ -1,9 +1,10 @@
 /**
- * The bench: prints tables, asserts nothing. `npm run bench` prints all; `-- bodies`, `-- bust`, `-- estimates`, `-- halves`, `-- plans` and `-- proposals` each a
+ * The bench: prints tables, asserts nothing. `npm run bench` prints all; `-- bodies`, `-- bust`, `-- dresses`, `-- estimates`, `-- halves`, `-- plans` and `-- proposals` each a
  * part, and `-- node` leaves the browser out.
  */
 import { benchBodies } from "./bodies";
 import { benchBrowser } from "./browser";
+import { benchDresses } from "./dresses";
 import { printEstimates } from "./estimates";
 import { benchBust } from "./bust";
 import { benchHalves } from "./halves";
@@ -13,6 +14,7 @@ import { benchProposals } from "./proposals";
 const PARTS = {
   plans: benchPlans,
   halves: benchHalves,
+  dresses: benchDresses,
   bodies: benchBodies,
   bust: benchBust,
   estimates: printEstimates,

@@ -287,7 +287,7 @@ describe("any dress", () => {
           expect(figure.box.width).toBeLessThan(3000);
         }
       }),
-      { numRuns: 40 },
+      { numRuns: 20 },
     );
   });
 });

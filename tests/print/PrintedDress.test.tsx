@@ -27,14 +27,19 @@ const laysOf = (work: Work, { cloths, parts }: DressPlan): PrintedDressProps["la
   Object.fromEntries(
     cloths.map((name) => [
       name,
-      layCloth({
-        name,
-        cloth: work.dress?.cloths?.[name] ?? {},
-        parts,
-        allowances: work.allowances ?? {},
-        closure: work.pattern.closure,
-        unit: work.unit,
-      }),
+      layCloth(
+        {
+          name,
+          cloth: work.dress?.cloths?.[name] ?? {},
+          parts,
+          allowances: work.allowances ?? {},
+          closure: work.pattern.closure,
+          unit: work.unit,
+        },
+        undefined,
+        // It is the sheet that is looked at, not how short a lay is.
+        { effort: 0.03 },
+      ),
     ]),
   );
 

@@ -37,7 +37,15 @@ export function layPrepared(
 ): ClothLay {
   const onFold = cloth.fold === true;
   const usable = usableWidth(width, onFold);
-  const places = packCloth(copies, { usable, looks: LOOKS * effort, goal, progress, seed });
+  const leastByLongest = Math.max(...copies.map(({ ways }) => Math.min(...ways.map((way) => way.length))));
+  const places = packCloth(copies, {
+    usable,
+    looks: LOOKS * effort,
+    // No lay is shorter than its longest part: one that is no longer need not be bettered.
+    goal: Math.max(goal, leastByLongest),
+    progress,
+    seed,
+  });
   const from = onFold ? 0 : SELVAGE;
   const parts = copies.map(({ key, copy, layers }, index): LaidPart => {
     const { way, x, y } = invariant(places[index], "place");
@@ -66,7 +74,7 @@ export function layPrepared(
     length,
     toBuy: lengthToBuy(length, cloth, unit),
     leastByArea: area / usable,
-    leastByLongest: Math.max(...copies.map(({ ways }) => Math.min(...ways.map((way) => way.length)))),
+    leastByLongest,
     used: area / usable / length,
   };
 }

@@ -170,7 +170,11 @@ function search(starts: readonly (readonly Next[])[], cloth: Cloth, options: Sea
   let memory = Array.from({ length: MEMORY }, () => found.best);
   let life = 1;
   let told = 0;
-  for (let turn = 0; turn < MOST_TURNS && cloth.looks - began < looks && found.best.length > goal; turn++) {
+  for (
+    let turn = 0;
+    turn < MOST_TURNS && cloth.looks - began < looks && found.best.length > goal + SAME_POINT;
+    turn++
+  ) {
     if (now.order.length < 2 && (now.order[0]?.item.shapes.length ?? 1) < 2) break;
     if (life < lives && cloth.looks - began > (looks * life) / lives) {
       life++;

@@ -38,6 +38,19 @@ describe("rectangles by hand", () => {
     expect(lay.leastByLongest).toBe(420);
   });
 
+  it("seeks no longer once it is as long as its longest part: none can be shorter", () => {
+    const sought = (...parts: readonly Part[]): number => {
+      let told = 0;
+      layCloth(on({ width: 1400 }, ...parts), () => (told += 1), { effort: 0.05 });
+      return told;
+    };
+    const short = [rectanglePart("side", 380, 200, 2), rectanglePart("strap", 50, 420, 3)];
+    expect(laid(on({ width: 1400 }, ...short)).length).toBe(420);
+    // Once for the first cells, and that it is done.
+    expect(sought(...short)).toBe(2);
+    expect(sought(...short, rectanglePart("tier", 1200, 300))).toBeGreaterThan(10);
+  });
+
   it("puts small parts beside a wide one", () => {
     const lay = laid(on({ width: 1400 }, rectanglePart("tier", 1000, 400, 2), rectanglePart("side", 380, 200, 4)));
     expect(lay.length).toBe(800);

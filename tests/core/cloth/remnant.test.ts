@@ -12,7 +12,7 @@ import { sampleWork } from "../../support/sampleWork";
 import { faultsOf } from "./laidFaults";
 
 /** Share of the usual search: enough to tell whether what is answered is so. */
-const EFFORT = 0.06;
+const EFFORT = 0.02;
 
 const workOf = (dress: Dress, main: Cloth = {}): Work => ({ ...sampleWork, dress: { ...dress, cloths: { main } } });
 

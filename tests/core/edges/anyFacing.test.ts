@@ -19,7 +19,7 @@ import { isSpoilt } from "../../support/faultsOfPlan";
 import { withNeckline } from "../../support/necklines";
 import { testWork } from "../../support/works";
 
-const RUNS = Number(process.env.CHAINS ?? 12);
+const RUNS = Number(process.env.CHAINS ?? 8);
 
 /** mm: what the check allows, and a hundredth for the library. */
 const NEAR = 0.06;

@@ -23,7 +23,7 @@ import { anyForeignWork, planOfForeign } from "../../support/foreign/foreignWork
 import { seamByBezierJs } from "../../support/independent";
 import { closed, lined, madeOf } from "../../support/linings";
 
-const RUNS = Number(process.env.CHAINS ?? 12);
+const RUNS = Number(process.env.CHAINS ?? 8);
 const PATIENCE = Math.max(120_000, RUNS * 2000);
 
 /** mm. What walking leaves, and a hundredth for the library. */

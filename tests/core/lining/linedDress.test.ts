@@ -8,7 +8,7 @@ import { piecesOf } from "../../../src/core/pattern/pieceSet";
 import { outlineOf } from "../../../src/core/pattern/ring";
 import { anyDressWork } from "../../support/arbitraryDress";
 
-const RUNS = Number(process.env.CHAINS ?? 60);
+const RUNS = Number(process.env.CHAINS ?? 40);
 
 const anyLining: fc.Arbitrary<Lining> = fc.record(
   {

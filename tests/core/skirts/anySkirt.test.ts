@@ -20,8 +20,8 @@ import { anyChainWork } from "../../support/anyChainWork";
 import { crossesItself, seamByBezierJs } from "../../support/independent";
 import { sectorWidthByChords, waistByChords } from "../../support/skirts";
 
-const RUNS = 400;
-const PLANS = 40;
+const RUNS = 250;
+const PLANS = 15;
 /** ms. A busy machine is slow. */
 const PATIENCE = 120_000;
 /** Claims about the skirt; what she gets into is held elsewhere. */

@@ -16,7 +16,7 @@ async function put(dress: NonNullable<Work["dress"]>) {
   const room = createClothRoom((hear) => ({
     ask: ({ id, wanted }) =>
       queueMicrotask(() =>
-        act(() => hear({ kind: "laid", id, lay: layPrepared(wanted.prepared, { effort: 0.05, goal: wanted.goal }) })),
+        act(() => hear({ kind: "laid", id, lay: layPrepared(wanted.prepared, { effort: 0.01, goal: wanted.goal }) })),
       ),
     close: () => undefined,
   }));
