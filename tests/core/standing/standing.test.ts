@@ -317,6 +317,28 @@ describe("a dress begun from a base", () => {
     expect(dress.pattern).toBe(base.sewn.pattern);
   });
 
+  it("has the neckline that the base was sewn with, and what was measured of her since; no skirt that was chosen since", () => {
+    const sewn = run(
+      onPattern("One"),
+      { kind: "setDress", part: "neckline", value: { shape: "scoop", deeper: 20 } },
+      { kind: "beginTrial", id: "one", day: "2026-11-20" },
+      { kind: "setVerdict", trial: "one", verdict: "keep" },
+      { kind: "setBase", trial: "one", isBase: true },
+      { kind: "setDress", part: "neckline", value: { shape: "vee" } },
+      { kind: "setDress", part: "skirt", value: { kind: "tiers" } },
+      { kind: "setDress", part: "measures", value: { waistToHip: 205 } },
+    );
+    const [base] = basesOf(sewn);
+    if (base === undefined) throw new Error("no base");
+    const dress = workFromBase(sewn, base, "Next");
+    expect(dress.dress).toEqual({ neckline: { shape: "scoop", deeper: 20 }, measures: { waistToHip: 205 } });
+    expect(parseWork(dress)).toEqual({ ok: true, value: dress });
+    // What the new edge takes off is no wrong shoulder: nothing of her tape is offered against it.
+    expect(planned(dress).left.neckline).toMatchObject({ ok: true });
+    const plainly = workFromBase(sewn, { ...base, sewn: { ...base.sewn, dress: {} } }, "Next");
+    expect(proposalsOf(dress, planned(dress))).toEqual(proposalsOf(plainly, planned(plainly)));
+  });
+
   it("is begun from none that is not kept, whatever a file says", () => {
     const { work } = garment("a", "One");
     const [trial] = work.trials ?? [];
