@@ -10,6 +10,7 @@ import { notionsOf } from "../../../src/core/sewing/notionsOf";
 import type { SewingAsked } from "../../../src/core/sewing/sewingAsked";
 import type { SewingStep, SewingStepName } from "../../../src/core/sewing/sewingStep";
 import { invariant } from "../../../src/core/result";
+import { seamByBezierJs } from "../../support/independent";
 import { testWork } from "../../support/works";
 
 const workOf = (dress: Dress, more: Partial<Work["pattern"]> = {}, rest: Partial<Work> = {}): Work => ({
@@ -117,6 +118,17 @@ describe("seams of the skirt", () => {
       ),
     );
     expect(stepOf(dress, "seamBelowOpening").length).toBeCloseTo(below, 6);
+  });
+});
+
+describe("a shoulder with ease behind", () => {
+  it("is as long as its front, on to which the back is held", () => {
+    const dress = dressed(workOf({}));
+    const [pieces] = dress.bodice;
+    const along = (name: "front" | "back") => seamByBezierJs(invariant(pieces[name], name), "shoulder");
+    expect(along("back")).toBeGreaterThan(along("front") + 1);
+    const [seam] = seamsOf(dress, "shoulderSeams", "shoulder");
+    expect([seam?.count, seam?.length]).toEqual([2, expect.closeTo(along("front"), 2)]);
   });
 });
 
