@@ -8,7 +8,7 @@ import { checkSkirt } from "../../../src/core/dress/checkSkirt";
 import { dartPlaces } from "../../../src/core/dress/dartPlaces";
 import { dressOf } from "../../../src/core/dress/dressOf";
 import type { DressPlan } from "../../../src/core/dress/dressPlan";
-import { named, straight } from "../../../src/core/pattern/namedEdges";
+import { mouth, named, straight } from "../../../src/core/pattern/namedEdges";
 import type { Piece } from "../../../src/core/pattern/piece";
 import type { WaistHalf } from "../../../src/core/parts/dressBody";
 import { testWork } from "../../support/works";
@@ -94,13 +94,6 @@ describe("where darts of a bodice end at the waist", () => {
   it("is along it from the centre, those before sewn shut", () => {
     // 70, a dart of 30, 50, a dart of 20, 40.
     const at = (x: number, y = 0) => named(x, y, "waist");
-    const mouth = (from: "waistDartInner" | "waistDart2Inner", to: "waistDartOuter" | "waistDart2Outer") => ({
-      from,
-      to,
-      seam: "waist" as const,
-      curve: null,
-      mouthOf: from === "waistDartInner" ? ("waistDart" as const) : ("waistDart2" as const),
-    });
     const dart = (name: "waistDart" | "waistDart2") => ({
       name,
       seam: "waist" as const,
@@ -127,9 +120,9 @@ describe("where darts of a bodice end at the waist", () => {
         straight("centreNeck", "underarm", "neck"),
         straight("underarm", "sideWaist", "side"),
         straight("sideWaist", "waistDart2Outer", "waist"),
-        { ...mouth("waistDart2Inner", "waistDart2Outer"), from: "waistDart2Outer", to: "waistDart2Inner" },
+        mouth("waistDart2Outer", "waistDart2Inner", "waist", "waistDart2"),
         straight("waistDart2Inner", "waistDartOuter", "waist"),
-        { ...mouth("waistDartInner", "waistDartOuter"), from: "waistDartOuter", to: "waistDartInner" },
+        mouth("waistDartOuter", "waistDartInner", "waist", "waistDart"),
         straight("waistDartInner", "centreWaist", "waist"),
         straight("centreWaist", "centreNeck", "centre"),
       ],
