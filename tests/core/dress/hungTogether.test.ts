@@ -28,7 +28,7 @@ function dressed(work: Work): DressPlan {
 
 describe("getting in through the lining", () => {
   it("is open as much further as its V, and no more: one without ease is too tight at the hip", () => {
-    // Open to 150 and 25: at her hip, 200 down, it is closed, and as wide as she is where 20 more are needed.
+    // Open to 150 and 25: from there to her hip, 200 down, it is closed, and no wider than she is where 20 more are needed.
     const { closure: read } = dressed(
       workOf(
         {
@@ -41,7 +41,8 @@ describe("getting in through the lining", () => {
     );
     const stepping = read?.ways.find(({ way }) => way === "steppingIn");
     expect(stepping).toMatchObject({ passes: false, tightest: { of: "lining" } });
-    expect(stepping?.tightest.lets).toBeCloseTo(1034, 0);
+    expect(stepping?.tightest.lets).toBeLessThan(1034);
+    expect(stepping?.tightest.lets).toBeGreaterThan(1020);
   });
 });
 
