@@ -20,9 +20,6 @@ const AGREED = 0.15;
 /** mm. A hem is level when it is this near to the floor all round. */
 const LEVEL = 2;
 
-/** What makes a bodice that nothing can be hung on. */
-const SPOILING: ReadonlySet<string> = new Set(["seamsWalk", "halvesWalk", "outlineClosed"]);
-
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 const differ = (a: number, b: number, most = AGREED): boolean => !(Math.abs(a - b) <= most);
 

@@ -184,6 +184,8 @@ describe("a rectangle on the fold", () => {
     const width = (ring: readonly { readonly x: number }[]): number => Math.max(...ring.map(({ x }) => x));
     const { open, half } = cutRingOf(part, {});
     expect([width(open), width(half ?? [])]).toEqual([630, 315]);
+    // 200, with its seam above and its hem below.
+    expect(Math.max(...open.map(({ y }) => y))).toBe(245);
   });
 });
 

@@ -250,6 +250,16 @@ describe("parts of halves that differ", () => {
     expect(side(named(parts, "lining-skirtFront-right"))).toBe(1);
   });
 
+  it("facings look at the body too", () => {
+    const faced = dressed({
+      ...workOf("sideDart", { edges: { facingDepth: 50 } }),
+      alterations: [{ kind: "fit", id: "a", fit: "shoulderSlope", amount: 6, half: "left" }],
+    });
+    expect(side(named(faced.bodice, "front-left"))).toBe(1);
+    expect(side(named(faced.parts, "frontFacing-left"))).toBe(-1);
+    expect(side(named(faced.parts, "frontFacing-right"))).toBe(1);
+  });
+
   it("are cut once each, and have keys unlike any other", () => {
     const keys = [...bodice, ...parts].map(({ key }) => key);
     expect(new Set(keys).size).toBe(keys.length);

@@ -166,6 +166,48 @@ function faultsOf(work: Work): readonly string[] {
 
 const RUNS = Number(process.env.CHAINS ?? 120);
 
+describe("one awkward number among sound ones", () => {
+  const floors = { waistToHip: 200, waistToFloorFront: 1040, waistToFloorBack: 1045 };
+  it.each<readonly [string, Dress, number]>([
+    [
+      "a waist lifted far beyond the hip",
+      { measures: { ...floors, waistToFloorSide: 400 }, skirt: { kind: "straight", length: 600 } },
+      180,
+    ],
+    [
+      "a waist lowered to the hip",
+      { measures: { ...floors, waistToFloorSide: 1235 }, skirt: { kind: "aLine", length: 600, darts: false } },
+      180,
+    ],
+    ["a hip at the waist, fitted", { measures: { waistToHip: 0 }, skirt: { kind: "aLine", length: 600 } }, 180],
+    [
+      "a hip at the waist, round",
+      { measures: { waistToHip: 0 }, skirt: { kind: "circle", length: 600, share: 0.25 } },
+      180,
+    ],
+    [
+      "a lining that is free no further than a closure that ends at the waist",
+      { skirt: { kind: "straight", length: 600 }, lining: { skirt: true, freeBelow: 0 } },
+      0,
+    ],
+    [
+      "a lining that is free less far than that",
+      { skirt: { kind: "straight", length: 600 }, lining: { skirt: true, freeBelow: -LIMITS.length } },
+      180,
+    ],
+    [
+      "cloth that is washed away",
+      { skirt: { kind: "gathered", length: 600, ratio: 2 }, cloths: { main: { shrinkage: 100 } } },
+      180,
+    ],
+  ])("%s", (_, dress, belowWaist) => {
+    const closure = { place: "centreBack" as const, belowWaist };
+    expect(
+      faultsOf({ ...testWork, dress, pattern: { ...testWork.pattern, style: "princessArmhole", closure } }),
+    ).toEqual([]);
+  });
+});
+
 describe("a dress of whatever numbers", () => {
   it("is made, or fails by name", () => {
     const found = fc.sample(anyWork, { seed: 21, numRuns: RUNS }).flatMap((work) => {

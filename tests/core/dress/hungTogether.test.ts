@@ -8,7 +8,7 @@ import { checkSkirt } from "../../../src/core/dress/checkSkirt";
 import { dartPlaces } from "../../../src/core/dress/dartPlaces";
 import { dressOf } from "../../../src/core/dress/dressOf";
 import type { DressPlan } from "../../../src/core/dress/dressPlan";
-import { named, straight } from "../../../src/core/pattern/namedEdges";
+import { mouth, named, straight } from "../../../src/core/pattern/namedEdges";
 import type { Piece } from "../../../src/core/pattern/piece";
 import type { WaistHalf } from "../../../src/core/parts/dressBody";
 import { testWork } from "../../support/works";
@@ -28,7 +28,7 @@ function dressed(work: Work): DressPlan {
 
 describe("getting in through the lining", () => {
   it("is open as much further as its V, and no more: one without ease is too tight at the hip", () => {
-    // Open to 150 and 25: at her hip, 200 down, it is closed, and as wide as she is where 20 more are needed.
+    // Open to 150 and 25: from there to her hip, 200 down, it is closed, and no wider than she is where 20 more are needed.
     const { closure: read } = dressed(
       workOf(
         {
@@ -41,7 +41,8 @@ describe("getting in through the lining", () => {
     );
     const stepping = read?.ways.find(({ way }) => way === "steppingIn");
     expect(stepping).toMatchObject({ passes: false, tightest: { of: "lining" } });
-    expect(stepping?.tightest.lets).toBeCloseTo(1034, 0);
+    expect(stepping?.tightest.lets).toBeLessThan(1034);
+    expect(stepping?.tightest.lets).toBeGreaterThan(1020);
   });
 });
 
@@ -55,7 +56,7 @@ describe("a circle for folded cloth", () => {
   });
 });
 
-describe("a waist that is off by a few millimetres", () => {
+describe("a waist that is off by three tenths of a millimetre", () => {
   const by = (half: WaistHalf, mm: number): WaistHalf => ({ front: half.front + mm, back: half.back + mm });
   const moved = (waist: DressPlan["waist"], mm: number): DressPlan["waist"] => {
     const [left] = waist.halves;
@@ -63,7 +64,7 @@ describe("a waist that is off by a few millimetres", () => {
     return { halves: [half, half], whole: waist.whole + 4 * mm };
   };
 
-  it.each([-2, 2])("by %i fails, of the skirt and of the lining", (mm) => {
+  it.each([-0.3, 0.3])("by %i fails, of the skirt and of the lining", (mm) => {
     const plan = dressed(
       workOf({ skirt: { kind: "gathered", length: 600, ratio: 1.8 }, lining: { bodice: true, skirt: true } }),
     );
@@ -94,13 +95,6 @@ describe("where darts of a bodice end at the waist", () => {
   it("is along it from the centre, those before sewn shut", () => {
     // 70, a dart of 30, 50, a dart of 20, 40.
     const at = (x: number, y = 0) => named(x, y, "waist");
-    const mouth = (from: "waistDartInner" | "waistDart2Inner", to: "waistDartOuter" | "waistDart2Outer") => ({
-      from,
-      to,
-      seam: "waist" as const,
-      curve: null,
-      mouthOf: from === "waistDartInner" ? ("waistDart" as const) : ("waistDart2" as const),
-    });
     const dart = (name: "waistDart" | "waistDart2") => ({
       name,
       seam: "waist" as const,
@@ -127,9 +121,9 @@ describe("where darts of a bodice end at the waist", () => {
         straight("centreNeck", "underarm", "neck"),
         straight("underarm", "sideWaist", "side"),
         straight("sideWaist", "waistDart2Outer", "waist"),
-        { ...mouth("waistDart2Inner", "waistDart2Outer"), from: "waistDart2Outer", to: "waistDart2Inner" },
+        mouth("waistDart2Outer", "waistDart2Inner", "waist", "waistDart2"),
         straight("waistDart2Inner", "waistDartOuter", "waist"),
-        { ...mouth("waistDartInner", "waistDartOuter"), from: "waistDartOuter", to: "waistDartInner" },
+        mouth("waistDartOuter", "waistDartInner", "waist", "waistDart"),
         straight("waistDartInner", "centreWaist", "waist"),
         straight("centreWaist", "centreNeck", "centre"),
       ],

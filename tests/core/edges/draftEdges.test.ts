@@ -178,6 +178,25 @@ describe("bindings", () => {
     expect(parts.map(({ grain }) => grain)).toEqual(["bias", "bias"]);
   });
 
+  it("on halves that differ are as long as the edges of both", () => {
+    const uneven = bodiceOf(
+      workOf("sideDart", {
+        alterations: [
+          { kind: "fit", id: "a", fit: "necklineGape", amount: 6, half: "left" },
+          { kind: "fit", id: "b", fit: "armholeDepth", amount: 8, half: "right" },
+        ],
+      }),
+    );
+    const { edges } = drafted(uneven, { edges: { neck: "binding", armhole: "binding" } });
+    const of = (half: 0 | 1, seam: SeamName) => edgeOf(uneven[half], seam, true) + edgeOf(uneven[half], seam, false);
+    expect(Math.abs(of(0, "neck") - of(1, "neck"))).toBeGreaterThan(1);
+    expect(edges.map(({ edge, half, length }) => [edge, half, length])).toEqual([
+      ["neck", undefined, expect.closeTo(of(0, "neck") + of(1, "neck"), 1)],
+      ["armhole", "left", expect.closeTo(of(0, "armhole"), 1)],
+      ["armhole", "right", expect.closeTo(of(1, "armhole"), 1)],
+    ]);
+  });
+
   it("of a strapped bodice go round front and back apart", () => {
     const strapped = bodiceOf(workOf("midriff"));
     const { edges } = drafted(strapped, { edges: { neck: "binding" } });

@@ -10,6 +10,7 @@ import { notionsOf } from "../../../src/core/sewing/notionsOf";
 import type { SewingAsked } from "../../../src/core/sewing/sewingAsked";
 import type { SewingStep, SewingStepName } from "../../../src/core/sewing/sewingStep";
 import { invariant } from "../../../src/core/result";
+import { seamByBezierJs } from "../../support/independent";
 import { testWork } from "../../support/works";
 
 const workOf = (dress: Dress, more: Partial<Work["pattern"]> = {}, rest: Partial<Work> = {}): Work => ({
@@ -120,6 +121,17 @@ describe("seams of the skirt", () => {
   });
 });
 
+describe("a shoulder with ease behind", () => {
+  it("is as long as its front, on to which the back is held", () => {
+    const dress = dressed(workOf({}));
+    const [pieces] = dress.bodice;
+    const along = (name: "front" | "back") => seamByBezierJs(invariant(pieces[name], name), "shoulder");
+    expect(along("back")).toBeGreaterThan(along("front") + 1);
+    const [seam] = seamsOf(dress, "shoulderSeams", "shoulder");
+    expect([seam?.count, seam?.length]).toEqual([2, expect.closeTo(along("front"), 2)]);
+  });
+});
+
 describe("seams of the lining", () => {
   const skirt = { kind: "gathered", length: 600, ratio: 1.8 } as const;
 
@@ -147,7 +159,8 @@ describe("seams of the lining", () => {
 describe("seams of facings", () => {
   it("are two of each shoulder, side and armhole where the halves are alike", () => {
     const dress = dressed(workOf({ edges: { facingDepth: 50 } }));
-    expect(seamsOf(dress, "facingSeams", "shoulder").map(({ count }) => count)).toEqual([2]);
+    // Of the neck's facing and of the armhole's.
+    expect(seamsOf(dress, "facingSeams", "shoulder").map(({ count }) => count)).toEqual([2, 2]);
     const armholes = dress.sewing.flatMap(({ name, seams }) =>
       name === "faceTopEdge" || name === "faceArmholes" ? seams.filter(({ seam }) => seam === "armhole") : [],
     );

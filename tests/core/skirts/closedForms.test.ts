@@ -255,6 +255,13 @@ describe("an A-line skirt", () => {
     }
   });
 
+  it("in six panels widens below the hip at the sides by its flare, and by half of that at each edge of a panel's seam", () => {
+    const { levels } = skirtOn({ kind: "aLine", length: 600, panels: 6, flare: 7 });
+    // Half-way from the hip, 200 down, to the hem: 200 further down.
+    const tan = (degrees: number) => Math.tan((degrees * Math.PI) / 180);
+    expect(levels[10]?.girth).toBeCloseTo(960 + 50 + 4 * 200 * (tan(7) + 2 * tan(3.5)), 1);
+  });
+
   it("is cut on the fold but where it opens or has a seam", () => {
     const folds = (panels: 2 | 4 | 6, place: "centreBack" | "side") =>
       skirtOn({ kind: "aLine", panels }, { closure: { place, belowWaist: 180 } }).parts.map(({ key, cut }) => [
@@ -339,6 +346,19 @@ describe("the length", () => {
     expect(on(null)).toMatchObject({ ok: false, failure: { code: "skirt/hip-missing" } });
     expect(on(660)).toMatchObject({ ok: false, failure: { code: "skirt/waist-over-hip", waist: 720, hip: 710 } });
     expect(on(1200)).toMatchObject({ ok: false, failure: { code: "skirt/darts-too-wide" } });
+    // In six panels each seam takes 60 at the most: (1000 + 50 − 720) / 4 is 82.5, less 22 at the side 60.5; of 990 it is 58.
+    const panels = (hip: number) =>
+      draftSkirt({ ...ASKED, body: { ...ASKED.body, hip }, skirt: { kind: "aLine", panels: 6 } });
+    expect(panels(1000)).toMatchObject({
+      ok: false,
+      failure: { code: "skirt/darts-too-wide", intake: 60.5, most: 60 },
+    });
+    expect(panels(990)).toMatchObject({ ok: true });
+    // A waist lowered at the back until its darts have no room above the hip line.
+    const toFloor = { front: 1050, side: 1050, back: 900 };
+    expect(
+      draftSkirt({ ...ASKED, body: { ...ASKED.body, toFloor }, skirt: { kind: "aLine", length: 600 } }),
+    ).toMatchObject({ ok: false, failure: { code: "skirt/length-out-of-range", length: 450, least: 460 } });
     const narrow = draftSkirt({ ...ASKED, clothWidth: 140, skirt: { kind: "gathered" } });
     expect(narrow).toMatchObject({ ok: false, failure: { code: "skirt/cloth-too-narrow", needed: 150 } });
   });
