@@ -40,6 +40,13 @@ export const notionWords = (notion: Notion, unit: LengthUnit): NotionWords => ({
   amount: amountWords(notion, unit),
 });
 
+/** One of the other unit that is long enough for the opening as it is. */
+function asItIs(sold: Notion["sold"], endsAt: Notion["endsAt"], unit: LengthUnit): string {
+  const other = unit === "cm" ? "in" : "cm";
+  const zip = endsAt?.[other] === null ? (sold?.[other] ?? null) : null;
+  return zip === null ? "" : `; or ${soldWords(zip.length, zip.unit)} for it as it is`;
+}
+
 function amountWords({ what, count, length, width, area, sold, ...zipped }: Notion, unit: LengthUnit): string {
   switch (what) {
     case "zip": {
@@ -48,7 +55,7 @@ function amountWords({ what, count, length, width, area, sold, ...zipped }: Noti
       if (zipped.comesApart === true && length !== null)
         return `one that comes apart below, ${formatLength(length, unit)} long`;
       if (zip !== null && endsAt !== null)
-        return `${soldWords(zip.length, zip.unit)}, the opening ended ${mostLength(endsAt, unit)} from the top`;
+        return `${soldWords(zip.length, zip.unit)}, the opening ended ${mostLength(endsAt, unit)} from the top${asItIs(sold, zipped.endsAt, unit)}`;
       if (zip !== null) return `${soldWords(zip.length, zip.unit)}, cut shorter at its lower end`;
       return length === null
         ? "none: no opening of this seam lets you in"
