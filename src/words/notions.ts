@@ -39,6 +39,13 @@ export const notionWords = (notion: Notion, unit: LengthUnit): NotionWords => ({
   amount: amountWords(notion, unit),
 });
 
+/** One of the other unit that is long enough for the opening as it is. */
+function asItIs(sold: Notion["sold"], endsAt: Notion["endsAt"], unit: LengthUnit): string {
+  const other = unit === "cm" ? "in" : "cm";
+  const zip = endsAt?.[other] === null ? (sold?.[other] ?? null) : null;
+  return zip === null ? "" : `; or ${zipWords(zip)} for it as it is`;
+}
+
 function amountWords({ what, count, length, width, area, sold, ...zipped }: Notion, unit: LengthUnit): string {
   switch (what) {
     case "zip": {
@@ -46,7 +53,7 @@ function amountWords({ what, count, length, width, area, sold, ...zipped }: Noti
       const endsAt = zipped.endsAt?.[unit] ?? null;
       if (zipped.comesApart === true && length !== null) return `open-ended, ${formatLength(length, unit)} long`;
       if (zip !== null && endsAt !== null)
-        return `${zipWords(zip)}, the opening ended ${mostLength(endsAt, unit)} from the top`;
+        return `${zipWords(zip)}, the opening ended ${mostLength(endsAt, unit)} from the top${asItIs(sold, zipped.endsAt, unit)}`;
       if (zip !== null) return `${zipWords(zip)}, shortened from below`;
       return length === null
         ? "none: no opening of this seam lets you in"

@@ -16,6 +16,22 @@ const openingWords = (way: SewingWay | undefined): string => (way === "buttons" 
 
 const leftOpen = (way: SewingWay | undefined): string => (way === "opens" ? ", all but the join at the opening" : "");
 
+const stopShort = (way: SewingWay | undefined): string =>
+  way === "opens" ? " Stop one allowance short of the opening." : "";
+
+/** How the upper edge is sewn so that it can be turned. */
+function topEdgeSewn(way: SewingWay | undefined, inside: "lining" | "facing"): string {
+  const short = "Stop one allowance short of the opening.";
+  switch (way) {
+    case "throughShoulders":
+      return `Sew the neck edge and both armholes. ${short} Trim, clip the curves, and turn: draw each back through its shoulder to the front.`;
+    case "rolled":
+      return `Sew the neck edge; trim, clip and turn. Then one armhole at a time: roll the bodice up towards it from the other side, wrap ${inside} and shell round the roll, right sides together, sew the armhole, trim and clip, and draw the bodice out. ${short}`;
+    default:
+      return `Sew the upper edge. ${short} Trim, clip the curves and turn.`;
+  }
+}
+
 const STEPS: Readonly<Record<SewingStepName, Said>> = {
   washCloth: "Wash every cloth as the dress will be washed, and press it.",
   cutOut: "Cut out all parts by the cut list, and snip the notches.",
@@ -37,7 +53,8 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
     way === "tied"
       ? "Make the ties: fold each along its length, sew, turn, and close the free end."
       : "Make the straps: sew each along its length, turn and press.",
-  elasticInStraps: "Draw the elastic into the back ends of the straps and sew across both ends of it.",
+  elasticInStraps:
+    "Draw the elastic into its casings and sew across both ends of it. Sew each casing to the back end of its strap.",
   basteStraps: ({ way }) =>
     way === "tied"
       ? "Tack the ties to the right side of the upper edge at their marks, raw edges together, the free ends hanging down."
@@ -46,14 +63,16 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
         : "Tack the straps to the right side of the front at their marks, and pin them to the back.",
   fitBeforeTopEdge:
     "Tack what is still open, close the opening with pins and try it on. Put right what is off, and tack down what was pinned, before the upper edge is closed.",
-  bodiceSides: ({ way, seams }) =>
-    way === "withLining"
-      ? "Open shell and lining out at the underarm, and sew the side seams of both in one go."
-      : way === "withFacing"
-        ? "Open the facing out at the underarm, and sew the side seams of bodice and facing in one go."
-        : seams.every(({ half }) => half === "right")
-          ? "Sew the right side seam. The left one opens."
-          : "Sew the side seams.",
+  bodiceSides: ({ way, seams }) => {
+    const isRight = seams.every(({ half }) => half === "right");
+    const sides = isRight ? "right side seam" : "side seams";
+    const opens = isRight ? " The left one opens." : "";
+    if (way === "withLining")
+      return `Open shell and lining out at the underarm, and sew the ${sides} of both in one go.${opens}`;
+    return way === "withFacing"
+      ? `Open the facing out at the underarm, and sew the ${sides} of bodice and facing in one go.${opens}`
+      : `Sew the ${sides}.${opens}`;
+  },
   liningDarts: "Lining: sew the darts.",
   liningSeams: "Lining: sew the seams within front and back.",
   liningShoulders: "Lining: sew the shoulder seams.",
@@ -62,18 +81,28 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
       ? "Lining: sew the right side seam. The left one stays open."
       : "Lining: sew the side seams.",
   facingSeams: "Join the facings, and neaten their lower edges.",
-  liningTopEdge:
-    "Lay lining on shell, right sides together, and sew the upper edge. Stop one allowance short of the opening. Trim, clip the curves and turn.",
-  faceTopEdge: "Sew the facing to the upper edge, right sides together. Trim, clip the curves and turn.",
-  faceNeck: "Sew the neck facing on, right sides together. Trim, clip and turn.",
-  faceArmholes: "Sew the armhole facings on, right sides together. Trim, clip and turn.",
-  bindNeck: "Bind the neck edge, the ends turned in at the opening.",
-  bindArmholes: "Bind the armholes, the join under the arm.",
+  liningTopEdge: ({ way }) => `Lay lining on shell, right sides together. ${topEdgeSewn(way, "lining")}`,
+  faceTopEdge: ({ way }) => `Lay the facing on, right sides together. ${topEdgeSewn(way, "facing")}`,
+  faceNeck: ({ way }) => `Sew the neck facing on, right sides together.${stopShort(way)} Trim, clip and turn.`,
+  faceArmholes: ({ way }) => `Sew the armhole facings on, right sides together.${stopShort(way)} Trim, clip and turn.`,
+  bindNeck: ({ way }) =>
+    way === "atStraps"
+      ? "Bind the neck edge, front and back, on over the strap seams, and turn the ends in. Turn the straps up and stitch them to the binding."
+      : `Bind the neck edge, ${way === "opens" ? "the ends turned in at the opening" : "the join at a shoulder seam"}.`,
+  bindArmholes: ({ way }) =>
+    way === "atStraps"
+      ? "Bind the armholes, all ends turned in."
+      : way === "opens"
+        ? "Bind the armholes: the right one joined under the arm, the ends of the left one turned in at the opening."
+        : "Bind the armholes, the join under the arm.",
   underStitch: "Under-stitch: the allowances to what lies inside, close to the seam, so that it rolls in.",
   basqueSeams: "Basque: sew its seams. What opens stays open.",
-  liningBasque: "Lining: sew the side seams of the basque, then sew it on at the waist.",
+  liningBasque: "Lining: sew the seams of the basque, as far as it does not open, then sew it on at the waist.",
   skirtDarts: "Skirt: sew the darts from the waist to the end; knot the threads there.",
-  pockets: "Skirt: sew your own pocket bags to the side seams before these are closed. None is drafted here.",
+  pockets: ({ way }) =>
+    way === "opens"
+      ? "Skirt: sew your own pocket bag to the right side seam before it is closed; the left one opens. None is drafted here."
+      : "Skirt: sew your own pocket bags to the side seams before these are closed. None is drafted here.",
   panelSeams: "Skirt: sew the panels to one another.",
   skirtCentreSeams: "Skirt: sew the centre seam.",
   skirtSides: ({ seams }) =>
@@ -123,7 +152,9 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
       : "Let the dress hang overnight.",
   levelHem: "Put it on with its shoes and have the hem marked level from the floor. Cut it even.",
   hemShell: ({ way }) =>
-    way === "round" ? "Hem the skirt narrowly, eased in where it is longer." : "Turn the hem up and sew it.",
+    way === "round"
+      ? "Trim the allowance narrow, and hem the skirt, eased in where it is longer."
+      : "Turn the hem up and sew it.",
   hemLining: "Hem the lining, turned twice.",
   press: "Press the whole dress.",
 };

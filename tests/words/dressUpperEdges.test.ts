@@ -49,6 +49,9 @@ describe("an opening", () => {
     );
     const zip = { what: "zip", count: 1, length: 600, width: null, sold: long.zip, endsAt: long.endsAt } as const;
     expect(notionWords(zip, "cm").amount).toBe("60 cm, the opening ended 57.5 cm from the top");
+    expect(notionWords({ ...zip, endsAt: one.endsAt }, "cm").amount).toMatch(
+      /57\.5 cm from the top; or 24 in for it as it is$/,
+    );
     expect(notionWords({ ...zip, sold: { cm: null, in: null }, length: null }, "cm").amount).toContain("lets you in");
   });
 

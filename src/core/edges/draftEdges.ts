@@ -36,7 +36,7 @@ export interface EdgesAsked {
   readonly allowances: Allowances;
 }
 
-export function draftEdges({ edges, straps, bodice, isLined, allowances }: EdgesAsked): EdgesDraft {
+export function draftEdges({ edges, straps, bodice, isLined, closure, allowances }: EdgesAsked): EdgesDraft {
   const [left, right] = bodice;
   const asked = { neck: edges.neck ?? "facing", armhole: edges.armhole ?? "facing" } as const;
   const wanted = { depth: edges.facingDepth ?? USUAL_FACING_DEPTH, width: edges.bindingWidth ?? USUAL_BINDING_WIDTH };
@@ -51,7 +51,12 @@ export function draftEdges({ edges, straps, bodice, isLined, allowances }: Edges
         facingsOf({ half: left, ...finish, depth }),
         right === left ? null : facingsOf({ half: right, ...finish, depth }),
       ] as const);
-  const figures = figuresOf(bodice, finish, { isLined, isStrapped, width });
+  const figures = figuresOf(bodice, finish, {
+    isLined,
+    isStrapped,
+    opensBack: closure.place === "centreBack",
+    width,
+  });
   const strips = figures.flatMap(({ strip }) => (strip === null ? [] : [strip]));
   const strap = straps === null ? null : draftStraps(left, straps, allowances);
   return {
@@ -77,6 +82,8 @@ export function draftEdges({ edges, straps, bodice, isLined, allowances }: Edges
 interface Finished {
   readonly isLined: boolean;
   readonly isStrapped: boolean;
+  /** The back is in two, each bound by itself. */
+  readonly opensBack: boolean;
   readonly width: Mm;
 }
 
@@ -91,27 +98,31 @@ const isBack = ({ name }: Piece): boolean => !isFrontPiece(name);
 function figuresOf(
   [left, right]: readonly [PieceSet, PieceSet],
   finish: { readonly neck: EdgeFinish; readonly armhole: EdgeFinish },
-  { isLined, isStrapped, width }: Finished,
+  { isLined, isStrapped, opensBack, width }: Finished,
 ): readonly EdgeFigures[] {
   const figure = (
     edge: EdgeFigures["edge"],
     length: Mm,
     count: number,
     more: Partial<EdgeFigures> = {},
+    bound = length,
   ): EdgeFigures => ({
     edge,
     length,
     finish: isLined ? "lining" : finish[edge],
     strip:
-      !isLined && finish[edge] === "binding" ? { length: stripLength(length), width: stripWidth(width), count } : null,
+      !isLined && finish[edge] === "binding" ? { length: stripLength(bound), width: stripWidth(width), count } : null,
     ...more,
   });
   const both = (seam: SeamName, has?: (piece: Piece) => boolean): Mm =>
     along(left, seam, has) + along(right, seam, has);
+  // A binding of the neck runs on over the seams of the straps, whose ends it takes in.
+  const boundOver = (has: (piece: Piece) => boolean): Mm => both("neck", has) + both("strap", has);
+  const backs = opensBack ? 2 : 1;
   const necks = isStrapped
     ? [
-        figure("neck", both("neck", isFront), 1, { at: "front" }),
-        figure("neck", both("neck", isBack), 1, { at: "back" }),
+        figure("neck", both("neck", isFront), 1, { at: "front" }, boundOver(isFront)),
+        figure("neck", both("neck", isBack), backs, { at: "back" }, boundOver(isBack) / backs),
       ]
     : [figure("neck", both("neck"), 1)];
   const [ofLeft, ofRight] = [along(left, "armhole"), along(right, "armhole")];

@@ -7,11 +7,13 @@ import { seamLength } from "../girth/seamLength";
 import type { SeamName } from "../pattern/piece";
 import { isFrontPiece } from "../pattern/pieceGroups";
 import { edgeSeams } from "./seamsSewn";
-import type { SewnSeam } from "./sewingStep";
+import type { SewingWay, SewnSeam } from "./sewingStep";
 import type { SewnDress } from "./sewnDress";
 import { inGroup, keysOf, plainSeam, step, type StepDraft } from "./stepDraft";
 
 export const edgeSteps = (dress: SewnDress): readonly StepDraft[] => [...strapSteps(dress), ...finishSteps(dress)];
+
+const STRAPS = 2;
 
 /** Every strap or tie has one long seam; both of its ends are caught. */
 function strapSteps({ parts, edges, dress, bodice }: SewnDress): readonly StepDraft[] {
@@ -24,12 +26,17 @@ function strapSteps({ parts, edges, dress, bodice }: SewnDress): readonly StepDr
   const long = straps
     .filter((part) => !casings.includes(part))
     .map((part) => plainSeam(lengthAlong(part), countOf(part)));
+  const cased = casings.map((part) => plainSeam(lengthAlong(part), countOf(part)));
   return [
-    step("makeStraps", keys, { seams: long, way: kind }),
+    step("makeStraps", keys, { seams: [...long, ...cased], way: kind }),
     ...(strap?.elastic == null ? [] : [step("elasticInStraps", keys, { seams: [plainSeam(strap.elastic.length, 2)] })]),
     step("basteStraps", keys, {
       way: kind,
-      seams: edgeSeams(bodice, "strap", (name) => name !== "strap"),
+      // Her own straps may be narrower than the seams that they are set in.
+      seams:
+        strap === null
+          ? edgeSeams(bodice, "strap", (name) => name !== "strap")
+          : [{ ...plainSeam(strap.width, 2 * STRAPS), seam: "strap" }],
     }),
   ];
 }
@@ -72,20 +79,25 @@ function finishSteps(dress: SewnDress): readonly StepDraft[] {
           step("liningTopEdge", keysOf(inGroup(parts, "bodice", "bodiceLining")), {
             seams: top,
             allowance: allowanceOf(allowances, "neck"),
+            way: turnedBy(dress),
           }),
         ]),
     ...(round.length === 0 ? [] : [step("underStitch", keysOf(inside), { seams: round })]),
   ];
 }
 
+/** What is closed at neck and armholes with the shoulders sewn has to be turned all the same. */
+const turnedBy = ({ isTurnedThrough, isSide }: SewnDress): SewingWay | undefined =>
+  isTurnedThrough ? (isSide ? "rolled" : "throughShoulders") : undefined;
+
 /** Every upper edge that is neither faced nor bound. */
 const liningTop = ({ edges, bodice }: SewnDress): readonly SewnSeam[] =>
-  (["neck", "armhole"] as const)
+  (["neck", "strap", "armhole"] as const)
     .filter((edge) => edges.edges.every((one) => one.edge !== edge || one.finish === "lining"))
     .flatMap((edge) => edgeSeams(bodice, edge, (name) => name !== "strap"));
 
 /** Strips are cut in the order of the edges they are for. */
-function bindingSteps({ edges, parts }: SewnDress): readonly StepDraft[] {
+function bindingSteps({ edges, parts, hasShoulders, isSide }: SewnDress): readonly StepDraft[] {
   const strips = inGroup(parts, "binding");
   const bound = edges.edges.filter(({ finish }) => finish === "binding");
   return (["neck", "armhole"] as const).flatMap((edge) => {
@@ -93,15 +105,17 @@ function bindingSteps({ edges, parts }: SewnDress): readonly StepDraft[] {
     const keys = keysOf(strips.filter((_, at) => bound[at]?.edge === edge));
     return own.length === 0
       ? []
-      : [step(edge === "neck" ? "bindNeck" : "bindArmholes", keys, { seams: own.map(sewnOf) })];
+      : [
+          step(edge === "neck" ? "bindNeck" : "bindArmholes", keys, {
+            seams: own.map(sewnOf),
+            way: hasShoulders ? (isSide === (edge === "armhole") ? "opens" : undefined) : "atStraps",
+          }),
+        ];
   });
 }
 
-function facingSteps(
-  { edges, allowances, isTurnedThrough }: SewnDress,
-  facings: readonly Part[],
-  faced: readonly EdgeFigures[],
-): readonly StepDraft[] {
+function facingSteps(dress: SewnDress, facings: readonly Part[], faced: readonly EdgeFigures[]): readonly StepDraft[] {
+  const { edges, allowances, isTurnedThrough, isSide } = dress;
   if (facings.length === 0 || faced.length === 0) return [];
   // Sides of one that is turned through the sides of the bodice are sewn in one with those.
   const joins = facingJoins(facings, isTurnedThrough ? ["shoulder"] : ["shoulder", "side"]);
@@ -113,7 +127,11 @@ function facingSteps(
           step(
             edge === "neck" ? "faceNeck" : "faceArmholes",
             keysOf(facings.filter((part) => isArmhole(part) === (edge === "armhole"))),
-            { seams: own.map(sewnOf), allowance: allowanceOf(allowances, edge) },
+            {
+              seams: own.map(sewnOf),
+              allowance: allowanceOf(allowances, edge),
+              way: isSide === (edge === "armhole") ? "opens" : undefined,
+            },
           ),
         ];
   };
@@ -126,6 +144,7 @@ function facingSteps(
           step("faceTopEdge", keysOf(facings), {
             seams: faced.map(sewnOf),
             allowance: allowanceOf(allowances, "neck"),
+            way: turnedBy(dress),
           }),
         ]
       : [...sewnOn("neck"), ...sewnOn("armhole")]),

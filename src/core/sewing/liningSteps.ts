@@ -10,7 +10,7 @@ import type { SeamPair } from "../pattern/sewnTogether";
 import type { LiningDraft } from "../lining/liningDraft";
 import { BOTH_HALVES, centreSeams, dartSeams, edgeSeams, pairedSeams } from "./seamsSewn";
 import type { SewnSeam } from "./sewingStep";
-import type { SewnDress } from "./sewnDress";
+import { closedBelow, type SewnDress } from "./sewnDress";
 import { inGroup, keysOf, plainSeam, step, stepOfSeams, type StepDraft } from "./stepDraft";
 
 const isAbove = ({ first }: SeamPair): boolean => !first.some(isBasque);
@@ -35,10 +35,11 @@ export function liningSteps(dress: SewnDress): readonly StepDraft[] {
 }
 
 function bodiceLining(dress: SewnDress, { bodice: own }: LiningDraft): readonly StepDraft[] {
-  const { allowances, isSide, closedSides, waist } = dress;
+  const { allowances, isSide, closedSides, openBelow, waist } = dress;
   const parts = inGroup(dress.parts, "bodiceLining");
   const hasBasque = own.some((half) => piecesOf(half).some(({ name }) => isBasque(name)));
   const side = allowanceOf(allowances, "side");
+  const below = closedBelow(dress);
   return [
     ...stepOfSeams("liningDarts", parts, [...dartSeams(own)]),
     ...stepOfSeams(
@@ -64,7 +65,14 @@ function bodiceLining(dress: SewnDress, { bodice: own }: LiningDraft): readonly 
             "liningBasque",
             parts,
             [
-              ...pairedSeams(own, "side", ({ first }) => first.some(isBasque), closedSides),
+              ...pairedSeams(
+                own,
+                "side",
+                ({ first }) => first.some(isBasque),
+                isSide && openBelow === 0 ? BOTH_HALVES : closedSides,
+              ),
+              ...centreSeams(own, (name) => isBasque(name) && (isFrontPiece(name) || isSide || openBelow === 0)),
+              ...(below > 0 ? [plainSeam(below)] : []),
               ...pairedSeams(own, "waist", ({ second }) => second.some(isBasque)),
             ],
             { allowance: side },
@@ -120,7 +128,8 @@ function seamBelowFree(left: PieceSet, { isSide, closure }: SewnDress): SewnSeam
 }
 
 /** Along one side of the opening, as far as the lining reaches there. */
-function alongOpening({ reading, openBelow, isBodiceLined, isSkirtLined }: SewnDress): number {
+function alongOpening({ reading, openBelow, isBodiceLined, isSkirtLined, skirt, hasBasque }: SewnDress): number {
   const above = reading === null ? 0 : Math.max(0, reading.opening - openBelow);
-  return (isBodiceLined ? above : 0) + (isSkirtLined ? openBelow : 0);
+  const isLinedBelow = isSkirtLined || (isBodiceLined && skirt === null && hasBasque);
+  return (isBodiceLined ? above : 0) + (isLinedBelow ? openBelow : 0);
 }

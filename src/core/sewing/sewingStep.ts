@@ -93,8 +93,14 @@ export type SewingWay =
   /** Side seams sewn in one with those of the lining, or of the facing. */
   | "withLining"
   | "withFacing"
-  /** The join at the opening is left. */
+  /** The join at the opening is left; of an edge: the opening ends it. */
   | "opens"
+  /** Shell and what lies inside it, closed at neck and armholes: turned by drawing the backs through the shoulders. */
+  | "throughShoulders"
+  /** The same where the back does not open: the neck first, then each armhole round the rolled bodice. */
+  | "rolled"
+  /** The ends lie at the straps. */
+  | "atStraps"
   /** A hem on the bias. */
   | "round";
 

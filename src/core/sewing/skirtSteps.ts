@@ -52,7 +52,9 @@ function panelSteps(dress: SewnDress, { halves, vent = 0 }: SkirtDraft, parts: r
   const side = { allowance: allowanceOf(allowances, "side") };
   return [
     ...stepOfSeams("skirtDarts", parts, dartSeams(halves)),
-    ...(dress.dress.skirt?.pockets === true && sides.length > 0 ? [step("pockets", keysOf(parts))] : []),
+    ...(dress.dress.skirt?.pockets === true && sides.length > 0
+      ? [step("pockets", keysOf(parts), { way: isSide ? "opens" : undefined })]
+      : []),
     ...stepOfSeams("panelSeams", parts, pairedSeams(halves, "panel"), { allowance: allowanceOf(allowances, "panel") }),
     ...stepOfSeams("skirtCentreSeams", parts, centres, { allowance: allowanceOf(allowances, "centre") }),
     ...stepOfSeams("skirtSides", parts, sides, side),

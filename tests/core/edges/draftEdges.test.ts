@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from "vitest";
 import type { Edges, Straps } from "../../../src/core/decisions/dress";
-import { STYLE_NAMES, type StyleName } from "../../../src/core/decisions/pattern";
+import { STYLE_NAMES, type Closure, type StyleName } from "../../../src/core/decisions/pattern";
 import { draftEdges } from "../../../src/core/edges/draftEdges";
 import { validateOutline } from "../../../src/core/geometry/outline";
 import type { PiecePart } from "../../../src/core/parts/part";
@@ -33,15 +33,19 @@ interface Asked {
   readonly edges?: Edges;
   readonly straps?: Straps;
   readonly isLined?: boolean;
+  readonly closure?: Closure;
 }
 
-const drafted = (bodice: readonly [PieceSet, PieceSet], { edges = {}, straps, isLined = false }: Asked = {}) =>
+const drafted = (
+  bodice: readonly [PieceSet, PieceSet],
+  { edges = {}, straps, isLined = false, closure = testWork.pattern.closure }: Asked = {},
+) =>
   draftEdges({
     edges,
     straps: straps ?? null,
     bodice,
     isLined,
-    closure: testWork.pattern.closure,
+    closure,
     allowances: {},
   });
 
@@ -202,9 +206,17 @@ describe("bindings", () => {
     const { edges } = drafted(strapped, { edges: { neck: "binding" } });
     expect(edges.map(({ edge, at, strip }) => [edge, at, strip?.count])).toEqual([
       ["neck", "front", 1],
-      ["neck", "back", 1],
+      ["neck", "back", 2],
       ["armhole", undefined, 2],
     ]);
+    // Its strips run on over the seams of the straps, whose ends they take in; the back is in two, each bound by itself.
+    const [cup, back] = [pieceIn(strapped[0], "cup"), pieceIn(strapped[0], "back")];
+    const [ofCup, ofBack] = [seamByBezierJs(cup, "strap"), seamByBezierJs(back, "strap")];
+    expect(edges[0]?.strip?.length).toBeCloseTo(0.97 * 2 * (seamByBezierJs(cup, "neck") + ofCup) + 50, 1);
+    expect(edges[1]?.strip?.length).toBeCloseTo(0.97 * (seamByBezierJs(back, "neck") + ofBack) + 50, 1);
+    const atSide = drafted(strapped, { edges: { neck: "binding" }, closure: { place: "side", belowWaist: 150 } });
+    expect(atSide.edges[1]?.strip?.count).toBe(1);
+    expect(atSide.edges[1]?.strip?.length).toBeCloseTo(0.97 * 2 * (seamByBezierJs(back, "neck") + ofBack) + 50, 1);
     expect(edges[0]?.length).toBeCloseTo(2 * edgeOf(strapped[0], "neck", true), 1);
   });
 });
