@@ -18,9 +18,11 @@ interface Sketched {
   readonly pin: { readonly along: Mm; readonly across: Mm };
 }
 
+const CUT = "Take the pin out, and cut along them, away from your hand.";
+
 /** Steps in order, each a sentence. */
 export function circleSteps({ part, radii, pin }: Sketched, unit: LengthUnit): readonly string[] {
-  const { allowances, foldSides, waistRadii, slash } = part;
+  const { allowances, cut, foldSides, waistRadii, slash } = part;
   const long = (mm: Mm): string => formatLength(mm, unit);
   const beside =
     allowances.sides > 0 && slash === undefined
@@ -29,7 +31,7 @@ export function circleSteps({ part, radii, pin }: Sketched, unit: LengthUnit): r
   return [
     foldSides === 1
       ? "Fold the cloth once along its length, right sides together."
-      : "Lay the cloth out single, a selvage at your left.",
+      : "Lay the cloth out as its lay shows, the edge that is drawn at the left at your left.",
     foldSides === 1
       ? `Push a pin in on the fold, ${long(pin.along)} below the top of its place in the lay.`
       : `Push a pin in ${long(pin.across)} from the left of its place in the lay and ${long(pin.along)} below its top.`,
@@ -37,13 +39,16 @@ export function circleSteps({ part, radii, pin }: Sketched, unit: LengthUnit): r
       ? `Tie a string to the pin and chalk to the string. Draw the waist at ${long(radii.waist)} and the hem at ${long(radii.hem)} from the pin.`
       : `Tie a string to the pin and chalk to the string. Draw the hem at ${long(radii.hem)} from the pin. The waist is not quite a circle, so that the hem hangs level: mark ${listWords(waistMarks(part, unit))}, and join the marks in an even curve.`,
     waistRadii === undefined
-      ? `Cut at ${long(radii.waistCut)} and at ${long(radii.hemCut)} from the pin${beside}.`
-      : `Cut ${formatAmount(allowances.inner, unit)} inside the waist and at ${long(radii.hemCut)} from the pin${beside}.`,
+      ? `Draw the cutting lines at ${long(radii.waistCut)} and at ${long(radii.hemCut)} from the pin${beside}. ${CUT}`
+      : `Draw the cutting lines ${formatAmount(allowances.inner, unit)} inside the waist and at ${long(radii.hemCut)} from the pin${beside}. ${CUT}`,
     ...(slash === undefined
       ? []
       : [
           `Cut it open from the hem to the waist ${foldSides === 1 ? "along the other fold" : "straight down from the pin"}: ${formatAmount(slash, unit)} of each edge goes into that seam.`,
         ]),
+    ...(waistRadii !== undefined && foldSides === 0 && cut.count > 1
+      ? ["Draw each second one as its mirror image: one is for your left half, one for your right."]
+      : []),
   ];
 }
 

@@ -45,7 +45,7 @@ describe("a circle drawn with string and pin", () => {
     expect(quarter.pin.along).toBeCloseTo(15, 1);
     const single = circleSketch(sector(229.18, 829.18, Math.PI / 2, 0), "cm");
     expect(single.pin.across).toBeCloseTo(15, 1);
-    expect(single.steps[0]).toContain("single");
+    expect(single.steps[0]).toContain("as its lay shows");
   });
 
   it("tells lengths in inches to who sews in them", () => {

@@ -38,10 +38,13 @@ export function leaveFree(piece: Piece, seam: SeamName, { below, beside }: FreeE
   const length = Math.min(below, whole - 2 * SHORTEST_EDGE);
   const place = placeAlong(piece, row, isFirst ? length : whole - length);
   const level = invariant(piece.points[corner], corner).level;
-  const cut = insertPoint(piece, place.index, place.t, FREE_END, level);
-  const [from, to] = isFirst ? ([corner, FREE_END] as const) : ([FREE_END, corner] as const);
+  // Where a corner lies there already, as the hip's may, that is the end: an edge between them could not be cut.
+  const there = cornerNear(piece, row, isFirst ? length : whole - length);
+  const freeEnd = there ?? FREE_END;
+  const cut = there === null ? insertPoint(piece, place.index, place.t, FREE_END, level) : piece;
+  const [from, to] = isFirst ? ([corner, freeEnd] as const) : ([freeEnd, corner] as const);
   const own = rowOf(cut, seam);
-  const at = own.findIndex((index) => edgeAt(cut, index).from === FREE_END);
+  const at = own.findIndex((index) => edgeAt(cut, index).from === freeEnd);
   const free = isFirst ? own.slice(0, at) : own.slice(at);
   const isStraight = free.every((index) => edgeAt(cut, index).curve === null);
   const open = isStraight
@@ -66,6 +69,14 @@ function drawnBeside(cut: Piece, free: Stretch, waistAt: "start" | "end", beside
   return bendStretch(cut, free, (point, share) =>
     polar(point, inwards, beside * (waistAt === "start" ? 1 - share : share)),
   );
+}
+
+/** A corner within a seam, not one of its ends, so near to a place along it that no edge goes between; null: none is. */
+function cornerNear(piece: Piece, row: Stretch, length: Mm): PointName | null {
+  const near = row
+    .slice(1)
+    .find((_, at) => Math.abs(stretchLength(piece, row.slice(0, at + 1)) - length) < SHORTEST_EDGE);
+  return near === undefined ? null : edgeAt(piece, near).from;
 }
 
 const edgeAt = (piece: Piece, index: number): Edge => invariant(piece.edges[index], "edge");

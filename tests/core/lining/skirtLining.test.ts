@@ -50,6 +50,18 @@ test("the ends are straight from 6 beside the zip's teeth at the waist to the se
   expect(free).toMatchObject({ seam: "centre", curve: null });
 });
 
+test("where the V ends just where the hip's corner is, no edge goes between", () => {
+  // Her hip lies 200 below the waist along the side; the V runs 25 below an opening of 175, or all but there.
+  for (const opening of [174.2, 175, 175.6]) {
+    const [left] = madeOf(lined({ skirt: true }, { closure: closed("side", opening) })).skirt;
+    for (const piece of [frontOf(left), backOf(left)]) {
+      const along = piece.edges.filter(({ seam }) => seam === "side").map((edge) => curveOf(piece, edge));
+      for (const { a, b } of along) expect(Math.hypot(a.x - b.x, a.y - b.y)).toBeGreaterThan(2);
+      expect(piece.edges.map(({ from }) => from)).toContain("sideHip");
+    }
+  }
+});
+
 test("at the side it is the left half that is left free, front and back alike", () => {
   const { skirt } = madeOf(lined({ skirt: true }, { closure: closed("side", 180) }));
   const [left, right] = skirt;
