@@ -14,6 +14,9 @@ const tierWords = ({ at }: SewingStep): string => (at === undefined ? "the skirt
 /** What an opening is, by how it closes. */
 const openingWords = (way: SewingWay | undefined): string => (way === "buttons" ? "opening" : "zip");
 
+/** The most that is turned up narrowly, a seam's usual allowance in either unit (common practice, no source). */
+const NARROW_HEM: Mm = 16;
+
 const leftOpen = (way: SewingWay | undefined): string => (way === "opens" ? ", all but the join at the opening" : "");
 
 const stopShort = (way: SewingWay | undefined): string =>
@@ -151,10 +154,12 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
       ? "Let the dress hang for a day: the skirt drops where it lies on the bias."
       : "Let the dress hang overnight.",
   levelHem: "Put it on with its shoes and have the hem marked level from the floor. Cut it even.",
-  hemShell: ({ way }) =>
-    way === "round"
-      ? "Trim the allowance narrow, and hem the skirt, eased in where it is longer."
-      : "Turn the hem up and sew it.",
+  hemShell: ({ way, allowance }) =>
+    way !== "round"
+      ? "Turn the hem up and sew it."
+      : (allowance ?? 0) > NARROW_HEM
+        ? "Trim the allowance narrow, and hem the skirt, eased in where it is longer."
+        : "Hem the skirt narrowly, eased in where it is longer.",
   hemLining: "Hem the lining, turned twice.",
   press: "Press the whole dress.",
 };

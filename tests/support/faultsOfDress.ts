@@ -38,6 +38,9 @@ const seamOf = (halves: readonly [PieceSet, PieceSet], seam: SeamName, isFor: (n
     ),
   );
 
+/** What makes a bodice that nothing can be hung on. */
+const SPOILING: ReadonlySet<string> = new Set(["seamsWalk", "halvesWalk", "outlineClosed"]);
+
 /** null: the plan itself has faults, which are told elsewhere, or there is none. */
 export function faultsOfDress(work: Work): readonly string[] | null {
   const plan = planOf(work);

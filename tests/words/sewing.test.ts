@@ -46,6 +46,15 @@ describe("the order of sewing in words", () => {
     expect(allowance).toBe("9/16 in");
   });
 
+  it("calls a hem narrow only where little is turned up", () => {
+    const hem = (allowance: number): string =>
+      sewingStepWords({ ...plain, name: "hemShell", way: "round", allowance }, "cm").text;
+    expect(hem(10)).toContain("narrowly");
+    expect(hem(30)).toContain("eased in");
+    expect(hem(30)).not.toContain("narrow");
+    expect(sewingStepWords({ ...plain, name: "hemShell", allowance: 30 }, "cm").text).not.toContain("eased");
+  });
+
   it("counts seams that are alike, and says what is drawn up to what", () => {
     const gathers = { seam: null, pieces: [], half: null, length: 1843.2, count: 1, gatheredTo: 1152 };
     expect(sewingStepWords({ ...plain, name: "gatherTiers", at: 2, seams: [gathers] }, "cm")).toMatchObject({
