@@ -46,12 +46,12 @@ describe("the order of sewing in words", () => {
     expect(allowance).toBe("9/16 in");
   });
 
-  it("calls a hem narrow only where little is turned up", () => {
+  it("trims the allowance of a round hem that is too deep to be turned on the bias", () => {
     const hem = (allowance: number): string =>
       sewingStepWords({ ...plain, name: "hemShell", way: "round", allowance }, "cm").text;
     expect(hem(10)).toContain("narrowly");
     expect(hem(30)).toContain("eased in");
-    expect(hem(30)).not.toContain("narrow");
+    expect(hem(30)).toContain("Trim the allowance narrow");
     expect(sewingStepWords({ ...plain, name: "hemShell", allowance: 30 }, "cm").text).not.toContain("eased");
   });
 

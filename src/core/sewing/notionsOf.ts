@@ -98,12 +98,13 @@ export function notionsOf(asked: SewingAsked): readonly Notion[] {
   ];
 }
 
+const ofPiece = (one: Piece): number => Math.abs(signedArea(one.edges.map((edge) => curveOf(one, edge))));
+
 /** All that is cut of it, without the allowances of drafted pieces; mm². */
 function areaOf(part: Part): number {
   const times = part.cut.count * (part.cut.onFold ? 2 : 1);
   if (part.kind === "rectangle") return times * cutWidth(part) * cutDepth(part);
   if (part.kind === "sector") return (times * part.angle * (part.outer ** 2 - part.inner ** 2)) / 2;
   const { piece, otherHalf } = part;
-  const ofPiece = (one: Piece): number => Math.abs(signedArea(one.edges.map((edge) => curveOf(one, edge))));
   return times * (ofPiece(piece) + (otherHalf === undefined ? 0 : ofPiece(otherHalf)));
 }
