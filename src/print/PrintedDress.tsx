@@ -57,7 +57,7 @@ export function PrintedDress({ work, dress, lays }: PrintedDressProps) {
     <article className="printed-checklist printed-dress" aria-label={DRESS_SHEET.kind} data-paper={work.paper}>
       <PageSetup paper={work.paper} name={work.name} kind={DRESS_SHEET.kind} />
       <Heading work={work} dress={dress} />
-      <Before work={work} dress={dress} />
+      <Before work={work} dress={dress} lays={lays} />
       <section>
         <h4>{DRESS_SHEET.cutList}</h4>
         {cloths.map((cloth) => (
@@ -71,7 +71,6 @@ export function PrintedDress({ work, dress, lays }: PrintedDressProps) {
       </section>
       {rectangles.length > 0 && <Rectangles parts={rectangles} work={work} others={others} />}
       {sectors.length > 0 && <Sectors parts={sectors} work={work} others={others} />}
-      <ToBuy dress={dress} lays={lays} unit={unit} />
       <section>
         <h4>{DRESS_SHEET.lays}</h4>
         {cloths.map((cloth) => {
@@ -147,8 +146,8 @@ function ToBuy({ dress: { cloths, notions }, lays, unit }: ToBuyProps) {
   );
 }
 
-/** The dress as it is to be, and what to know of it before the first cut. */
-function Before({ work, dress }: { readonly work: Work; readonly dress: DressPlan }) {
+/** The dress as it is to be, what to know of it before the first cut, and what to buy for it. */
+function Before({ work, dress, lays }: Pick<PrintedDressProps, "work" | "dress" | "lays">) {
   const { unit } = work;
   const doubts = dressDoubts(dress, unit);
   const figures = dressDrawing(dress, { dress: work.dress ?? {}, closure: work.pattern.closure, unit });
@@ -172,6 +171,7 @@ function Before({ work, dress }: { readonly work: Work; readonly dress: DressPla
             <Words>{note}</Words>
           </p>
         ))}
+        <ToBuy dress={dress} lays={lays} unit={unit} />
       </div>
       {figures.map((figure) => (
         <div key={figure.side} className="pd-seen">
