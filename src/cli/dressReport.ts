@@ -267,6 +267,7 @@ function stepReport(step: SewingStep, at: number, { unit }: Work) {
     seam_mm: orNull(step.length),
     allowance_mm: orNull(step.allowance),
     press: step.press,
+    finish: step.finish,
     cautions: step.cautions,
     after: step.after.map((before) => before + 1),
     text: sewingStepWords(step, unit).text,

@@ -2,7 +2,8 @@
 import type { Opacity, Under } from "../core/decisions/dress";
 import type { Closure } from "../core/decisions/pattern";
 import type { LengthUnit } from "../core/decisions/work";
-import type { SeenFinish, UnderAdvice } from "../core/dress/dressPlan";
+import type { UnderAdvice } from "../core/dress/dressPlan";
+import type { SeenFinish } from "../core/sewing/sewingStep";
 import {
   isButtoned,
   type ClosureReading,

@@ -213,7 +213,8 @@ interface SewingStepWords {
 
 export function sewingStepWords(step: SewingStep, unit: LengthUnit): SewingStepWords {
   const said = STEPS[step.name];
-  const press = PRESSED[step.name] ?? "Press.";
+  const press = step.press ? (PRESSED[step.name] ?? "Press.") : "";
+  const finish = finishSaid(step, press);
   return {
     text: typeof said === "string" ? said : said(step),
     seams: [
@@ -222,9 +223,28 @@ export function sewingStepWords(step: SewingStep, unit: LengthUnit): SewingStepW
       ...(step.marks ?? []).map(({ at, from }) => `${MARKS[at]}: ${formatLength(from, unit)}`),
     ],
     allowance: step.allowance === null ? null : formatAmount(step.allowance, unit),
-    press: step.press && press !== "" ? press : null,
+    press: finish === "" ? null : finish,
     cautions: step.cautions.map((caution) => CAUTIONS[caution]),
   };
+}
+
+/** Enclosed in itself or stitched double, a seam is pressed to one side; else as it is, and its edges seen to. */
+function finishSaid({ finish }: SewingStep, press: string): string {
+  switch (finish) {
+    case "frenchSeam":
+      return "As a French seam: wrong sides together first, trim, turn, and sew it again on the seam line. Press to one side.";
+    case "narrow":
+      return "Sew twice, close together, and trim beside it. Press to one side.";
+    case "bound":
+      return `${press} Bind the allowances together.`.trim();
+    case "narrowHem":
+      return "Trim the allowance narrow and turn it twice, so that no raw edge shows. Press.";
+    case "neatened":
+      return `${press} Neaten the raw edges.`.trim();
+    case "binding":
+    case null:
+      return press;
+  }
 }
 
 const loweredSaid = (lower: SewingStep["lower"], unit: LengthUnit): readonly string[] =>

@@ -13,6 +13,7 @@ const plain: SewingStep = {
   length: null,
   allowance: null,
   press: false,
+  finish: null,
   cautions: [],
   after: [],
 };
@@ -53,6 +54,17 @@ describe("the order of sewing in words", () => {
     expect(hem(30)).toContain("eased in");
     expect(hem(30)).toContain("Trim the allowance narrow");
     expect(sewingStepWords({ ...plain, name: "hemShell", allowance: 30 }, "cm").text).not.toContain("eased");
+  });
+
+  it("finishes seams that are seen or lie open, in place of pressing them open alone", () => {
+    const said = (finish: SewingStep["finish"]): string | null =>
+      sewingStepWords({ ...plain, name: "skirtSides", press: true, finish }, "cm").press;
+    expect(said(null)).toBe("Press open.");
+    expect(said("neatened")).toBe("Press open. Neaten the raw edges.");
+    // Enclosed in itself it cannot be pressed open.
+    expect(said("frenchSeam")).toContain("wrong sides together first");
+    expect(said("frenchSeam")).not.toContain("Press open");
+    expect(said("narrow")).not.toContain("Press open");
   });
 
   it("counts seams that are alike, and says what is drawn up to what", () => {

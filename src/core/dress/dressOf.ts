@@ -114,6 +114,7 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
     closure,
     reading,
     under: under.chosen,
+    finishes: under.finishes,
     parts,
     allowances,
   };

@@ -7,7 +7,7 @@ import type { DressBody, FinishedWaist } from "../parts/dressBody";
 import type { Part } from "../parts/part";
 import type { PieceSet } from "../pattern/pieceSet";
 import type { Result } from "../result";
-import type { Notion, SewingStep } from "../sewing/sewingStep";
+import type { Finished, Notion, SewingStep, Showing } from "../sewing/sewingStep";
 import type { SkirtDraft, SkirtFailure } from "../skirts/skirtDraft";
 import type { Mm } from "../units";
 
@@ -29,12 +29,6 @@ export interface DressCheck {
   readonly tolerance: Mm;
 }
 
-/** What of the sewing can show through a cloth. */
-export type Showing = "side" | "princess" | "waist" | "darts" | "hem" | "edges";
-
-/** How it is finished so that it may be seen. `narrow`: stitched twice close together, and trimmed beside it. */
-export type SeenFinish = "frenchSeam" | "narrow" | "bound" | "narrowHem" | "binding";
-
 export interface UnderAdvice {
   readonly recommended: Under;
   readonly chosen: Under;
@@ -43,7 +37,7 @@ export interface UnderAdvice {
   /** Seams that show through, and are to be finished so that they may be seen. */
   readonly showing: readonly Showing[];
   /** Of each of them. */
-  readonly finishes: readonly { readonly of: Showing; readonly by: SeenFinish }[];
+  readonly finishes: readonly Finished[];
 }
 
 export interface DressPlan {

@@ -3,7 +3,8 @@ import type { Dress, SkirtKind, Under } from "../decisions/dress";
 import type { Part } from "../parts/part";
 import { isBasque } from "../pattern/pieceGroups";
 import { piecesOf, type PieceSet } from "../pattern/pieceSet";
-import type { SeenFinish, Showing, UnderAdvice } from "./dressPlan";
+import type { SeenFinish, Showing } from "../sewing/sewingStep";
+import type { UnderAdvice } from "./dressPlan";
 
 /** Skirts that follow the body: an underlining can be tacked to their pieces. */
 const FITTED: readonly SkirtKind[] = ["aLine", "straight", "peplum"];

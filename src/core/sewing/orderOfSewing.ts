@@ -11,6 +11,7 @@ import { lengthOfAll } from "./seamsSewn";
 import type { SewingAsked } from "./sewingAsked";
 export type { SewingAsked } from "./sewingAsked";
 import type { SewingCaution, SewingStep, SewingStepName } from "./sewingStep";
+import { finishOf } from "./seenFinish";
 import { readDress, type SewnDress } from "./sewnDress";
 import { skirtSteps } from "./skirtSteps";
 
@@ -65,6 +66,9 @@ export const orderOfSewing = (asked: SewingAsked): readonly SewingStep[] => orde
 function order(asked: SewingAsked): readonly SewingStep[] {
   const dress = readDress(asked);
   if (dress.parts.length === 0) return [];
+  // Between cloth and its double edges are covered; a skirt's lining hangs free of it and covers none.
+  const isDouble = asked.under === "underlining";
+  const covered = { bodice: isDouble || asked.dress.lining?.bodice === true, skirt: isDouble };
   const drafts = [
     ...preparingSteps(dress),
     ...bodiceSteps(dress),
@@ -77,6 +81,7 @@ function order(asked: SewingAsked): readonly SewingStep[] {
     ...draft,
     length: draft.seams.length === 0 ? null : lengthOfAll(draft.seams),
     press: !NOT_PRESSED.has(draft.name),
+    finish: finishOf(draft, asked.finishes ?? [], covered),
     cautions: CAUTIONS[draft.name] ?? [],
     after,
   }));

@@ -8,6 +8,7 @@ import type { ClosureReading } from "../opening/gettingIn";
 import type { FinishedWaist } from "../parts/dressBody";
 import type { Part } from "../parts/part";
 import type { PieceSet } from "../pattern/pieceSet";
+import type { Finished } from "./sewingStep";
 import type { SkirtDraft } from "../skirts/skirtDraft";
 
 export interface SewingAsked {
@@ -21,6 +22,8 @@ export interface SewingAsked {
   readonly closure: Closure;
   readonly reading: ClosureReading | null;
   readonly under: Under;
+  /** How what shows through the cloth is finished; absent: nothing shows. */
+  readonly finishes?: readonly Finished[];
   readonly parts: readonly Part[];
   readonly allowances: Allowances;
 }

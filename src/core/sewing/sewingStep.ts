@@ -119,6 +119,17 @@ export interface SewnSeam {
   readonly gatheredTo?: Mm;
 }
 
+/** What of the sewing can show through a cloth. */
+export type Showing = "side" | "princess" | "waist" | "darts" | "hem" | "edges";
+
+/** How it is finished so that it may be seen. `narrow`: stitched twice close together, and trimmed beside it. */
+export type SeenFinish = "frenchSeam" | "narrow" | "bound" | "narrowHem" | "binding";
+
+export interface Finished {
+  readonly of: Showing;
+  readonly by: SeenFinish;
+}
+
 export interface SewingStep {
   readonly name: SewingStepName;
   /** Of steps done several times: which tier, from 1 at the waist. */
@@ -135,6 +146,8 @@ export interface SewingStep {
   readonly length: Mm | null;
   readonly allowance: Mm | null;
   readonly press: boolean;
+  /** How its raw edges are finished; null: they are covered, or there are none. */
+  readonly finish: SeenFinish | "neatened" | null;
   readonly cautions: readonly SewingCaution[];
   /** Indexes of steps in the list that have to be done before. */
   readonly after: readonly number[];
