@@ -75,7 +75,8 @@ export function openingWords(reading: ClosureReading, unit: LengthUnit): string 
   const { opening, leastOpening, passes, comesApart } = reading;
   if (comesApart) return "It opens all the way, so nothing has to pass. Its zip is an open-ended one.";
   const is = `The opening is ${formatLength(opening, unit)} long`;
-  if (leastOpening === null) return `${is}, and no opening in this seam lets you in. ${STUCK}`;
+  if (leastOpening === null)
+    return `${is}, and no opening in this seam lets you in: what lies above it stays closed. Open the centre back, or widen the neck. ${STUCK}`;
   const least = `${leastLength(leastOpening, unit)} is the least that lets you in.`;
   return passes
     ? `${is}; ${least}`

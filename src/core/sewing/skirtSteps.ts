@@ -1,5 +1,5 @@
 /** The skirt sewn together and hung on the bodice. */
-import { allowanceOf } from "../cutting/usualAllowances";
+import { allowanceOf, hemAllowanceOf } from "../parts/seamAllowance";
 import type { Part } from "../parts/part";
 import { isFrontPiece } from "../pattern/pieceGroups";
 import type { CircleSeam, SkirtDraft, TierFigures } from "../skirts/skirtDraft";
@@ -28,7 +28,7 @@ export function skirtSteps(dress: SewnDress): readonly StepDraft[] {
     ...(isRound || skirt.notes.some(({ code }) => LEVELLED_ON.has(code)) ? [step("levelHem", keysOf(parts))] : []),
     step("hemShell", keysOf(parts), {
       seams: [plainSeam(skirt.hem)],
-      allowance: dress.dress.skirt?.hem ?? allowanceOf(allowances, "hem"),
+      allowance: hemAllowanceOf(dress.dress.skirt ?? { kind: skirt.kind }, allowances),
       way: isRound ? "round" : undefined,
     }),
   ];

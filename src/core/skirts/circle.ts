@@ -3,7 +3,7 @@
  * allowances of a sector lie outside of its sides, so that the waist stays what it is. Only a closed ring has none beside it.
  */
 import type { SectorPart } from "../parts/part";
-import { allowanceOf } from "../parts/seamAllowance";
+import { allowanceOf, hemAllowanceOf } from "../parts/seamAllowance";
 import { fail, ok, type Result } from "../result";
 import { radians, type Mm } from "../units";
 import { noPieces, overHip, pockets, toldRatio } from "./gathered";
@@ -59,7 +59,7 @@ function draftRound(asked: SkirtAsked, { share, lengths, notes }: Round): Result
   const beside = allowanceOf(allowances, "side");
   const cut = {
     inner: allowanceOf(allowances, "waist"),
-    outer: skirt.hem ?? allowanceOf(allowances, "hem"),
+    outer: hemAllowanceOf(skirt, allowances),
     sides: beside,
   };
   const room = {

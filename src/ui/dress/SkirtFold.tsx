@@ -2,7 +2,7 @@ import { SKIRT_KINDS, TIER_CUTS, type Skirt, type SkirtKind, type TierCut } from
 import { LIMITS } from "../../core/decisions/limits";
 import type { Allowances } from "../../core/decisions/allowances";
 import type { DressPlan } from "../../core/dress/dressPlan";
-import { allowanceOf } from "../../core/parts/seamAllowance";
+import { hemAllowanceOf } from "../../core/parts/seamAllowance";
 import {
   FLARE_MOST,
   SHARE_RANGE,
@@ -208,7 +208,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
           label="Hem turned up"
           field="dress.skirt.hem"
           value={skirt.hem}
-          otherwise={allowanceOf(allowances, "hem")}
+          otherwise={hemAllowanceOf(skirt, allowances)}
           unit={unit}
           step={snapStep(unit)}
           set={(hem) => [setSkirt({ ...skirt, hem })]}

@@ -313,6 +313,18 @@ describe("a vent", () => {
   });
 });
 
+describe("the hem allowance", () => {
+  // Common practice, no source: 30 mm turned up, 15 at the most where the edge is on the curve.
+  const round = (more: object): unknown =>
+    sectors(skirtOn({ kind: "circle", share: 0.5, length: 600, ...more }).parts)[0]?.allowances.outer;
+
+  it("is little on the curve, and otherwise what is usual, unless she says", () => {
+    expect(round({})).toBe(15);
+    expect(round({ hem: 25 })).toBe(25);
+    expect(rectangles(skirtOn({ kind: "gathered", length: 600 }).parts)[0]?.allowances.bottom).toBe(30);
+  });
+});
+
 describe("the length", () => {
   it.each(["front", "back"] as const)("is refused where the hem would come too near the waist at the %s", (at) => {
     const toFloor = { front: 1050, side: 1050, back: 1050, [at]: 1030 };
