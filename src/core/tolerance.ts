@@ -363,6 +363,9 @@ export const MOST_PAGES = 150;
 /** mm. An edge set back from the shell's lies as far inside it as is wanted, to within this: less than a pencil line is wide. */
 export const SET_BACK_WITHIN = 0.05;
 
+/** mm. Ends left free beside a zip are not sewn to each other: front and back may differ by so much in what is free. */
+export const FREE_ENDS_ALIKE = 0.2;
+
 /** mm. Truing moves a corner of a lining by tenths; where it moves one further, there was no room for what was drawn (our own choice). */
 export const LINING_TRUED_AT_MOST = 6;
 

@@ -2,13 +2,14 @@
 import type { Closure } from "../decisions/pattern";
 import { distance } from "../geometry/point";
 import { seamLength } from "../girth/seamLength";
+import { FREE_END } from "../lining/leaveFree";
 import type { LiningDraft } from "../lining/liningDraft";
 import { isBasque, isFrontPiece } from "../pattern/pieceGroups";
 import { pointOf, type PieceName, type SeamName } from "../pattern/piece";
 import { pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { seamPairsOf } from "../pattern/sewnTogether";
 import type { SewingAsked } from "../sewing/orderOfSewing";
-import { GIRTH_AGREEMENT, SEWN_AGREEMENT } from "../tolerance";
+import { GIRTH_AGREEMENT, SEWN_AGREEMENT, FREE_ENDS_ALIKE } from "../tolerance";
 import type { Mm } from "../units";
 import type { DressCheck } from "./dressPlan";
 
@@ -52,8 +53,17 @@ const waistOf = (pieces: PieceSet, side: "front" | "back"): Mm =>
 /** Every seam of a lining that is sewn to another: sides, princess and under-bust seams, shoulders. */
 const sides = (pieces: PieceSet): readonly DressCheck[] =>
   seamPairsOf(pieces).map(({ seam, first, second, ease }) =>
-    near("liningSidesWalk", lengthOf(pieces, first, seam), lengthOf(pieces, second, seam) + ease, SEWN_AGREEMENT),
+    near(
+      "liningSidesWalk",
+      lengthOf(pieces, first, seam),
+      lengthOf(pieces, second, seam) + ease,
+      isPartlyFree(pieces, [...first, ...second], seam) ? FREE_ENDS_ALIKE : SEWN_AGREEMENT,
+    ),
   );
+
+/** Whether a stretch of a seam is left free of the zip. */
+const isPartlyFree = (pieces: PieceSet, names: readonly PieceName[], seam: SeamName): boolean =>
+  names.some((name) => pieceIn(pieces, name).edges.some((edge) => edge.seam === seam && edge.from === FREE_END));
 
 const lengthOf = (pieces: PieceSet, names: readonly PieceName[], seam: SeamName): Mm =>
   names.reduce((sum, name) => sum + seamLength(pieceIn(pieces, name), seam), 0);

@@ -18,7 +18,7 @@ export interface FreeEnd {
 }
 
 /** Where the seam is sewn from, below the end of the zip. */
-const FREE_END = "cut1" satisfies PointName;
+export const FREE_END = "cut1" satisfies PointName;
 
 /**
  * The piece with its opening seam drawn from beside the zip at the waist to the seam itself further down; the waist is
