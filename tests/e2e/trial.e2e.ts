@@ -59,7 +59,7 @@ for (const [where, viewport] of VIEWS) {
       await expect(page.getByRole("heading", { name: "Trial 2" })).toBeVisible();
       // Kept as it was typed.
       await page.reload();
-      await page.getByRole("button", { name: /^Trial 1/ }).click();
+      await page.getByRole("button", { name: /^Trial 1 / }).click();
       await expect(page.getByRole("textbox", { name: "Line 2: What I changed" })).toHaveValue("nothing");
     });
 
