@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import type { Dress } from "../../../src/core/decisions/dress";
 import { dressOf } from "../../../src/core/dress/dressOf";
+import { finishOf as finishOfStep } from "../../../src/core/sewing/seenFinish";
 import type { SewingStepName } from "../../../src/core/sewing/sewingStep";
 import { testWork } from "../../support/works";
 
@@ -37,5 +38,14 @@ describe("the seams of a sheer dress", () => {
     expect(finishOf(sheer, "sewDarts")).toBe("narrow");
     expect(finishOf(sheer, "skirtToBodice")).toBe("bound");
     expect(finishOf(sheer, "hemShell")).toBe("narrowHem");
+  });
+});
+
+describe("a side that is sewn in one go with its lining", () => {
+  it("is no French seam: it cannot be enclosed in itself", () => {
+    const seen = [{ of: "side", by: "frenchSeam" }] as const;
+    const covered = { bodice: true, skirt: false };
+    expect(finishOfStep({ name: "bodiceSides", way: "withLining" }, seen, covered)).toBeNull();
+    expect(finishOfStep({ name: "bodiceSides" }, seen, covered)).toBe("frenchSeam");
   });
 });
