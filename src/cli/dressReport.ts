@@ -1,10 +1,11 @@
 /** The rest of the dress as data for other programs. Lengths in millimetres, angles in degrees; the README names every key. */
 import { cutRingOf } from "../core/cloth/cutRing";
-import type { ClothLay } from "../core/cloth/cutting";
+import type { ClothLay, LayFailure } from "../core/cloth/cutting";
 import { cutListOf, layCloth } from "../core/cloth/layCloth";
 import { widthOf } from "../core/cloth/usualCloth";
 import type { Cloth, ClothName } from "../core/decisions/dress";
 import type { Work } from "../core/decisions/work";
+import { clothAskedOf, withCloth } from "../core/dress/dressCloth";
 import { dressOf } from "../core/dress/dressOf";
 import type { DressCheck, DressPlan, UnderAdvice } from "../core/dress/dressPlan";
 import type { NecklineFailure } from "../core/neckline/necklineFailure";
@@ -15,7 +16,7 @@ import type { ClosureReading, WayThrough, ZipLength } from "../core/opening/gett
 import type { WaistHalf } from "../core/parts/dressBody";
 import type { Part } from "../core/parts/part";
 import type { Plan } from "../core/plan/plan";
-import type { Result } from "../core/result";
+import { fail, type Result } from "../core/result";
 import type { Notion, SewingStep } from "../core/sewing/sewingStep";
 import type { SkirtDraft } from "../core/skirts/skirtDraft";
 import { degreesFrom, type Mm } from "../core/units";
@@ -219,9 +220,11 @@ const cutList = ({ parts }: DressPlan, work: Work) =>
     lengths: line.lengths,
   }));
 
-function clothReport(name: ClothName, cloth: Cloth, dress: DressPlan, work: Work) {
-  const { unit, allowances = {} } = work;
-  const laid = layCloth({ name, cloth, parts: dress.parts, allowances, closure: work.pattern.closure, unit });
+/** On a width of its own the dress is drafted anew, as the page does: widths of cloth make its tiers and rings. */
+function clothReport(name: ClothName, cloth: Cloth, work: Work) {
+  const { unit } = work;
+  const asked = clothAskedOf({ ...work, dress: withCloth(work.dress ?? {}, name, cloth) }, name);
+  const laid: Result<ClothLay, LayFailure> = asked === null ? fail({ code: "cloth/nothing-to-lay" }) : layCloth(asked);
   const lay: ClothLay | null = laid.ok ? laid.value : null;
   return {
     cloth: name,
@@ -319,9 +322,7 @@ export function dressReport(work: Work, plan: Plan, widths: readonly Mm[]) {
     cloth: dress.cloths.flatMap((name) => {
       const own = work.dress?.cloths?.[name] ?? {};
       const others = widths.filter((width) => width !== widthOf(own, work.unit));
-      return [own, ...others.map((width): Cloth => ({ ...own, width }))].map((cloth) =>
-        clothReport(name, cloth, dress, work),
-      );
+      return [own, ...others.map((width): Cloth => ({ ...own, width }))].map((cloth) => clothReport(name, cloth, work));
     }),
     notions: dress.notions.map((notion) => notionReport(notion, work)),
     sewing: dress.sewing.map((step, at) => stepReport(step, at, work)),
