@@ -19,7 +19,7 @@ import { radians, type Mm } from "../units";
 const NO_TURN = radians(0);
 
 /** Where on the upper armhole edge, from the shoulder tip to the touch, the seam begins (common practice, no source). */
-const ON_UPPER_ARMHOLE = 0.65;
+const ON_UPPER_ARMHOLE = 0.85;
 
 /** The block's front with its bust dart pivoted from the shoulder to the armhole; darts still reach the bust point. */
 export const withArmholeDart = (block: Piece): Piece =>
