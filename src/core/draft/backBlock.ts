@@ -12,8 +12,6 @@ import { SHOULDER_EASE } from "../pattern/shoulderEase";
 const SHOULDER_FALL = radiansFromDegrees(19);
 const NECK_RISE: Mm = 18;
 const ACROSS_BACK_EASE: Mm = 4;
-/** How far the lower armhole reaches into its corner. */
-const LOWER_ARMHOLE = 0.66;
 /** The waist dart's middle, as a share of the back's width, and how far below the bust line it ends. */
 const DART_PLACE = 0.42;
 const DART_BELOW_BUST_LINE: Mm = 5;
@@ -41,7 +39,7 @@ export function draftBackBlock(m: DraftMeasures): Piece {
   const squareToShoulder = radians(SHOULDER_FALL + DOWN);
   const neck = controls(nape, OUTWARD, sideNeck, radians(SHOULDER_FALL - Math.PI / 2), 0.6, 0.15);
   const upper = upperArmhole(tip, squareToShoulder, touch, DOWN);
-  const lower = lowerArmhole(touch, DOWN, underarm, LOWER_ARMHOLE);
+  const lower = lowerArmhole(touch, DOWN, underarm);
   const sideAndWaist = bodiceSideAndWaist(points, {
     share: s.backShare,
     side: s.side,

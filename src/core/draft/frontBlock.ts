@@ -14,8 +14,6 @@ import { shapingOf } from "./shaping";
 const SHOULDER_FALL = radiansFromDegrees(23);
 const NECK_DEPTH_EASE: Mm = 4;
 const ACROSS_FRONT_EASE: Mm = 2;
-/** How far the lower armhole reaches into its corner: it passes that about 20 mm off once the dart is sewn at the side. */
-const LOWER_ARMHOLE = 0.6;
 /** The waist dart ends this far below the bust point (common practice: 15 to 25 mm). */
 const WAIST_DART_STOP: Mm = 20;
 
@@ -59,7 +57,7 @@ export function draftFrontBlock(m: DraftMeasures): Piece {
     rotateAbout(closedUpper[0], bustPoint, m.bustDart),
     rotateAbout(closedUpper[1], bustPoint, m.bustDart),
   ];
-  const lower = lowerArmhole(touch, radians(DOWN + half), underarm, LOWER_ARMHOLE);
+  const lower = lowerArmhole(touch, radians(DOWN + half), underarm);
   const sideAndWaist = bodiceSideAndWaist(points, {
     share: s.frontShare,
     side: s.side,
