@@ -5,13 +5,13 @@ import { radians, radiansFromDegrees, type Mm } from "../units";
 import { bodiceSideAndWaist } from "./bodiceWaist";
 import type { DraftMeasures } from "./draftMeasures";
 import { controls, curved, DOWN, named, OUTWARD, straight, type Points } from "../pattern/namedEdges";
+import { lowerArmhole, upperArmhole } from "./armhole";
 import { shapingOf } from "./shaping";
 import { SHOULDER_EASE } from "../pattern/shoulderEase";
 
 const SHOULDER_FALL = radiansFromDegrees(19);
 const NECK_RISE: Mm = 18;
 const ACROSS_BACK_EASE: Mm = 4;
-const ACROSS_BACK_HEIGHT = 0.55;
 /** The waist dart's middle, as a share of the back's width, and how far below the bust line it ends. */
 const DART_PLACE = 0.42;
 const DART_BELOW_BUST_LINE: Mm = 5;
@@ -27,7 +27,7 @@ export function draftBackBlock(m: DraftMeasures): Piece {
   const nape = piecePoint(0, 0);
   const sideNeck = piecePoint(m.neckBaseGirth / 5 - 2, -NECK_RISE);
   const tip = polar(sideNeck, SHOULDER_FALL, m.shoulderLength + SHOULDER_EASE);
-  const touch = piecePoint(m.acrossBack / 2 + ACROSS_BACK_EASE, ACROSS_BACK_HEIGHT * m.scyeDepth + 2.5);
+  const touch = piecePoint(m.acrossBack / 2 + ACROSS_BACK_EASE, s.across);
   const underarm = piecePoint(s.backShare, s.underarm);
   points.centreNeck = { at: nape, level: "neck" };
   points.sideNeck = { at: sideNeck, level: "neck" };
@@ -36,10 +36,10 @@ export function draftBackBlock(m: DraftMeasures): Piece {
   points.centreBust = named(0, s.bustLine, "bust");
   points.underBustCentre = named(0, s.underBustLine, "underBust");
 
-  const squareToShoulder = radians(SHOULDER_FALL + Math.PI / 2);
+  const squareToShoulder = radians(SHOULDER_FALL + DOWN);
   const neck = controls(nape, OUTWARD, sideNeck, radians(SHOULDER_FALL - Math.PI / 2), 0.6, 0.15);
-  const upper = controls(tip, squareToShoulder, touch, DOWN);
-  const lower = controls(touch, DOWN, underarm, OUTWARD, 0.45, 0.4);
+  const upper = upperArmhole(tip, squareToShoulder, touch, DOWN);
+  const lower = lowerArmhole(touch, DOWN, underarm);
   const sideAndWaist = bodiceSideAndWaist(points, {
     share: s.backShare,
     side: s.side,

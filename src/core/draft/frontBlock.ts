@@ -8,12 +8,12 @@ import { radians, radiansFromDegrees, type Mm } from "../units";
 import { bodiceSideAndWaist } from "./bodiceWaist";
 import type { DraftMeasures } from "./draftMeasures";
 import { controls, curved, DOWN, mouth, named, OUTWARD, straight, type Points } from "../pattern/namedEdges";
+import { lowerArmhole, upperArmhole } from "./armhole";
 import { shapingOf } from "./shaping";
 
 const SHOULDER_FALL = radiansFromDegrees(23);
 const NECK_DEPTH_EASE: Mm = 4;
 const ACROSS_FRONT_EASE: Mm = 2;
-const TOUCH_ABOVE_UNDERARM: Mm = 75;
 /** The waist dart ends this far below the bust point (common practice: 15 to 25 mm). */
 const WAIST_DART_STOP: Mm = 20;
 
@@ -33,7 +33,7 @@ export function draftFrontBlock(m: DraftMeasures): Piece {
   const dartInner = between(sideNeck, closedTip, 0.5);
   const dartOuter = rotateAbout(dartInner, bustPoint, m.bustDart);
   const tip = rotateAbout(closedTip, bustPoint, m.bustDart);
-  const closedTouch = piecePoint(m.acrossFront / 2 + ACROSS_FRONT_EASE, s.underarm - TOUCH_ABOVE_UNDERARM);
+  const closedTouch = piecePoint(m.acrossFront / 2 + ACROSS_FRONT_EASE, s.across);
   const touch = rotateAbout(closedTouch, bustPoint, m.bustDart);
   const underarm = piecePoint(s.frontShare, s.underarm);
   points.centreNeck = { at: centreNeck, level: "neck" };
@@ -50,10 +50,14 @@ export function draftFrontBlock(m: DraftMeasures): Piece {
   points.underBustCentre = named(0, s.underBustLine, "underBust");
 
   const neck = controls(centreNeck, OUTWARD, sideNeck, radians(SHOULDER_FALL - Math.PI / 2), 0.4, 0.38);
-  const squareToShoulder = radians(SHOULDER_FALL + m.bustDart + Math.PI / 2);
-  const downTurned = radians(DOWN + m.bustDart);
-  const upper = controls(tip, squareToShoulder, touch, downTurned);
-  const lower = controls(touch, downTurned, underarm, OUTWARD, 0.42, 0.45);
+  // The dart turns what lies above the touch against what lies below it; the armhole passes midway between the two.
+  const half = m.bustDart / 2;
+  const closedUpper = upperArmhole(closedTip, radians(SHOULDER_FALL + DOWN), closedTouch, radians(DOWN - half));
+  const [upperAtTip, upperAtTouch] = [
+    rotateAbout(closedUpper[0], bustPoint, m.bustDart),
+    rotateAbout(closedUpper[1], bustPoint, m.bustDart),
+  ];
+  const lower = lowerArmhole(touch, radians(DOWN + half), underarm);
   const sideAndWaist = bodiceSideAndWaist(points, {
     share: s.frontShare,
     side: s.side,
@@ -73,7 +77,7 @@ export function draftFrontBlock(m: DraftMeasures): Piece {
       straight("sideNeck", "shoulderDartInner", "shoulder"),
       mouth("shoulderDartInner", "shoulderDartOuter", "shoulder", "shoulderDart"),
       straight("shoulderDartOuter", "shoulderTip", "shoulder"),
-      curved("shoulderTip", "armholeTouch", "armhole", upper[0], upper[1]),
+      curved("shoulderTip", "armholeTouch", "armhole", upperAtTip, upperAtTouch),
       curved("armholeTouch", "underarm", "armhole", lower[0], lower[1]),
       ...sideAndWaist,
       straight("centreWaist", "centreBust", "centre"),

@@ -19,7 +19,7 @@ import { radians, type Mm } from "../units";
 const NO_TURN = radians(0);
 
 /** Where on the upper armhole edge, from the shoulder tip to the touch, the seam begins (common practice, no source). */
-const ON_UPPER_ARMHOLE = 0.65;
+const ON_UPPER_ARMHOLE = 0.7;
 
 /** The block's front with its bust dart pivoted from the shoulder to the armhole; darts still reach the bust point. */
 export const withArmholeDart = (block: Piece): Piece =>
@@ -61,7 +61,7 @@ const princessStyle = (name: StyleName, upperDart: DartName, prepare: (block: Pi
   finish: (pieces) => withFronts(pieces, drawPrincess(frontsOf(pieces))),
 });
 
-/** The seam runs from the lower half of the armhole. */
+/** The seam runs from the middle of the armhole, a little above it. */
 export const princessArmholeStyle: Style = princessStyle("princessArmhole", "armholeDart", withArmholeDart);
 
 /** The seam runs from the middle of the shoulder. */

@@ -1,8 +1,8 @@
-/** The demo block: the project's own draft, whose worked size was computed by hand; and textbooks beside it. */
+/** The demo block: the project's own draft, whose worked size was computed by hand, and what a chart's row is drafted by. */
 import { describe, expect, it } from "vitest";
 import { draftBackBlock } from "../../../src/core/draft/backBlock";
 import { draftFrontBlock } from "../../../src/core/draft/frontBlock";
-import { draftMeasuresFor } from "../../../src/core/draft/draftMeasures";
+import { draftedFigures, draftMeasuresFor, easeOfRow } from "../../../src/core/draft/draftMeasures";
 import { directionOf, distance, turnBetween } from "../../../src/core/geometry/point";
 import { draftBlocks } from "../../../src/core/nest/printedNest";
 import { pointOf } from "../../../src/core/pattern/piece";
@@ -22,9 +22,15 @@ describe("the block's worked size", () => {
     expect(pointOf(front, "underarm").x).toBeCloseTo(245, 9);
   });
 
-  it("has its bust point at (95, 242): half of 190, and 265 from the side neck point", () => {
+  it("has its front's side neck 40 above the nape: 432 and 18 of ease, less 410", () => {
+    expect(pointOf(front, "sideNeck").x).toBeCloseTo(69, 9);
+    expect(pointOf(front, "sideNeck").y).toBeCloseTo(-40, 9);
+    expect(pointOf(back, "sideNeck").y).toBeCloseTo(-18, 9);
+  });
+
+  it("has its bust point at (95, 223.7): half of 190, and 265 from the side neck point", () => {
     expect(pointOf(front, "bustPoint").x).toBeCloseTo(95, 9);
-    expect(pointOf(front, "bustPoint").y).toBeCloseTo(242, 0);
+    expect(pointOf(front, "bustPoint").y).toBeCloseTo(Math.sqrt(265 ** 2 - 26 ** 2) - 40, 9);
     expect(distance(pointOf(front, "sideNeck"), pointOf(front, "bustPoint"))).toBeCloseTo(265, 6);
   });
 
@@ -37,11 +43,11 @@ describe("the block's worked size", () => {
     }
   });
 
-  it("has a shoulder dart of 14.2° at the bust point", () => {
+  it("has a shoulder dart of 17.5° at the bust point", () => {
     const at = pointOf(front, "bustPoint");
     const inner = directionOf(at, pointOf(front, "shoulderDartInner"));
     const outer = directionOf(at, pointOf(front, "shoulderDartOuter"));
-    expect(degreesFrom(radians(turnBetween(inner, outer)))).toBeCloseTo(14.2, 6);
+    expect(degreesFrom(radians(turnBetween(inner, outer)))).toBeCloseTo(17.5, 6);
   });
 
   it("finishes to 740 mm at the waist, measured by an independent library", () => {
@@ -90,44 +96,57 @@ it.each([20, 100, 180, 230, 250])(
   },
 );
 
-describe("beside a textbook block (all figures from memory: Bunka basic bodice, and British metric blocks)", () => {
-  // Bunka's own formula, (B/4 − 2.5)° with B in cm, worked at these busts.
-  const BUNKA = new Map([
-    [830, 18.25],
-    [880, 19.5],
-    [920, 20.5],
-    [960, 21.5],
-  ]);
-  // British: 7.0 cm wide at bust 88, 0.6 cm a 4 cm step, measured at about 25 cm from the bust point.
-  const british = (bust: number): number => (2 * Math.asin((70 + ((bust - 880) / 40) * 6) / 2 / 250) * 180) / Math.PI;
-  /**
-   * Degrees. The two textbooks lie 2 to 4° apart at one bust: Bunka's dart belongs to a looser block (120 mm of ease) that
-   * takes all its shaping at the bust, the British one to a closer block. A sound medium B draft falls within 14 to 22°
-   * (common practice, no source). The demo draft is flatter than both, by 2° at bust 88 and more in larger sizes, where
-   * the books grow by 1 to 1.4° a step and it by 0.7: as far below the lesser book as the books lie apart is let pass.
-   */
-  const TEXTBOOK_SPREAD = { least: 13, most: 22, belowTheLesser: 4 };
+describe("what a chart's row is drafted by", () => {
+  const other = { label: "20", bust: 1080, waist: 900, hip: 1140 };
 
-  it("the British width makes 16.1° at bust 88", () => {
-    expect(british(880)).toBeCloseTo(16.1, 1);
+  it("is the bust at the block's own difference, 50 mm, whatever the chart's is", () => {
+    const full = draftMeasuresFor({ ...worked, bust: 910 }, { ...chart, draftedDifference: 80 }, ease);
+    expect(full).toEqual({ ...measures, bust: 880 });
+    expect(draftedFigures({ chart: { ...chart, sizes: [worked, other] } }, "backWaistLength")).toEqual({
+      least: 410,
+      // Five steps of 3 mm.
+      most: 425,
+    });
+    expect(
+      draftedFigures({ chart: { ...chart, sizes: [{ ...worked, bust: 910 }], draftedDifference: 80 } }, "acrossBack"),
+    ).toEqual({ least: 345, most: 345 });
+    expect(draftedFigures({ chart: { ...chart, sizes: [] } }, "acrossBack")).toBeNull();
+    expect(draftedFigures({ chart }, "height")).toBeNull();
   });
 
-  it.each([...BUNKA])(
-    "the bust dart at %d mm is no wider than Bunka's %d°, and at most 4° flatter than the lesser of the two",
-    (bust, bunka) => {
-      const drafted = degreesFrom(draftMeasuresFor({ ...worked, bust }, chart, ease).bustDart);
-      expect(drafted).toBeGreaterThan(TEXTBOOK_SPREAD.least);
-      expect(drafted).toBeLessThan(Math.min(bunka, TEXTBOOK_SPREAD.most));
-      expect(drafted).toBeGreaterThan(Math.min(bunka, british(bust)) - TEXTBOOK_SPREAD.belowTheLesser);
-    },
-  );
-
-  it("widths of back and front lie within 15 mm of Bunka's at bust 88 (184 and 172 on the half)", () => {
-    expect(Math.abs(pointOf(back, "armholeTouch").x - 184)).toBeLessThan(15);
-    expect(Math.abs(measures.acrossFront / 2 + 2 - 172)).toBeLessThan(15);
+  it("has its ease from the finished girths that it prints, and the pattern's for the others", () => {
+    expect(easeOfRow({ ...worked, finishedBust: 975, finishedHip: 1000 }, ease)).toEqual({
+      bust: 95,
+      waist: 40,
+      hip: 60,
+    });
+    expect(easeOfRow({ ...worked, finishedWaist: 722 }, ease)).toEqual({ bust: 80, waist: 22, hip: 50 });
+    expect(draftMeasuresFor({ ...worked, finishedBust: 975 }, chart, ease).ease).toEqual({
+      bust: 95,
+      waist: 40,
+      hip: 50,
+    });
   });
 
-  it("the armhole line lies within 15 mm of Bunka's at bust 88 (210 below the nape)", () => {
-    expect(Math.abs(pointOf(back, "underarm").y - 210.3)).toBeLessThan(15);
+  // 5 steps slacken to 20 (1 − e^−0.25) = 4.424, four steps down stretch to 20 (1 − e^0.2) = −4.428.
+  it.each([
+    [1080, { neckBaseGirth: 370 + 6.5 * 4.424, acrossBack: 345 + 9 * 4.424, acrossFront: 325 + 8 * 4.424 }],
+    [1080, { frontWaistLength: 432 + 15 + 2.6 * 4.424, shoulderLength: 122 + 2.5 * 4.424, backWaistLength: 425 }],
+    [1080, { bustPointWidth: 217.5, sideNeckToBustPoint: 300, scyeDepth: 230, waistToHip: 205 }],
+    [720, { neckBaseGirth: 370 - 6.5 * 4.428, acrossBack: 345 - 9 * 4.428, acrossFront: 325 - 8 * 4.428 }],
+    [720, { frontWaistLength: 432 - 12 - 2.6 * 4.428, shoulderLength: 122 - 2.5 * 4.428, backWaistLength: 398 }],
+    [720, { bustPointWidth: 168, sideNeckToBustPoint: 237, scyeDepth: 194, waistToHip: 196 }],
+  ])("is a proportion to the bust: %d mm", (bust, figures) => {
+    const drafted = draftMeasuresFor({ ...worked, bust }, chart, ease);
+    for (const [name, value] of Object.entries(figures))
+      expect(Object.entries(drafted).find(([key]) => key === name)?.[1]).toBeCloseTo(value, 2);
+    expect(degreesFrom(drafted.bustDart)).toBeCloseTo(17.5 + 0.8 * (bust === 720 ? -4.428 : 4.424), 3);
+  });
+
+  // The body's own length, compared with hers: the ease over the bust is the garment's.
+  it("is a body's front length, 18 mm less than the front of the block", () => {
+    const drawn = pointOf(front, "centreWaist").y - pointOf(front, "sideNeck").y;
+    expect(drawn - measures.frontWaistLength).toBeCloseTo(18, 9);
+    expect(seamByBezierJs(back, "centre")).toBeCloseTo(measures.backWaistLength, 6);
   });
 });

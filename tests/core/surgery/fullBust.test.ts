@@ -126,7 +126,7 @@ describe("adjustFullBust", () => {
     expect(adjustFullBust(front, refused.failure.most * 0.9).ok).toBe(true);
   });
 
-  it.each([-20, -35, -60, -190, 400])("names the very most that works for a spread of %d, near it or far", (spread) => {
+  it.each([-25, -35, -60, -190, 400])("names the very most that works for a spread of %d, near it or far", (spread) => {
     const refused = adjustFullBust(front, spread);
     if (refused.ok) throw new Error("not refused");
     const { most } = refused.failure;
