@@ -6,7 +6,7 @@
 import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
-import { allScenes } from "../support/gallery/allScenes";
+import { scenesWith } from "../support/gallery/allScenes";
 import { picture } from "../support/gallery/picture";
 import { groupOfScene, type Scene } from "../support/gallery/scene";
 import { browserFlags, installedBrowser } from "./browser.mjs";
@@ -23,8 +23,6 @@ interface Hung {
 }
 
 const out = resolve(argument("out") ?? "gallery");
-const only = (argument("only") ?? "").toLowerCase();
-const isWanted = ({ key, title }: Scene): boolean => `${key} ${title}`.toLowerCase().includes(only);
 
 const fileName = (key: string): string => `${key.replaceAll(/[^A-Za-z0-9]+/g, "-")}.svg`;
 const safe = (said: string): string => said.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
@@ -44,7 +42,8 @@ rmSync(join(out, "pictures"), { recursive: true, force: true });
 mkdirSync(join(out, "pictures"), { recursive: true });
 const hung: Hung[] = [];
 const refused: { readonly scene: Scene; readonly title: string; readonly why: string }[] = [];
-for (const scene of allScenes().filter(isWanted)) {
+for (const scene of scenesWith(argument("only") ?? "")) {
+  if (scene.isMore?.() === false) continue;
   const made = scene.make();
   const { title } = scene;
   if (!made.ok) {

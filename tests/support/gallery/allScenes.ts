@@ -1,13 +1,27 @@
 /** All scenes of the gallery, in the order they are leafed through. */
-import { alterationScenes } from "./alterationScenes";
+import { DART_KINDS, dartScenes, fitScenes } from "./alterationScenes";
 import { dressScenes } from "./dressScenes";
 import type { Scene } from "./scene";
 import { bustScenes, halfScenes, styleScenes } from "./styleScenes";
 
-export const allScenes = (): readonly Scene[] => [
-  ...styleScenes(),
-  ...bustScenes(),
-  ...halfScenes(),
-  ...alterationScenes(),
-  ...dressScenes(),
+/** What makes scenes, by the groups that it makes: where one group alone is asked for, the others need not be drawn up. */
+const MAKERS: readonly { readonly groups: readonly string[]; readonly scenes: () => readonly Scene[] }[] = [
+  { groups: ["styles"], scenes: styleScenes },
+  { groups: ["bust"], scenes: bustScenes },
+  { groups: ["halves"], scenes: halfScenes },
+  { groups: ["fit"], scenes: fitScenes },
+  { groups: DART_KINDS, scenes: dartScenes },
+  { groups: ["neckline", "skirt", "lining", "edges", "strap"], scenes: dressScenes },
 ];
+
+export const allScenes = (): readonly Scene[] => MAKERS.flatMap(({ scenes }) => scenes());
+
+/** Those whose name or title has a word; of a name that begins with its group, no other group's are looked at. */
+export function scenesWith(word: string): readonly Scene[] {
+  const asked = word.toLowerCase();
+  const [group = ""] = asked.split("/");
+  const own = MAKERS.filter(({ groups }) => asked.includes("/") && groups.some((one) => one.toLowerCase() === group));
+  return (own.length > 0 ? own : MAKERS)
+    .flatMap(({ scenes }) => scenes())
+    .filter(({ key, title }) => key.toLowerCase().includes(asked) || title.toLowerCase().includes(asked));
+}

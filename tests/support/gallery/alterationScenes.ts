@@ -66,16 +66,17 @@ function scenesOf(work: Work, kind: string, way: Way): readonly Scene[] {
   };
   if (way.most === undefined) return [some];
   let most: number | null | undefined;
-  const found = (): number => (most ??= mostOf(work, way)) ?? way.some;
+  const found = (): number | null => (most === undefined ? (most = mostOf(work, way)) : most);
   return [
     some,
     {
       key: `${kind}/${style}/${way.key}/most`,
       get title() {
-        return titled(way.at(found()));
+        return titled(way.at(found() ?? way.some));
       },
       isKept: false,
-      make: () => altered(work, way.at(found())),
+      isMore: () => found() !== null,
+      make: () => altered(work, way.at(found() ?? way.some)),
     },
   ];
 }
@@ -100,7 +101,7 @@ function fitWays(fit: FitName, isKept: boolean): readonly Way[] {
 }
 
 /** Each on every style that has what it is made on; kept on the first of those where it is made on the same pieces. */
-function fitScenes(): readonly Scene[] {
+export function fitScenes(): readonly Scene[] {
   return FIT_NAMES.flatMap((fit) => {
     const { applies, madeOn } = fitOf(fit);
     const seen = new Set<string>();
@@ -192,7 +193,8 @@ function way(key: string, some: number, most: number | undefined, at: Way["at"],
   return { key, at, some, isKept, ...(most === undefined ? {} : { most }) };
 }
 
-const DART_KINDS = Object.keys(DART_WAYS) as readonly DartKind[];
+/** The record has these keys alone, which `Object.keys` cannot know. */
+export const DART_KINDS = Object.keys(DART_WAYS) as readonly DartKind[];
 
 const waysOf = (kind: DartKind, of: OfDart): readonly Way[] => DART_WAYS[kind](of);
 
@@ -213,7 +215,7 @@ function onDarts(work: Work, kinds: readonly DartKind[], isShown: (dart: DartRef
     );
 }
 
-function dartScenes(): readonly Scene[] {
+export function dartScenes(): readonly Scene[] {
   const seen = new Set<string>();
   const keyOf = ({ piece, dart }: DartRef): string => `${piece} ${dart}`;
   const asDrafted = STYLE_NAMES.flatMap((style) => {
@@ -231,23 +233,24 @@ const AFTER_PIVOT: readonly DartKind[] = DART_KINDS.filter((kind) => kind !== "d
 /** Every dart that can be opened somewhere else, altered there. */
 function afterPivot(style: StyleName, seen: Set<string>): readonly Scene[] {
   const work = workOf(style);
-  return dartsIn(piecesOfWork(work)).flatMap((dart) =>
-    DART_HOMES.flatMap((to) => {
-      const opened: DartRef = { piece: dart.piece, dart: dartName(to) };
-      const key = `${opened.piece} ${opened.dart}`;
-      if (seen.has(key)) return [];
-      const first = pivot(dart, to);
-      if (!goes(work, first).ok) return [];
-      seen.add(key);
-      const ready = { ...work, alterations: [first] };
-      return onDarts(ready, AFTER_PIVOT, (one) => !isSameName(one, opened), ` from the ${dart.dart}`);
-    }),
-  );
+  // From the side before from the waist: an upper dart is joined to the waist dart that is left.
+  return dartsIn(piecesOfWork(work))
+    .toReversed()
+    .flatMap((dart) =>
+      DART_HOMES.flatMap((to) => {
+        const opened: DartRef = { piece: dart.piece, dart: dartName(to) };
+        const key = `${opened.piece} ${opened.dart}`;
+        if (seen.has(key)) return [];
+        const first = pivot(dart, to);
+        if (!goes(work, first).ok) return [];
+        seen.add(key);
+        const ready = { ...work, alterations: [first] };
+        return onDarts(ready, AFTER_PIVOT, (one) => !isSameName(one, opened), ` from the ${dart.dart}`);
+      }),
+    );
 }
 
 const isSameName = (a: DartRef, b: { readonly piece: string; readonly dart: DartName }): boolean =>
   a.piece === b.piece && a.dart === b.dart;
 
 const pivot = (dart: DartRef, to: DartHome): DartSurgery => ({ kind: "dartPivot", id: "first", dart, to, share: 1 });
-
-export const alterationScenes = (): readonly Scene[] => [...fitScenes(), ...dartScenes()];

@@ -8,8 +8,22 @@ import type { CupVersion, SizeRow } from "../../../src/core/chart/sizeChart";
 import { invariant } from "../../../src/core/result";
 import { testWork } from "../works";
 
+/** As wide as drafts are tried at all, the worked size among them: bust, waist, hip. */
+const ROWS = [
+  [700, 540, 770],
+  [780, 606, 846],
+  [840, 660, 902],
+  [880, 700, 940],
+  [930, 752, 988],
+  [1000, 828, 1054],
+  [1100, 940, 1150],
+  [1250, 1108, 1290],
+  [1550, 1440, 1570],
+] as const;
+
 const chart = {
   ...testWork.pattern.chart,
+  sizes: ROWS.map(([bust, waist, hip], index): SizeRow => ({ label: String(index + 1), bust, waist, hip })),
   cups: [
     { label: "A", difference: 25 },
     { label: "B", difference: 50 },
@@ -22,7 +36,7 @@ export const CUPS: readonly CupVersion[] = chart.cups;
 /** Between others that are kept. */
 export const CUP_BETWEEN = "C";
 /** The cup that the draft itself is made for. */
-export const DRAFTED = "B";
+const DRAFTED = "B";
 const WORKED_BUST = 880;
 
 interface GalleryBody {
@@ -47,18 +61,18 @@ export const BODIES: readonly GalleryBody[] = [
   ofSize("smallest", 0),
   { ...ofSize("small", 1), isBetween: true },
   WORKED,
-  ofSize("large", last - 3),
+  ofSize("large", last - 2),
   ofSize("largest", last),
   {
     name: "thick waist, low wide bust",
     base: row(worked),
-    picks: { waist: worked + 2.4, hip: worked - 0.6 },
+    picks: { waist: worked + 1.4, hip: worked - 0.6 },
     measures: { bustPointWidth: 212, sideNeckToBustPoint: 288 },
   },
   {
     name: "thin waist, wide hip, high close bust",
     base: row(worked + 2),
-    picks: { waist: worked + 0.5, hip: worked + 4.3 },
+    picks: { waist: worked + 0.5, hip: worked + 3.3 },
     measures: { bustPointWidth: 184, sideNeckToBustPoint: 264 },
   },
 ];

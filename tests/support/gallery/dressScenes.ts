@@ -39,13 +39,11 @@ const SKIRTS: Readonly<Record<SkirtKind, Readonly<Record<string, Choices>>>> = {
   aLine: {
     usual: {},
     "darts shut into flare": { darts: false },
-    "darts sewn": { darts: true },
-    "two panels": { panels: 2 },
     "four panels": { panels: 4 },
     "six panels": { panels: 6, flare: 8 },
   },
-  straight: { usual: {}, vent: { vent: 180 }, "short, no ease": { length: 480, hipEase: 20 } },
-  peplum: { usual: {}, half: { peplumShare: 0.5 } },
+  straight: { usual: {}, "no vent, short, little ease": { vent: 0, length: 480, hipEase: 20 } },
+  peplum: { usual: {}, full: { peplumShare: 1 } },
 };
 
 interface Dressed {

@@ -185,7 +185,7 @@ export function readOutlines(text: string): ReadonlyMap<string, Outline> {
 
 // Held against each other.
 
-export interface Difference {
+interface Difference {
   readonly scene: string;
   readonly piece: string;
   /** In words. */

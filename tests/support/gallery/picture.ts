@@ -1,5 +1,6 @@
 /** A scene as one plain picture: white ground, true proportions, a bar of 100 mm. What was before lies in grey under what is. */
-import type { PiecePoint } from "../../../src/core/geometry/point";
+import { dartCap } from "../../../src/core/dart/dartCap";
+import { piecePoint, type PiecePoint } from "../../../src/core/geometry/point";
 import { curveOf } from "../../../src/core/pattern/ring";
 import { pointOf, type Piece } from "../../../src/core/pattern/piece";
 import { PIECE_ORDER } from "../../../src/core/pattern/pieceSet";
@@ -8,7 +9,7 @@ import type { Part, RectanglePart, SectorPart } from "../../../src/core/parts/pa
 import type { SurgeryTrace } from "../../../src/core/surgery/cutAndMove";
 import { around, boundsOf, type Box } from "../../../src/drawing/layout";
 import { pieceMarks, polyline } from "../../../src/drawing/pieceMarks";
-import { partMeasures, partName } from "../../../src/words/dressParts";
+import { clothName, partMeasures, partName } from "../../../src/words/dressParts";
 import { capital, pieceWords } from "../../../src/words/terms/names";
 import type { Shown } from "./scene";
 
@@ -81,10 +82,12 @@ function pieceCells({ before, pieces, surgery }: Shown): readonly Cell[] {
   });
 }
 
-/** Ends of darts can lie off a piece, as on its way to being refused. */
+/** With the caps of its darts, which stand out. */
 function boxOfPiece(piece: Piece): Box {
   const at = (p: PiecePoint): Box => ({ x: p.x, y: p.y, width: 0, height: 0 });
-  return piece.darts.reduce((box, { apex }) => around(box, at(pointOf(piece, apex))), boundsOf(piece));
+  return piece.darts
+    .flatMap(({ name }) => dartCap(piece, name))
+    .reduce((box, p) => around(box, at(p)), boundsOf(piece));
 }
 
 const path = (kind: string, d: string): string => (d === "" ? "" : `<path class="${kind}" d="${d}"/>`);
@@ -145,7 +148,8 @@ const cutsOn = (surgery: readonly SurgeryTrace[], name: Piece["name"]): string =
 
 function partCell(part: Part): Cell {
   const measures = partMeasures(part, "cm");
-  const name = `${partName(part, undefined)} × ${part.cut.count}${part.cut.onFold ? " on fold" : ""}${measures === null ? "" : `, ${measures}`}`;
+  const cloth = part.cloth === "main" ? "" : `, ${clothName(part.cloth)}`;
+  const name = `${partName(part, undefined)}${cloth} × ${part.cut.count}${part.cut.onFold ? " on fold" : ""}${measures === null ? "" : `, ${measures}`}`;
   switch (part.kind) {
     case "piece":
       return { name, box: boxOfPiece(part.piece), marks: inkPiece(part.piece) };
@@ -186,8 +190,7 @@ export function sectorLines({
   angle,
   waistRadii,
 }: SectorPart): readonly [readonly PiecePoint[], readonly PiecePoint[]] {
-  const at = (radius: number, turn: number): PiecePoint =>
-    ({ x: radius * Math.sin(turn), y: radius * Math.cos(turn) }) as PiecePoint;
+  const at = (radius: number, turn: number): PiecePoint => piecePoint(radius * Math.sin(turn), radius * Math.cos(turn));
   const turns = Array.from({ length: STEPS + 1 }, (_, i) => (angle * i) / STEPS);
   const waist =
     waistRadii === undefined

@@ -35,6 +35,12 @@ export function changed(before: PieceSet, after: PieceSet): Pick<Shown, "before"
   return { before: unlike(before), pieces: unlike(after) };
 }
 
+/** The same with nothing more to say, but where nothing changes. */
+export function shownChange(before: PieceSet, after: PieceSet): Shown {
+  const shown = changed(before, after);
+  return { ...SHOWN, ...shown, notes: Object.keys(shown.pieces).length === 0 ? ["Nothing changes."] : [] };
+}
+
 const plansAltered = new WeakMap<Work, Map<string, Result<Made, AlterationFailure | string>>>();
 
 interface Made {
@@ -77,11 +83,8 @@ export function altered(work: Work, alteration: Alteration): Result<Shown, strin
       typeof answer.failure === "string" ? answer.failure : alterationFailureSentence(answer.failure, work.unit),
     );
   const { plan, line } = answer.value;
-  const shown = changed(piecesOfWork(work), setOf(plan.left.pieces));
   return ok({
-    ...SHOWN,
-    ...shown,
+    ...shownChange(piecesOfWork(work), setOf(plan.left.pieces)),
     surgery: line.outcome.ok ? line.outcome.value.surgery : [],
-    notes: Object.keys(shown.pieces).length === 0 ? ["Nothing changes."] : [],
   });
 }

@@ -24,6 +24,8 @@ export interface Scene {
   readonly title: string;
   /** Whether its outline is kept as numbers: of what differs in amount alone, one is enough. */
   readonly isKept: boolean;
+  /** Whether it shows more than the scene before it, which has less of the same. Absent: it does. */
+  readonly isMore?: () => boolean;
   /** What is to be seen, or in words why there is nothing. */
   readonly make: () => Result<Shown, string>;
 }

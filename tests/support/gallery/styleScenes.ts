@@ -9,7 +9,7 @@ import { capital, styleWords } from "../../../src/words/terms/names";
 import { halfWords } from "../../../src/words/fits";
 import { formatSigned } from "../../../src/words/terms/length";
 import { BODIES, CUP_BETWEEN, CUPS, workOf } from "./bodies";
-import { changed, piecesOfWork, planned } from "./planned";
+import { changed, piecesOfWork, planned, shownChange } from "./planned";
 import { SHOWN, type Scene, type Shown } from "./scene";
 
 export const styleScenes = (): readonly Scene[] =>
@@ -30,32 +30,50 @@ export const styleScenes = (): readonly Scene[] =>
     ),
   );
 
-/** Whole bust changes, mm: small ones, and more than any piece can bear, of which the most that works is made. */
+/** Whole bust changes, mm: small ones, and far more than any piece can bear. */
 const BUST_CHANGES = [
-  { amount: 30, isKept: true },
-  { amount: -20, isKept: true },
-  { amount: 400, isKept: false },
-  { amount: -400, isKept: false },
+  { name: "full", some: 30, far: 600 },
+  { name: "small", some: -20, far: -600 },
 ] as const;
 
 export const bustScenes = (): readonly Scene[] =>
   STYLE_NAMES.flatMap((style) =>
-    BUST_CHANGES.map(({ amount, isKept }): Scene => {
-      const size = Math.abs(amount) > 100 ? "most" : "some";
-      return {
-        key: `bust/${style}/${amount > 0 ? "full" : "small"}/${size}`,
-        title: `${capital(styleWords(style))}, bust ${formatSigned(amount, "cm")}`,
-        isKept,
-        make: () => bustChanged(style, amount),
-      };
+    BUST_CHANGES.flatMap(({ name, some, far }): readonly Scene[] => {
+      const titled = (amount: number): string => `${capital(styleWords(style))}, bust ${formatSigned(amount, "cm")}`;
+      const key = `bust/${style}/${name}`;
+      const most = (): number => mostAtBust(style, far) ?? far;
+      return [
+        { key: `${key}/some`, title: titled(some), isKept: true, make: () => bustChanged(style, some) },
+        {
+          key: `${key}/most`,
+          get title() {
+            return titled(most());
+          },
+          isKept: false,
+          make: () => bustChanged(style, most()),
+        },
+      ];
     }),
   );
 
-function bustChanged(style: StyleName, amount: number): Result<Shown, string> {
+function bustLine(style: StyleName, amount: number) {
   const work = workOf(style);
   const plan = planned({ ...work, picks: { ...work.picks, bustAlteration: amount } });
+  const line = plan.ok ? plan.value.left.alterations.find(({ what }) => what.kind === "bust") : undefined;
+  return { work, plan, line };
+}
+
+/** The most that the refusal of a change names, in whole millimetres. */
+function mostAtBust(style: StyleName, far: number): number | null {
+  const { line } = bustLine(style, far);
+  return line === undefined || line.outcome.ok || line.outcome.failure.code !== "alteration/bust-too-much"
+    ? null
+    : Math.sign(far) * Math.floor(Math.abs(line.outcome.failure.most));
+}
+
+function bustChanged(style: StyleName, amount: number): Result<Shown, string> {
+  const { work, plan, line } = bustLine(style, amount);
   if (!plan.ok) return plan;
-  const line = plan.value.left.alterations.find(({ what }) => what.kind === "bust");
   if (line === undefined) return fail("Nothing is made of it.");
   if (!line.outcome.ok) return fail(alterationFailureSentence(line.outcome.failure, work.unit));
   const { notes, surgery } = line.outcome.value;
@@ -63,7 +81,10 @@ function bustChanged(style: StyleName, amount: number): Result<Shown, string> {
     ...SHOWN,
     ...changed(piecesOfWork(work), setOf(plan.value.left.pieces)),
     surgery,
-    notes: [plannedTitle(line, work.unit), ...notes.map((note) => alterationNoteSentence(note, line.piece, work.unit))],
+    notes: [
+      `${plannedTitle(line, work.unit)}.`,
+      ...notes.map((note) => alterationNoteSentence(note, line.piece, work.unit)),
+    ],
   });
 }
 
@@ -78,7 +99,7 @@ export const halfScenes = (): readonly Scene[] =>
         isKept: true,
         make: () => {
           const plan = planned({ ...work, picks: { ...work.picks, halfCups: { left: "C" } } });
-          return plan.ok ? ok({ ...SHOWN, ...changed(piecesOfWork(work), setOf(plan.value[half].pieces)) }) : plan;
+          return plan.ok ? ok(shownChange(piecesOfWork(work), setOf(plan.value[half].pieces))) : plan;
         },
       };
     }),
