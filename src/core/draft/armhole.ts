@@ -9,8 +9,8 @@ import { radians, type Mm, type Radians } from "../units";
 /** It runs square to the shoulder until it has come in by this share of the way, so that it never has to come out again. */
 const SQUARE_FOR = 0.5;
 const UPPER_AT_TOUCH = 1 / 3;
-/** So the front passes its corner 21 to 23 mm off once its dart is sewn at the side. */
-const INTO_CORNER = 0.66;
+/** So the front passes its corner some 20 mm off once its dart is sewn at the side. */
+const INTO_CORNER = 0.62;
 
 /** Controls of the upper curve. `square` is the direction down from the shoulder, `arriving` the one at the touch. */
 export function upperArmhole(

@@ -38,12 +38,14 @@ const USUAL_SIDE: Mm = 18;
 const NARROWEST_DRAFTED_DART: Mm = 6;
 /** Share of a small difference that goes to each side seam, so that a straight figure still gets a dart. */
 const SMALL_SIDE_SHARE = 0.17;
+/** Without a sleeve the underarm is drafted higher than the armhole depth of a textbook (common practice: 5 to 15 mm). */
+const RAISED_UNDERARM: Mm = 5;
 /** Where the armholes come in furthest, as a share of the depth. */
 const ACROSS_HEIGHT = 0.55;
 /** Share of the way from bust to waist where the under-bust line lies. */
 const UNDER_BUST = 0.41;
 /** The side seam's bust level lies at least this far below the underarm, so that the two stay apart. */
-const UNDERARM_TO_BUST_LEAST: Mm = 5;
+const UNDERARM_TO_BUST_LEAST: Mm = 10;
 
 /** Shaping of one size. Formulas of the project's own demo draft; the shares are common practice, no source. */
 export function shapingOf(m: DraftMeasures): Shaping {
@@ -56,7 +58,7 @@ export function shapingOf(m: DraftMeasures): Shaping {
       ? USUAL_SIDE
       : Math.min(difference * SMALL_SIDE_SHARE, (difference - 2 * NARROWEST_DRAFTED_DART) / 2);
   const dart = (difference - 2 * side) / 2;
-  const underarm = m.scyeDepth + 5;
+  const underarm = m.scyeDepth - RAISED_UNDERARM;
   const across = ACROSS_HEIGHT * m.scyeDepth + 2.5;
   const frontSideNeck = {
     x: m.neckBaseGirth / 5 - 5,

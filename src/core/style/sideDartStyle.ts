@@ -21,7 +21,7 @@ import { pieceIn, withPiece } from "../pattern/pieceSet";
 import type { Style } from "./style";
 
 /** mm below the bust line, along the side seam, where the side dart is opened (common practice, no source). */
-const SIDE_DART_BELOW_BUST: Mm = 35;
+const SIDE_DART_BELOW_BUST: Mm = 45;
 const NO_TURN = radians(0);
 
 /** The block's front with its bust dart pivoted from the shoulder to the side seam; darts still reach the bust point. */

@@ -392,12 +392,13 @@ describe("what can be made of a proposal, and what it costs", () => {
   });
 
   it("says by how much a girth changes", () => {
-    const work = workOf({ ...BLOCK, sideNeckToBustPoint: 300 });
+    // A princess seam is widest at the bust line: raised to a higher bust point, it lets out.
+    const work = workOf({ ...BLOCK, sideNeckToBustPoint: 235 }, {}, undefined, "princessArmhole");
     const [bust] = planOf(work).levels;
     const [after] = planOf(take(work, firstOf(work))).levels;
-    const lost = Math.round((bust?.finished ?? 0) - (after?.finished ?? 0));
-    expect([bust?.level, lost > 5]).toEqual(["bust", true]);
-    expect(proposalSentence(firstOf(work), "cm")).toContain(`It makes the bust ${lost} mm smaller.`);
+    const gained = Math.round((after?.finished ?? 0) - (bust?.finished ?? 0));
+    expect([bust?.level, gained > 5]).toEqual(["bust", true]);
+    expect(proposalSentence(firstOf(work), "cm")).toContain(`It makes the bust ${gained} mm larger.`);
     expect(proposalSentence(firstOf(workOf({ ...BLOCK, shoulderLength: 138 })), "cm")).not.toContain("It makes");
   });
 });
