@@ -16,12 +16,14 @@ const MAKERS: readonly { readonly groups: readonly string[]; readonly scenes: ()
 
 export const allScenes = (): readonly Scene[] => MAKERS.flatMap(({ scenes }) => scenes());
 
-/** Those whose name or title has a word; of a name that begins with its group, no other group's are looked at. */
+/** Those whose name or title has a word; where that is part of a path, the name alone is looked at, and its own group. */
 export function scenesWith(word: string): readonly Scene[] {
   const asked = word.toLowerCase();
+  if (!asked.includes("/"))
+    return allScenes().filter(({ key, title }) => `${key} ${title}`.toLowerCase().includes(asked));
   const [group = ""] = asked.split("/");
-  const own = MAKERS.filter(({ groups }) => asked.includes("/") && groups.some((one) => one.toLowerCase() === group));
+  const own = MAKERS.filter(({ groups }) => groups.some((one) => one.toLowerCase() === group));
   return (own.length > 0 ? own : MAKERS)
     .flatMap(({ scenes }) => scenes())
-    .filter(({ key, title }) => key.toLowerCase().includes(asked) || title.toLowerCase().includes(asked));
+    .filter(({ key }) => key.toLowerCase().includes(asked));
 }

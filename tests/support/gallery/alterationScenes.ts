@@ -209,7 +209,11 @@ function onDarts(work: Work, kinds: readonly DartKind[], isShown: (dart: DartRef
     .flatMap((dart) =>
       kinds.flatMap((kind) =>
         waysOf(kind, { dart, pieces, piece: pieceIn(pieces, dart.piece) }).flatMap((one) =>
-          scenesOf(work, kind, { ...one, key: `${dart.piece} ${dart.dart}${after}/${one.key}` }),
+          scenesOf(work, kind, {
+            ...one,
+            key: `${dart.piece} ${dart.dart}${after}/${one.key}`,
+            isKept: one.isKept && (after === "" || KEPT_AFTER.has(kind)),
+          }),
         ),
       ),
     );
@@ -230,14 +234,18 @@ export function dartScenes(): readonly Scene[] {
 /** Kinds made on darts that another alteration opened: the seam from an upper dart, redraws on every other seam. */
 const AFTER_PIVOT: readonly DartKind[] = DART_KINDS.filter((kind) => kind !== "dartPivot" && kind !== "dartGather");
 
+/** Of those, what goes by the seam and not by the dart alone: enough to be kept there too. */
+const KEPT_AFTER: ReadonlySet<DartKind> = new Set<DartKind>(["dartMouth", "dartPlace", "dartSplit", "dartSeam"]);
+
 /** Every dart that can be opened somewhere else, altered there. */
 function afterPivot(style: StyleName, seen: Set<string>): readonly Scene[] {
   const work = workOf(style);
   // From the side before from the waist: an upper dart is joined to the waist dart that is left.
-  return dartsIn(piecesOfWork(work))
+  const pieces = piecesOfWork(work);
+  return dartsIn(pieces)
     .toReversed()
     .flatMap((dart) =>
-      DART_HOMES.flatMap((to) => {
+      DART_HOMES.filter((to) => hasHome(pieceIn(pieces, dart.piece), to)).flatMap((to) => {
         const opened: DartRef = { piece: dart.piece, dart: dartName(to) };
         const key = `${opened.piece} ${opened.dart}`;
         if (seen.has(key)) return [];

@@ -88,9 +88,17 @@ function patternOf(style: StyleName): Work["pattern"] {
   return made;
 }
 
-/** The work of a body in a style and a cup, with nothing altered. */
+const works = new Map<string, Work>();
+
+/** The work of a body in a style and a cup, with nothing altered; the very same object for the same. */
 export function workOf(style: StyleName, body: GalleryBody = WORKED, cup = DRAFTED): Work {
-  const { base, picks, measures } = body;
+  const key = [style, body.name, cup].join("/");
+  const work = works.get(key) ?? newWork(style, body, cup);
+  works.set(key, work);
+  return work;
+}
+
+function newWork(style: StyleName, { base, picks, measures }: GalleryBody, cup: string): Work {
   const { difference } = invariant(
     CUPS.find(({ label }) => label === cup),
     cup,
