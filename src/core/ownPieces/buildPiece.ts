@@ -53,7 +53,7 @@ interface MarkOn {
   readonly s: Mm;
 }
 
-const UNDER_BUST = 0.45;
+const UNDER_BUST = 0.41;
 /** The bust level lies at least this far below the underarm, so that the two stay apart; and so far above a dart there. */
 const CLEAR: Mm = 10;
 /** Of a strap's way over the shoulder, with what it is cut shorter by. */
@@ -514,7 +514,7 @@ function snapped(
     : found.map(({ joints: own }) => invariant(own[nearest], "joint"));
 }
 const FEW_JOINTS = 4;
-const ONLY_JOINT: Mm = 60;
+const ONLY_JOINT: Mm = 75;
 const NEAR_JOINT: Mm = 28;
 
 const deriveOf = (marks: readonly (readonly MarkOn[])[], sizes: readonly TracedSize[]): BuiltPiece["derived"] => {
