@@ -10,7 +10,7 @@ import { DART_HOMES, dartName, homeOf } from "../../../src/core/pattern/dartName
 import type { DartHome, DartName, DartRef, Piece } from "../../../src/core/pattern/piece";
 import { pieceIn, piecesOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import { alterationTitle } from "../../../src/words/planned";
-import { capital, dartRefWords, styleWords } from "../../../src/words/terms/names";
+import { capital, styleWords } from "../../../src/words/terms/names";
 import { workOf } from "./bodies";
 import { altered, goes, piecesOfWork } from "./planned";
 import type { Scene } from "./scene";
@@ -54,29 +54,29 @@ function mostOf(work: Work, { at, some, most = some }: Way): number | null {
 const inTenths = (amount: number): number =>
   Math.abs(amount) <= 1 ? Math.trunc(amount * 100) / 100 : Math.trunc(amount * 10) / 10;
 
-function scenesOf(work: Work, kind: string, way: Way): readonly Scene[] {
+function scenesOf(work: Work, kind: string, own: Way): readonly Scene[] {
   const { style } = work.pattern;
   const titled = (alteration: Alteration): string =>
     `${capital(alterationTitle(alteration, "cm"))} (${kindOf(alteration)}, ${styleWords(style)})`;
   const some: Scene = {
-    key: `${kind}/${style}/${way.key}/some`,
-    title: titled(way.at(way.some)),
-    isKept: way.isKept,
-    make: () => altered(work, way.at(way.some)),
+    key: `${kind}/${style}/${own.key}/some`,
+    title: titled(own.at(own.some)),
+    isKept: own.isKept,
+    make: () => altered(work, own.at(own.some)),
   };
-  if (way.most === undefined) return [some];
+  if (own.most === undefined) return [some];
   let most: number | null | undefined;
-  const found = (): number | null => (most === undefined ? (most = mostOf(work, way)) : most);
+  const found = (): number | null => (most === undefined ? (most = mostOf(work, own)) : most);
   return [
     some,
     {
-      key: `${kind}/${style}/${way.key}/most`,
+      key: `${kind}/${style}/${own.key}/most`,
       get title() {
-        return titled(way.at(found() ?? way.some));
+        return titled(own.at(found() ?? own.some));
       },
       isKept: false,
       isMore: () => found() !== null,
-      make: () => altered(work, way.at(found() ?? way.some)),
+      make: () => altered(work, own.at(found() ?? own.some)),
     },
   ];
 }
@@ -112,10 +112,10 @@ export function fitScenes(): readonly Scene[] {
       const on = madeOn.filter((name) => pieces[name] !== undefined).join(" ");
       const isKept = !seen.has(on);
       seen.add(on);
-      return fitWays(fit, isKept).flatMap((way) => scenesOf(work, "fit", way));
+      return fitWays(fit, isKept).flatMap((one) => scenesOf(work, "fit", one));
     });
     // Made on nothing that there is: shown once, with its refusal.
-    return shown.length > 0 ? shown : fitWays(fit, true).flatMap((way) => scenesOf(workOf("sideDart"), "fit", way));
+    return shown.length > 0 ? shown : fitWays(fit, true).flatMap((one) => scenesOf(workOf("sideDart"), "fit", one));
   });
 }
 

@@ -7,6 +7,7 @@ import { edgePointAt } from "../../../src/core/geometry/edgeCurve";
 import { pointNames, pointOf, type Piece } from "../../../src/core/pattern/piece";
 import { piecesOf } from "../../../src/core/pattern/pieceSet";
 import { curveOf } from "../../../src/core/pattern/ring";
+import type { SurgeryTrace } from "../../../src/core/surgery/cutAndMove";
 import type { Part } from "../../../src/core/parts/part";
 import { sectorLines } from "./picture";
 import type { Shown } from "./scene";
@@ -107,9 +108,24 @@ function outlineOfPart(part: Part): Drawn {
   }
 }
 
-export const outlineOf = (key: string, { before, pieces, parts }: Shown): Outline => ({
+/** Where a piece was cut, and what its parts turned about. */
+function outlineOfCuts({ piece, cuts, hinges }: SurgeryTrace, index: number): Drawn {
+  return {
+    name: `cuts ${index + 1} on ${piece}`,
+    lines: [
+      ...cuts.flatMap((cut, at) => cut.map(({ x, y }, i): Line => ({ name: `cut ${at + 1}.${i + 1}`, at: [x, y] }))),
+      ...hinges.map(({ x, y }, i): Line => ({ name: `hinge ${i + 1}`, at: [x, y] })),
+    ],
+  };
+}
+
+export const outlineOf = (key: string, { before, pieces, parts, surgery }: Shown): Outline => ({
   key,
-  pieces: [...piecesOf(pieces).map((piece) => outlineOfPiece(piece, before[piece.name])), ...parts.map(outlineOfPart)],
+  pieces: [
+    ...piecesOf(pieces).map((piece) => outlineOfPiece(piece, before[piece.name])),
+    ...surgery.map(outlineOfCuts),
+    ...parts.map(outlineOfPart),
+  ],
 });
 
 // Written and read.

@@ -49,7 +49,7 @@ interface Made {
 }
 
 /** The work with one alteration more; or why that was left out. */
-function made(work: Work, alteration: Alteration): Result<Made, AlterationFailure | string> {
+function withOneMore(work: Work, alteration: Alteration): Result<Made, AlterationFailure | string> {
   const key = JSON.stringify(alteration);
   const known = plansAltered.get(work)?.get(key);
   if (known !== undefined) return known;
@@ -69,7 +69,7 @@ function lineOf(plan: Plan, { id }: Alteration): Result<Made, AlterationFailure>
 
 /** Whether an alteration goes; if not, the nearest amount that its refusal names. */
 export function goes(work: Work, alteration: Alteration): { readonly ok: boolean; readonly most: number | null } {
-  const answer = made(work, alteration);
+  const answer = withOneMore(work, alteration);
   if (answer.ok) return { ok: true, most: null };
   const { failure } = answer;
   return { ok: false, most: typeof failure === "object" && "most" in failure ? failure.most : null };
@@ -77,7 +77,7 @@ export function goes(work: Work, alteration: Alteration): { readonly ok: boolean
 
 /** The pieces before and after one alteration more. */
 export function altered(work: Work, alteration: Alteration): Result<Shown, string> {
-  const answer = made(work, alteration);
+  const answer = withOneMore(work, alteration);
   if (!answer.ok)
     return fail(
       typeof answer.failure === "string" ? answer.failure : alterationFailureSentence(answer.failure, work.unit),
