@@ -34,7 +34,7 @@ describe("verdicts", () => {
   });
 
   it("says too sharp by how much fuller, too flat by how much less full, in the wearer's unit", () => {
-    const sharp = withFigures({ fullness: wanted.fullness + 12.7 }, { verdict: "tooSharp" });
+    const sharp = withFigures({ fullness: wanted.fullness + 13 }, { verdict: "tooSharp" });
     expect(verdictSentence(sharp, "cm")).toContain("Too sharp: 13 mm fuller");
     expect(verdictSentence(sharp, "in")).toContain("Too sharp: ½ in fuller");
     const flat = withFigures({ fullness: wanted.fullness - 5 }, { verdict: "tooFlat" });

@@ -81,7 +81,8 @@ describe("steps on the tissue", () => {
 
   it("for a share: how much is closed and what is left, and the old end as before", () => {
     const text = steps(asked("sideDart", { kind: "dartPivot", to: "waist", share: 0.5 }));
-    expect(text).toContain("Close 19 mm of the side dart at its mouth, so that 19 mm are left");
+    // 17.5° on legs of 154 mm is 46.9 mm wide.
+    expect(text).toContain("Close 23 mm of the side dart at its mouth, so that 23 mm are left");
     expect(text).toContain("Cut the leg nearer the side seam of the waist dart");
     expect(text).toContain("Cut the lower leg of the side dart");
     expect(text).toContain("End the side dart as far short of the bust point as before");

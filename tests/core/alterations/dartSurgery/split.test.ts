@@ -141,7 +141,7 @@ describe("a bust dart split", () => {
     expect(operate(three.pieces, "front", { kind: "dartSplit", dart: "waistDart", into: 2 })).toMatchObject({
       failure: { code: "alteration/too-many-darts" },
     });
-    const small = frontAt(760, 30);
+    const small = frontAt(760, 24);
     expect(gap(pointOf(small, "sideDartInner"), pointOf(small, "sideDartOuter"))).toBeLessThan(12);
     const tiny = done({ front: small }, "front", { kind: "dartPivot", dart: "sideDart", to: "waist", share: 0.5 });
     expect(operate(tiny.pieces, "front", { kind: "dartSplit", dart: "sideDart", into: 2 })).toMatchObject({
