@@ -1,6 +1,7 @@
 /** The lengths that are said of a fit alteration are those that its cuts were made by; and it is made where it says. */
 import { phaseOfFit } from "../../../../src/core/decisions/tradeOrder";
 import { FIT_NAMES, type FitName } from "../../../../src/core/decisions/fitNames";
+import { Point } from "@flatten-js/core";
 import { describe, expect, it, test } from "vitest";
 import { applyAlteration } from "../../../../src/core/alterations/applyAlteration";
 import type { Applied } from "../../../../src/core/alterations/outcome/applied";
@@ -9,6 +10,7 @@ import type { PieceSet } from "../../../../src/core/pattern/pieceSet";
 import { pointOf, type PieceName } from "../../../../src/core/pattern/piece";
 import { invariant } from "../../../../src/core/result";
 import { bustPointOf, changedPieces, garment, STYLE_NAMES } from "../../../support/garments";
+import { clothCorners, polygonOf } from "../../../support/independent";
 
 function made(fit: FitName, pieces: PieceSet, amount: number): Applied {
   const done = applyAlteration(pieces, { kind: "fit", id: "a", fit, amount }, { bustPoint: bustPointOf(pieces) });
@@ -123,4 +125,34 @@ test("whole lengths are offered before wedges", () => {
     "waistDropFront",
     "waistDropBack",
   ]);
+});
+
+describe("what is cut lies on the piece", () => {
+  const cases = FIT_NAMES.flatMap((fit) =>
+    STYLE_NAMES.filter((style) => fitOf(fit).applies(garment({ style }))).map((style) => [fit, style] as const),
+  );
+
+  /** How far the corners of cuts, and the middles between them, lie off the piece. */
+  const offPiece = (pieces: PieceSet, { trace }: Applied): readonly string[] =>
+    trace.surgery.flatMap(({ piece: name, cuts }) => {
+      const piece = invariant(pieces[name], name);
+      // Straight across the mouths of darts.
+      const whole = { ...piece, edges: piece.edges.map((edge) => ({ ...edge, mouthOf: null })) };
+      const polygon = polygonOf(clothCorners(whole));
+      return cuts.flatMap((cut) =>
+        cut.flatMap((a, i) => {
+          const b = cut[i + 1] ?? a;
+          return [new Point(a.x, a.y), new Point((a.x + b.x) / 2, (a.y + b.y) / 2)]
+            .filter((place) => !polygon.contains(place) && polygon.distanceTo(place)[0] > 0.5)
+            .map(({ x, y }) => `${name} at ${x.toFixed(1)} ${y.toFixed(1)}`);
+        }),
+      );
+    });
+
+  test.each(cases)("%s on %s, small and large", (fit, style) => {
+    for (const bust of [760, 880, 1200]) {
+      const pieces = garment({ style, bust });
+      expect(offPiece(pieces, made(fit, pieces, 6))).toEqual([]);
+    }
+  });
 });
