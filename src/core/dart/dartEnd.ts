@@ -5,7 +5,9 @@ import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
 import { SHORTEST_DART, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm } from "../units";
 import { mouthMiddle } from "../pattern/ring";
+import { runBeside } from "../pattern/runBeside";
 import { trueLegs } from "./trueLegs";
+import { mouthOf } from "./trueSeam";
 
 export interface Stop {
   readonly least: Mm;
@@ -48,9 +50,11 @@ const ROUNDS = 30;
  * @param across how far beside the dart's axis the bust point is to lie, as `readDartEnd` has it; mm
  */
 export function aimDart(piece: Piece, name: DartName, bustPoint: PiecePoint, stop: Mm, across: Mm = 0): Piece {
-  const { inner, outer, apex } = dartOf(piece, name);
+  const dart = dartOf(piece, name);
+  const { inner, outer, apex } = dart;
   if (piece.points[inner] === undefined || piece.points[outer] === undefined) return piece;
-  let aimed = piece;
+  const { run, withRun } = runBeside(piece, ...mouthOf(piece, name), dart);
+  let aimed = run;
   for (let round = 0; round < ROUNDS; round += 1) {
     const middle = mouthMiddle(aimed, inner, outer);
     const aim = across === 0 ? bustPoint : besideOf(middle, pointOf(aimed, inner), bustPoint, across);
@@ -61,7 +65,7 @@ export function aimDart(piece: Piece, name: DartName, bustPoint: PiecePoint, sto
     aimed = trued.piece;
     if (Math.abs(trued.inner) < SOLVER_ACCURACY) break;
   }
-  return aimed;
+  return withRun(aimed);
 }
 
 /**

@@ -5,7 +5,7 @@
 import { edgeTangentAt } from "../geometry/edgeCurve";
 import { comeNear } from "../geometry/iterate";
 import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
-import { invariant } from "../result";
+import { CoreBug, invariant } from "../result";
 import { dartOf, pointOf, type DartName, type Edge, type Piece, type PointName } from "../pattern/piece";
 import { seamLength } from "../girth/seamLength";
 import { TRUING_ACCURACY } from "../tolerance";
@@ -75,20 +75,23 @@ export function trueSeamKeepingLength(piece: Piece, name: DartName, length: Mm):
 export const turnAsDrawn = (piece: Piece, name: DartName): Radians =>
   radiansFromDegrees(dartOf(piece, name).drawnTurn ?? 0);
 
+/** The ends of a dart's mouth, the way the edges go. */
+export function mouthOf(piece: Piece, name: DartName): readonly [PointName, PointName] {
+  for (const { mouthOf: dart, from, to } of piece.edges) if (dart === name) return [from, to];
+  throw new CoreBug(`${piece.name} has no mouth of ${name}`);
+}
+
 function mouthSides(piece: Piece, name: DartName) {
-  const mouth = invariant(
-    piece.edges.find((edge) => edge.mouthOf === name),
-    `${piece.name}: mouth of ${name}`,
-  );
-  const beforeIndex = edgeTo(piece, mouth.from);
-  const afterIndex = edgeFrom(piece, mouth.to);
+  const [first, second] = mouthOf(piece, name);
+  const beforeIndex = edgeTo(piece, first);
+  const afterIndex = edgeFrom(piece, second);
   return {
     beforeIndex,
     afterIndex,
     before: invariant(piece.edges[beforeIndex], "edge"),
     after: invariant(piece.edges[afterIndex], "edge"),
-    first: mouth.from,
-    second: mouth.to,
+    first,
+    second,
   };
 }
 

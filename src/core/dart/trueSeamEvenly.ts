@@ -5,12 +5,13 @@
 import { comeNear } from "../geometry/iterate";
 import { seamLength } from "../girth/seamLength";
 import { dartOf, type DartName, type Piece } from "../pattern/piece";
+import { runBeside } from "../pattern/runBeside";
 import { TRUING_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 import { mouthPointAt } from "./dartFrame";
 import { moveMouthEnd } from "./mouthEnd";
 import { dartCorners } from "./moveMouth";
-import { trueSeamAtDart } from "./trueSeam";
+import { mouthOf, trueSeamAtDart } from "./trueSeam";
 
 /** Rounds at the most; each leaves a small part of the error, more of it the wider the dart. */
 const ROUNDS = 20;
@@ -22,9 +23,12 @@ const ROUNDS = 20;
  * @param length of the whole seam on this piece, mouths left out; mm
  */
 export function trueSeamEvenly(piece: Piece, name: DartName, length: Mm): Piece {
-  const { seam, inner, outer } = dartOf(piece, name);
-  return comeNear(trueSeamAtDart(piece, name), {
-    missOf: (trued) => seamLength(trued, seam) - length,
+  const dart = dartOf(piece, name);
+  const { seam, inner, outer } = dart;
+  const { run, seamOutside, withRun } = runBeside(piece, ...mouthOf(piece, name), dart);
+  const outside = seamOutside(seam);
+  const settled = comeNear(trueSeamAtDart(run, name), {
+    missOf: (trued) => outside + seamLength(trued, seam) - length,
     correct: (trued, longer) => {
       const corners = dartCorners(trued, name);
       const moved = moveMouthEnd(trued, inner, mouthPointAt(corners, "inner", longer / 2));
@@ -32,5 +36,6 @@ export function trueSeamEvenly(piece: Piece, name: DartName, length: Mm): Piece 
     },
     rounds: ROUNDS,
     accuracy: TRUING_ACCURACY,
-  }).value;
+  });
+  return withRun(settled.value);
 }

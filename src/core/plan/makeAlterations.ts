@@ -59,9 +59,9 @@ export function makeOnHalves(work: Decided, picked: Picked): Halves {
   const leftOut = new Map<string, AlterationFailure>();
   const made = makeHalves(work.alterations, work, picked, leftOut);
   const left = untruedOf(made);
-  const isTrueable = HALVES.every((half) => trueAll(picked.halves[half].built.blended).left === null);
+  const isTrueable = (): boolean => HALVES.every((half) => trueAll(picked.halves[half].built.blended).left === null);
   // Blended pieces that cannot be trued themselves are told by the checks: no alteration is at fault.
-  const trued = left === null || !isTrueable ? made : withoutUntrued(work, picked, left, leftOut);
+  const trued = left === null || !isTrueable() ? made : withoutUntrued(work, picked, left, leftOut);
   return withoutApart(work, picked, trued, leftOut).halves;
 }
 
