@@ -10,6 +10,7 @@ import { invariant } from "../result";
 import {
   isBend,
   pointNames,
+  pointOf,
   type Edge,
   type LevelName,
   type NamedPoint,
@@ -17,6 +18,7 @@ import {
   type PointName,
   type SeamName,
 } from "../pattern/piece";
+import { placedAt, withCurve } from "../pattern/redraw";
 import { DRAWN_ALIKE_DEGREES, SMOOTH_BEND } from "../tolerance";
 import { radians, radiansFromDegrees } from "../units";
 
@@ -54,35 +56,33 @@ export function blendPiece(sizes: readonly Piece[], at: LevelSizes, only?: SeamN
   const base = invariant(sizes[0], "a nest with a size");
   const wanted =
     only === undefined ? null : new Set(base.edges.flatMap((e) => (e.seam === only ? [e.from, e.to] : [])));
-  const acrossAt = ({ level, towards }: Follows, x: (piece: Piece) => number): number => {
+  /** Where a point of the pieces comes to lie: across by what it follows, its height by the base size. */
+  const blended = ({ level, towards }: Follows, on: (piece: Piece) => PiecePoint): PiecePoint => {
+    const x = (size: Piece): number => on(size).x;
     const own = interpolate(sizes, at[level], x);
-    return towards === undefined ? own : own + towards.share * (interpolate(sizes, at[towards.level], x) - own);
+    return piecePoint(
+      towards === undefined ? own : own + towards.share * (interpolate(sizes, at[towards.level], x) - own),
+      interpolate(sizes, at.bust, (size) => on(size).y),
+    );
   };
-  const heightOf = (y: (piece: Piece) => number): number => interpolate(sizes, at.bust, y);
   const points: Partial<Record<PointName, NamedPoint>> = {};
   for (const name of pointNames(base)) {
     if (wanted !== null && !wanted.has(name)) continue;
     const point = invariant(base.points[name], name);
-    points[name] = {
-      ...point,
-      at: piecePoint(
-        acrossAt(point, (p) => invariant(p.points[name], name).at.x),
-        heightOf((p) => invariant(p.points[name], name).at.y),
-      ),
-    };
+    points[name] = placedAt(
+      point,
+      blended(point, (size) => pointOf(size, name)),
+    );
   }
   const edges = base.edges.map((edge, index): Edge => {
     if (edge.curve === null || (only !== undefined && edge.seam !== only)) return edge;
     const control = (which: "c1" | "c2", follows: Follows): PiecePoint =>
-      piecePoint(
-        acrossAt(follows, (p) => invariant(p.edges[index]?.curve, "curve")[which].x),
-        heightOf((p) => invariant(p.edges[index]?.curve, "curve")[which].y),
-      );
+      blended(follows, (size) => invariant(size.edges[index]?.curve, "curve")[which]);
     const [of1, of2] = controlsFollow(
       invariant(base.points[edge.from], edge.from),
       invariant(base.points[edge.to], edge.to),
     );
-    return { ...edge, curve: { c1: control("c1", of1), c2: control("c2", of2) } };
+    return withCurve(edge, { c1: control("c1", of1), c2: control("c2", of2) });
   });
   const smooth = smoothBends(sizes, { ...base, points, edges, ...turnsAt(sizes, at.bust) });
   return { ...smooth, edges: only === undefined ? smooth.edges : smooth.edges.filter(({ seam }) => seam === only) };

@@ -5,6 +5,7 @@ import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
 import { SHORTEST_DART, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm } from "../units";
 import { mouthMiddle } from "../pattern/ring";
+import { redrawn, withPoint } from "../pattern/redraw";
 import { runBeside } from "../pattern/runBeside";
 import { trueLegs } from "./trueLegs";
 import { mouthOf } from "./trueSeam";
@@ -60,7 +61,7 @@ export function aimDart(piece: Piece, name: DartName, bustPoint: PiecePoint, sto
     const aim = across === 0 ? bustPoint : besideOf(middle, pointOf(aimed, inner), bustPoint, across);
     const length = Math.max(SHORTEST_DART, distance(middle, aim) - stop);
     const end = polar(middle, directionOf(middle, aim), length);
-    const drawn: Piece = { ...aimed, points: { ...aimed.points, [apex]: { at: end, level: "bust" } } };
+    const drawn = redrawn(aimed, withPoint(aimed.points, apex, { at: end, level: "bust" }), aimed.edges);
     const trued = trueLegs(drawn, name);
     aimed = trued.piece;
     if (Math.abs(trued.inner) < SOLVER_ACCURACY) break;

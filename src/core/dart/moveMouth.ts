@@ -14,6 +14,7 @@ import {
   type Piece,
   type PointName,
 } from "../pattern/piece";
+import { placedAt, redrawn, withCurve, withPoint } from "../pattern/redraw";
 import { NARROWEST_DART, SHORTEST_EDGE } from "../tolerance";
 import type { Mm } from "../units";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
@@ -67,15 +68,9 @@ function slide(
   const [before, after] = edgeSplit(curve, edgeParameterAtLength(curve, arrives ? length - amount : amount));
   const kept = arrives ? before : after;
   const edges = [...piece.edges];
-  edges[index] = { ...edge, curve: kept.curve };
-  return ok({
-    ...piece,
-    edges,
-    points: {
-      ...piece.points,
-      [point]: { ...invariant(piece.points[point], point), at: arrives ? kept.b : kept.a },
-    },
-  });
+  edges[index] = withCurve(edge, kept.curve);
+  const moved = placedAt(invariant(piece.points[point], point), arrives ? kept.b : kept.a);
+  return ok(redrawn(piece, withPoint(piece.points, point, moved), edges));
 }
 
 /** The same over bends: those that are passed go. */

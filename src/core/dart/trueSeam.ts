@@ -7,6 +7,7 @@ import { comeNear } from "../geometry/iterate";
 import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { CoreBug, invariant } from "../result";
 import { dartOf, pointOf, type DartName, type Edge, type Piece, type PointName } from "../pattern/piece";
+import { redrawn, withCurve } from "../pattern/redraw";
 import { seamLength } from "../girth/seamLength";
 import { TRUING_ACCURACY } from "../tolerance";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
@@ -20,8 +21,10 @@ import { moveMouth } from "./moveMouth";
  *
  * Legs of unequal length are judged by direction alone.
  */
-export function seamCornerAtDart(piece: Piece, name: DartName): Radians {
-  const { before, after, first, second } = mouthSides(piece, name);
+export const seamCornerAtDart = (piece: Piece, name: DartName): Radians =>
+  cornerBetween(piece, name, mouthSides(piece, name));
+
+function cornerBetween(piece: Piece, name: DartName, { before, after, first, second }: MouthSides): Radians {
   const apex = pointOf(piece, dartOf(piece, name).apex);
   const arriving = edgeTangentAt(curveOf(piece, before), 1);
   const leaving = edgeTangentAt(curveOf(piece, after), 0);
@@ -40,13 +43,14 @@ function legAtMouth(piece: Piece, name: DartName, end: PointName, apex: PiecePoi
 
 /** The seam redrawn so that it runs straight on through the shut dart; lengths change by well under a millimetre. */
 export function trueSeamAtDart(piece: Piece, name: DartName): Piece {
-  const corner = radians(seamCornerAtDart(piece, name) - turnAsDrawn(piece, name));
-  const { before, after, beforeIndex, afterIndex } = mouthSides(piece, name);
+  const sides = mouthSides(piece, name);
+  const corner = radians(cornerBetween(piece, name, sides) - turnAsDrawn(piece, name));
+  const { before, after, beforeIndex, afterIndex } = sides;
   const [into, outOf] = [smoothStretchAt(piece, beforeIndex), smoothStretchAt(piece, afterIndex)];
   const edges = [...piece.edges];
   if (into.length === 1) edges[beforeIndex] = turnedAtEnd(piece, before, "end", radians(corner / 2));
   if (outOf.length === 1) edges[afterIndex] = turnedAtEnd(piece, after, "start", radians(-corner / 2));
-  const turned: Piece = { ...piece, edges };
+  const turned = redrawn(piece, piece.points, edges);
   const first = into.length === 1 ? turned : withEndTurned(turned, into, "end", radians(corner / 2));
   return outOf.length === 1 ? first : withEndTurned(first, outOf, "start", radians(-corner / 2));
 }
@@ -81,6 +85,8 @@ export function mouthOf(piece: Piece, name: DartName): readonly [PointName, Poin
   throw new CoreBug(`${piece.name} has no mouth of ${name}`);
 }
 
+type MouthSides = ReturnType<typeof mouthSides>;
+
 function mouthSides(piece: Piece, name: DartName) {
   const [first, second] = mouthOf(piece, name);
   const beforeIndex = edgeTo(piece, first);
@@ -102,11 +108,10 @@ function turnedAtEnd(piece: Piece, edge: Edge, end: "start" | "end", turn: Radia
   const span = distance(a, b);
   const c1 = edge.curve?.c1 ?? polar(a, directionOf(a, b), span / 3);
   const c2 = edge.curve?.c2 ?? polar(b, directionOf(b, a), span / 3);
-  return {
-    ...edge,
-    curve:
-      end === "start"
-        ? { c1: polar(a, radians(directionOf(a, c1) + turn), distance(a, c1)), c2 }
-        : { c1, c2: polar(b, radians(directionOf(b, c2) + turn), distance(b, c2)) },
-  };
+  return withCurve(
+    edge,
+    end === "start"
+      ? { c1: polar(a, radians(directionOf(a, c1) + turn), distance(a, c1)), c2 }
+      : { c1, c2: polar(b, radians(directionOf(b, c2) + turn), distance(b, c2)) },
+  );
 }

@@ -246,12 +246,13 @@ const crossingsAt = (way: readonly Station[], y: Mm): readonly Station[] => plac
 function placesAt(way: readonly Station[], by: "s" | "y", value: Mm): readonly Station[] {
   const places: Station[] = [];
   let from: Station | null = null;
-  let start = 0;
-  // Asked some thousand times a plan: what most stretches come to is two comparisons.
+  // Asked some hundred times a plan: what most stretches come to is two comparisons, and nothing is made for them.
   for (const to of way) {
-    const end = by === "s" ? to.s : to.y;
     if (from !== null) {
-      const [least, most] = start < end ? [start, end] : [end, start];
+      const start = from[by];
+      const end = to[by];
+      const least = Math.min(start, end);
+      const most = Math.max(start, end);
       if (value >= least - SOLVER_ACCURACY && value <= most + SOLVER_ACCURACY) {
         const whole = most - least;
         const into = start < end ? value - start : start - value;
@@ -261,7 +262,6 @@ function placesAt(way: readonly Station[], by: "s" | "y", value: Mm): readonly S
       }
     }
     from = to;
-    start = end;
   }
   return places;
 }

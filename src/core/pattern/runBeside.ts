@@ -6,6 +6,7 @@ import { edgeLength } from "../geometry/edgeCurve";
 import { invariant } from "../result";
 import type { Mm } from "../units";
 import { pointNames, type Dart, type Edge, type NamedPoint, type Piece, type PointName, type SeamName } from "./piece";
+import { redrawn } from "./redraw";
 import { curveOf, edgeFrom, edgeTo } from "./ring";
 import { stretchAt } from "./seamStretch";
 
@@ -39,7 +40,7 @@ export function runBeside(piece: Piece, first: PointName, last: PointName, dart:
   }
   if (dart !== null) points[dart.apex] = invariant(piece.points[dart.apex], dart.apex);
   return {
-    run: { ...piece, points, edges, darts: dart === null ? [] : [dart] },
+    run: redrawn(piece, points, edges, dart === null ? [] : [dart]),
     seamOutside: (seam) => {
       let sum = 0;
       for (let step = length; step < count; step += 1) {
@@ -52,8 +53,8 @@ export function runBeside(piece: Piece, first: PointName, last: PointName, dart:
       const together = [...piece.edges];
       for (const [step, edge] of drawn.edges.entries()) together[(start + step) % count] = edge;
       const all: Partial<Record<PointName, NamedPoint>> = { ...piece.points };
-      for (const name of pointNames(drawn)) all[name] = drawn.points[name];
-      return { ...piece, edges: together, points: all };
+      for (const name of pointNames(drawn)) all[name] = invariant(drawn.points[name], name);
+      return redrawn(piece, all, together);
     },
   };
 }

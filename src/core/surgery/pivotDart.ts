@@ -5,7 +5,16 @@
 import { directionOf, turnBetween } from "../geometry/point";
 import { rigidMotion } from "../geometry/rigid";
 import { CoreBug, invariant } from "../result";
-import { dartOf, pointOf, type DartName, type Piece, type PointName } from "../pattern/piece";
+import {
+  dartOf,
+  pointNames,
+  pointOf,
+  type DartName,
+  type NamedPoint,
+  type Piece,
+  type PointName,
+} from "../pattern/piece";
+import { redrawn, withEnds, withPoint } from "../pattern/redraw";
 import type { Radians } from "../units";
 import { cutAndMove, partAt, type SurgeryTrace } from "./cutAndMove";
 import { edgeFrom, edgeTo, insertPoint } from "../pattern/ring";
@@ -48,21 +57,23 @@ export function pivotDart(piece: Piece, to: PivotTo): Pivoted {
   const seam = invariant(piece.edges[cutAt], "edge").seam;
   const cut = insertPoint(piece, cutAt, to.t, inner, "bust");
   const opened = partAt(cut, inner, outer, to.open);
-  const { piece: turned, trace } = cutAndMove(
+  const operated = cutAndMove(
     opened,
     [{ from: old.outer, to: inner, inside: [pivot], carries: [], motion: rigidMotion(pivot, turn) }],
     { cuts: [[pivot, pointOf(opened, inner)]], hinges: [pivot] },
   );
   const apex: PointName = `${to.open}Apex`;
+  const turned = operated.piece;
   return {
     turn,
-    trace,
+    get trace() {
+      return operated.trace;
+    },
     piece: withoutDart(
-      {
-        ...turned,
-        points: { ...turned.points, [apex]: { at: pivot, level: "bust" } },
-        darts: [...turned.darts, { name: to.open, seam, inner, outer, apex, aimsAt: old.aimsAt }],
-      },
+      redrawn(turned, withPoint(turned.points, apex, { at: pivot, level: "bust" }), turned.edges, [
+        ...turned.darts,
+        { name: to.open, seam, inner, outer, apex, aimsAt: old.aimsAt },
+      ]),
       to.close,
     ),
   };
@@ -79,7 +90,15 @@ function withoutDart(piece: Piece, name: DartName): Piece {
     throw new CoreBug(`${piece.name}: only a dart in a straight seam can be joined up`);
   }
   const edges = [...piece.edges];
-  edges.splice(before, 3, { ...first, to: last.to });
-  const { [dart.inner]: _inner, [dart.outer]: _outer, [dart.apex]: _apex, ...points } = piece.points;
-  return { ...piece, edges, points, darts: piece.darts.filter((d) => d.name !== name) };
+  edges.splice(before, 3, withEnds(first, first.from, last.to, null));
+  const points: Partial<Record<PointName, NamedPoint>> = {};
+  for (const point of pointNames(piece))
+    if (point !== dart.inner && point !== dart.outer && point !== dart.apex)
+      points[point] = invariant(piece.points[point], point);
+  return redrawn(
+    piece,
+    points,
+    edges,
+    piece.darts.filter((d) => d.name !== name),
+  );
 }
