@@ -1,13 +1,14 @@
 /** Where a dart ends: the usual stop short of the bust point, and placing an end on the dart's axis. */
-import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
+import { directionOf, distance, midpoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { homeOf } from "../pattern/dartNames";
 import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
-import { SHORTEST_DART, SOLVER_ACCURACY } from "../tolerance";
+import { SHORTEST_DART } from "../tolerance";
 import { radians, type Mm } from "../units";
 import { mouthMiddle } from "../pattern/ring";
 import { redrawn, withPoint } from "../pattern/redraw";
 import { runBeside } from "../pattern/runBeside";
-import { trueLegs } from "./trueLegs";
+import { moveMouthEnd } from "./mouthEnd";
+import { evenLegs } from "./trueLegs";
 import { mouthOf } from "./trueSeam";
 
 export interface Stop {
@@ -54,18 +55,24 @@ export function aimDart(piece: Piece, name: DartName, bustPoint: PiecePoint, sto
   const dart = dartOf(piece, name);
   const { inner, outer, apex } = dart;
   if (piece.points[inner] === undefined || piece.points[outer] === undefined) return piece;
-  const { run, withRun } = runBeside(piece, ...mouthOf(piece, name), dart);
-  let aimed = run;
+  // Where the corners go they go by themselves; the seam beside them is drawn on to them in the end.
+  let at = { apex: pointOf(piece, apex), inner: pointOf(piece, inner), outer: pointOf(piece, outer) };
+  const moves: (typeof at)[] = [];
   for (let round = 0; round < ROUNDS; round += 1) {
-    const middle = mouthMiddle(aimed, inner, outer);
-    const aim = across === 0 ? bustPoint : besideOf(middle, pointOf(aimed, inner), bustPoint, across);
+    const middle = midpoint(at.inner, at.outer);
+    const aim = across === 0 ? bustPoint : besideOf(middle, at.inner, bustPoint, across);
     const length = Math.max(SHORTEST_DART, distance(middle, aim) - stop);
     const end = polar(middle, directionOf(middle, aim), length);
-    const drawn = redrawn(aimed, withPoint(aimed.points, apex, { at: end, level: "bust" }), aimed.edges);
-    const trued = trueLegs(drawn, name);
-    aimed = trued.piece;
-    if (Math.abs(trued.inner) < SOLVER_ACCURACY) break;
+    const even = evenLegs(end, at.inner, at.outer, dart.drawnLegs);
+    at = { apex: end, inner: even.inner, outer: even.outer };
+    moves.push(at);
+    if (even.half === 0) break;
   }
+  const { run, withRun } = runBeside(piece, ...mouthOf(piece, name), dart);
+  // A line of several cubics goes along round by round, a single one with its ends.
+  const isPlain = run.edges.length === 3;
+  let aimed = redrawn(run, withPoint(run.points, apex, { at: at.apex, level: "bust" }), run.edges);
+  for (const to of isPlain ? [at] : moves) aimed = moveMouthEnd(moveMouthEnd(aimed, inner, to.inner), outer, to.outer);
   return withRun(aimed);
 }
 

@@ -2,7 +2,7 @@
  * Truing the seam at a dart: folded shut, the seam must run on without a corner. Both sides share the turn, as when the
  * dart is folded on paper and the seam redrawn through it.
  */
-import { edgeTangentAt } from "../geometry/edgeCurve";
+import { edgeTangentAt, type EdgeCurve } from "../geometry/edgeCurve";
 import { comeNear } from "../geometry/iterate";
 import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { CoreBug, invariant } from "../result";
@@ -16,6 +16,8 @@ import { smoothStretchAt, withEndTurned } from "../pattern/seamStretch";
 import { legsOf } from "./bowedLegs";
 import { moveMouth } from "./moveMouth";
 
+type Line = EdgeCurve<"piece">;
+
 /**
  * The corner left in the seam when the dart is sewn shut, signed, in radians: 0 is smooth.
  *
@@ -26,11 +28,22 @@ export const seamCornerAtDart = (piece: Piece, name: DartName): Radians =>
 
 function cornerBetween(piece: Piece, name: DartName, { before, after, first, second }: MouthSides): Radians {
   const apex = pointOf(piece, dartOf(piece, name).apex);
-  const arriving = edgeTangentAt(curveOf(piece, before), 1);
-  const leaving = edgeTangentAt(curveOf(piece, after), 0);
-  // Sewing turns the second leg onto the first, and the edge beyond it with it; a bowed leg by its direction at the mouth.
-  const shut = turnBetween(legAtMouth(piece, name, second, apex), legAtMouth(piece, name, first, apex));
-  return turnBetween(arriving, radians(leaving + shut));
+  return cornerOver(
+    curveOf(piece, before),
+    curveOf(piece, after),
+    legAtMouth(piece, name, first, apex),
+    legAtMouth(piece, name, second, apex),
+  );
+}
+
+/**
+ * Sewing turns the second leg onto the first, and the line beyond it with it.
+ *
+ * @param first, second directions of the legs where they come to their mouth ends
+ */
+function cornerOver(before: Line, after: Line, first: Radians, second: Radians): Radians {
+  const shut = turnBetween(second, first);
+  return turnBetween(edgeTangentAt(before, 1), radians(edgeTangentAt(after, 0) + shut));
 }
 
 /** Direction of a leg where it comes to its mouth end. */
@@ -53,6 +66,22 @@ export function trueSeamAtDart(piece: Piece, name: DartName): Piece {
   const turned = redrawn(piece, piece.points, edges);
   const first = into.length === 1 ? turned : withEndTurned(turned, into, "end", radians(corner / 2));
   return outOf.length === 1 ? first : withEndTurned(first, outOf, "start", radians(-corner / 2));
+}
+
+/** The two lines of a seam that a dart with straight legs lies between: one ends at its mouth, the other goes on from there. */
+export interface LinesAtMouth {
+  readonly before: Line;
+  readonly after: Line;
+}
+
+/** The same truing of two lines alone; see `trueSeamAtDart`. */
+export function trueLinesAt({ before, after }: LinesAtMouth, apex: PiecePoint, asDrawn: Radians): LinesAtMouth {
+  const [first, second] = [directionOf(apex, before.b), directionOf(apex, after.a)];
+  const corner = cornerOver(before, after, first, second) - asDrawn;
+  return {
+    before: endTurned(before, "end", radians(corner / 2)),
+    after: endTurned(after, "start", radians(-corner / 2)),
+  };
 }
 
 /** Rounds in which the mouth is corrected; each leaves well under a tenth of the error. */
@@ -101,17 +130,20 @@ function mouthSides(piece: Piece, name: DartName) {
   };
 }
 
-function turnedAtEnd(piece: Piece, edge: Edge, end: "start" | "end", turn: Radians): Edge {
-  if (turn === 0) return edge;
-  const a = pointOf(piece, edge.from);
-  const b = pointOf(piece, edge.to);
+const turnedAtEnd = (piece: Piece, edge: Edge, end: "start" | "end", turn: Radians): Edge =>
+  turn === 0 ? edge : withCurve(edge, endTurned(curveOf(piece, edge), end, turn).curve);
+
+function endTurned({ a, b, curve }: Line, end: "start" | "end", turn: Radians): Line {
+  if (turn === 0) return { a, b, curve };
   const span = distance(a, b);
-  const c1 = edge.curve?.c1 ?? polar(a, directionOf(a, b), span / 3);
-  const c2 = edge.curve?.c2 ?? polar(b, directionOf(b, a), span / 3);
-  return withCurve(
-    edge,
-    end === "start"
-      ? { c1: polar(a, radians(directionOf(a, c1) + turn), distance(a, c1)), c2 }
-      : { c1, c2: polar(b, radians(directionOf(b, c2) + turn), distance(b, c2)) },
-  );
+  const c1 = curve?.c1 ?? polar(a, directionOf(a, b), span / 3);
+  const c2 = curve?.c2 ?? polar(b, directionOf(b, a), span / 3);
+  return {
+    a,
+    b,
+    curve:
+      end === "start"
+        ? { c1: polar(a, radians(directionOf(a, c1) + turn), distance(a, c1)), c2 }
+        : { c1, c2: polar(b, radians(directionOf(b, c2) + turn), distance(b, c2)) },
+  };
 }

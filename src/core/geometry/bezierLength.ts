@@ -93,6 +93,17 @@ function speedAt<F extends Frame>(c: Cubic<F>, t: number): number {
   return 3 * Math.sqrt(x * x + y * y);
 }
 
+/** Nodes of both rules beside the centre, each for itself and its mirror image; those of the 15 points alone weigh 0 in the other. */
+const NODES = [
+  0.2077849550078985, 0.4058451513773972, 0.5860872354676911, 0.7415311855993945, 0.8648644233597691,
+  0.9491079123427585, 0.9914553711208126,
+];
+const GAUSS = [0, 0.3818300505051189, 0, 0.2797053914892767, 0, 0.1294849661688697, 0];
+const KRONROD = [
+  0.2044329400752989, 0.1903505780647854, 0.1690047266392679, 0.1406532597155259, 0.1047900103222502,
+  0.0630920926299786, 0.0229353220105292,
+];
+
 /** Integral of the speed from t0 to t1. It is given the curve, since numbers handed on one by one would each be stored anew. */
 function integrate<F extends Frame>(c: Cubic<F>, t0: number, t1: number, halvings: number): number {
   const ux = c.c1.x - c.a.x;
@@ -118,39 +129,24 @@ function integrate<F extends Frame>(c: Cubic<F>, t0: number, t1: number, halving
   const q1 = half * (y1 + 2 * mid * y2);
   const q2 = half * half * y2;
   const centre = Math.sqrt(p0 * p0 + q0 * q0);
-  const s1 = pair(p0, p1, p2, q0, q1, q2, 0.2077849550078985);
-  const s2 = pair(p0, p1, p2, q0, q1, q2, 0.4058451513773972);
-  const s3 = pair(p0, p1, p2, q0, q1, q2, 0.5860872354676911);
-  const s4 = pair(p0, p1, p2, q0, q1, q2, 0.7415311855993945);
-  const s5 = pair(p0, p1, p2, q0, q1, q2, 0.8648644233597691);
-  const s6 = pair(p0, p1, p2, q0, q1, q2, 0.9491079123427585);
-  const s7 = pair(p0, p1, p2, q0, q1, q2, 0.9914553711208126);
-  const gauss =
-    half * (0.4179591836734694 * centre + 0.3818300505051189 * s2 + 0.2797053914892767 * s4 + 0.1294849661688697 * s6);
-  const kronrod =
-    half *
-    (0.2094821410847278 * centre +
-      0.2044329400752989 * s1 +
-      0.1903505780647854 * s2 +
-      0.1690047266392679 * s3 +
-      0.1406532597155259 * s4 +
-      0.1047900103222502 * s5 +
-      0.0630920926299786 * s6 +
-      0.0229353220105292 * s7);
+  let gauss = 0.4179591836734694 * centre;
+  let kronrod = 0.2094821410847278 * centre;
+  for (let i = 0; i < NODES.length; i += 1) {
+    const u = NODES[i] ?? 0;
+    const evenX = p0 + p2 * u * u;
+    const oddX = p1 * u;
+    const evenY = q0 + q2 * u * u;
+    const oddY = q1 * u;
+    const sum =
+      Math.sqrt((evenX + oddX) * (evenX + oddX) + (evenY + oddY) * (evenY + oddY)) +
+      Math.sqrt((evenX - oddX) * (evenX - oddX) + (evenY - oddY) * (evenY - oddY));
+    gauss += (GAUSS[i] ?? 0) * sum;
+    kronrod += (KRONROD[i] ?? 0) * sum;
+  }
+  gauss *= half;
+  kronrod *= half;
   const apart = Math.abs(kronrod - gauss);
   // Written so that NaN ends here too; and no length is asked to be finer than doubles of its size can be.
   if (!(apart > LENGTH_AGREEMENT && apart > ROUNDING * Math.abs(kronrod)) || halvings === 0) return kronrod;
   return integrate(c, t0, mid, halvings - 1) + integrate(c, mid, t1, halvings - 1);
-}
-
-/** The sum of the integrand at u and -u. */
-function pair(p0: number, p1: number, p2: number, q0: number, q1: number, q2: number, u: number): number {
-  const evenX = p0 + p2 * u * u;
-  const oddX = p1 * u;
-  const evenY = q0 + q2 * u * u;
-  const oddY = q1 * u;
-  return (
-    Math.sqrt((evenX + oddX) * (evenX + oddX) + (evenY + oddY) * (evenY + oddY)) +
-    Math.sqrt((evenX - oddX) * (evenX - oddX) + (evenY - oddY) * (evenY - oddY))
-  );
 }
