@@ -107,5 +107,5 @@ export function endDart(piece: Piece, name: DartName, bustPoint: PiecePoint, sto
   const reach = (bustPoint.x - middle.x) * Math.cos(square) + (bustPoint.y - middle.y) * Math.sin(square);
   const length = Math.max(SHORTEST_DART, Math.abs(reach) - stop);
   const apex = polar(middle, reach < 0 ? radians(square + Math.PI) : square, length);
-  return { ...piece, points: { ...piece.points, [dart.apex]: { at: apex, level: "bust" } } };
+  return redrawn(piece, withPoint(piece.points, dart.apex, { at: apex, level: "bust" }), piece.edges);
 }

@@ -220,7 +220,8 @@ export function dartOf(piece: Piece, name: DartName): Dart {
 }
 
 /** The names of a piece's points. The record is only ever built from `PointName` keys, which `Object.keys` cannot know. */
-export const pointNames = (piece: Piece): readonly PointName[] => Object.keys(piece.points) as PointName[];
+export const pointNames = ({ points }: Pick<Piece, "points">): readonly PointName[] =>
+  Object.keys(points) as PointName[];
 
 /**
  * Where the pieces of a pattern come from: drafted from its chart, that draft brought to what she measured on her tissue, or

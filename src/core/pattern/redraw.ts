@@ -3,7 +3,7 @@
  * alike, and are made and read several times as fast. All surgery goes through here, some hundred times a plan.
  */
 import type { PiecePoint } from "../geometry/point";
-import type { Dart, Edge, NamedPoint, Piece, PointName } from "./piece";
+import { pointNames, type Dart, type Edge, type NamedPoint, type Piece, type PointName } from "./piece";
 
 /** The same edge along another line. */
 export const withCurve = ({ from, to, seam, mouthOf }: Edge, curve: Edge["curve"]): Edge => ({
@@ -32,6 +32,16 @@ export function withPoint(points: Piece["points"], name: PointName, point: Named
   const all: Partial<Record<PointName, NamedPoint>> = { ...points };
   all[name] = point;
   return all;
+}
+
+/** The points without some of them. Put together anew: a record that something was deleted from is slow to copy ever after. */
+export function withoutPoint(points: Piece["points"], gone: readonly PointName[]): Piece["points"] {
+  const left: Partial<Record<PointName, NamedPoint>> = {};
+  for (const name of pointNames({ points })) {
+    const point = points[name];
+    if (point !== undefined && !gone.includes(name)) left[name] = point;
+  }
+  return left;
 }
 
 /** The piece drawn anew. What a pattern that is not ours has noted on it stays. */

@@ -22,7 +22,7 @@ import { invariant } from "../result";
 import { HANDLE_STEP, SMOOTH_BEND, SMOOTH_CORNER_DEGREES, STRAIGHT_SEAM } from "../tolerance";
 import { radiansFromDegrees, type Mm, type Radians } from "../units";
 import { isBend, pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "./piece";
-import { placedAt, redrawn, withCurve } from "./redraw";
+import { placedAt, redrawn, withCurve, withoutPoint } from "./redraw";
 import { curveOf, edgeFrom, edgeTo } from "./ring";
 
 /** Indexes of the edges of a stretch, the way they go. */
@@ -216,7 +216,5 @@ export function withFullness(piece: Piece, stretch: Stretch, scale: number): Pie
 
 /** The piece without the bends within a part of a stretch that has gone. */
 export function withoutPoints(piece: Piece, names: readonly PointName[]): Piece {
-  const points: Partial<Record<PointName, NamedPoint>> = { ...piece.points };
-  for (const name of names) delete points[name];
-  return { ...piece, points };
+  return redrawn(piece, withoutPoint(piece.points, names), piece.edges);
 }

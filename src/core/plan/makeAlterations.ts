@@ -266,9 +266,9 @@ function trueHalves(left: Finished, right: Finished): readonly [Finished, Finish
   return (["front", "back"] as const).reduce<readonly [Finished, Finished]>(
     ([a, b], of) => {
       const off = centreOff(a.made.pieces, b.made.pieces, of);
+      if (Math.abs(off) <= HALVES_AGREE || Math.abs(off) > HALVES_TRUED) return [a, b];
       const asked = centreGained(a, of) - centreGained(b, of);
-      if (Math.abs(off) <= HALVES_AGREE || Math.abs(off) > HALVES_TRUED || Math.abs(asked) > HALVES_AGREE)
-        return [a, b];
+      if (Math.abs(asked) > HALVES_AGREE) return [a, b];
       const levelled = levelHalves(a.made.pieces, b.made.pieces, of);
       return [withLevel(a, levelled.left, of), withLevel(b, levelled.right, of)];
     },

@@ -17,7 +17,7 @@ import {
   type PieceName,
   type PointName,
 } from "../pattern/piece";
-import { placedAt, redrawn, withCurve, withEnds, withPoint } from "../pattern/redraw";
+import { placedAt, redrawn, withCurve, withEnds, withoutPoint, withPoint } from "../pattern/redraw";
 import { SAME_POINT } from "../tolerance";
 import { curveOf, edgeFrom, outlineOf, pointsBetween } from "../pattern/ring";
 
@@ -186,10 +186,9 @@ export function rejoin(piece: Piece, corner: PointName, second: PointName): Piec
   }
   const edges = piece.edges.flatMap((edge, i): Edge[] => {
     if (i === index) return [];
-    return edge.from === second ? [{ ...edge, from: corner }] : [edge];
+    return edge.from === second ? [withEnds(edge, corner, edge.to, edge.curve)] : [edge];
   });
-  const { [second]: _second, ...points } = piece.points;
-  return { ...piece, edges, points };
+  return redrawn(piece, withoutPoint(piece.points, [second]), edges);
 }
 
 /** The trace of a piece that was left as it is. */

@@ -5,16 +5,8 @@
 import { directionOf, turnBetween } from "../geometry/point";
 import { rigidMotion } from "../geometry/rigid";
 import { CoreBug, invariant } from "../result";
-import {
-  dartOf,
-  pointNames,
-  pointOf,
-  type DartName,
-  type NamedPoint,
-  type Piece,
-  type PointName,
-} from "../pattern/piece";
-import { redrawn, withEnds, withPoint } from "../pattern/redraw";
+import { dartOf, pointOf, type DartName, type Piece, type PointName } from "../pattern/piece";
+import { redrawn, withEnds, withoutPoint, withPoint } from "../pattern/redraw";
 import type { Radians } from "../units";
 import { cutAndMove, partAt, type SurgeryTrace } from "./cutAndMove";
 import { edgeFrom, edgeTo, insertPoint } from "../pattern/ring";
@@ -91,13 +83,9 @@ function withoutDart(piece: Piece, name: DartName): Piece {
   }
   const edges = [...piece.edges];
   edges.splice(before, 3, withEnds(first, first.from, last.to, null));
-  const points: Partial<Record<PointName, NamedPoint>> = {};
-  for (const point of pointNames(piece))
-    if (point !== dart.inner && point !== dart.outer && point !== dart.apex)
-      points[point] = invariant(piece.points[point], point);
   return redrawn(
     piece,
-    points,
+    withoutPoint(piece.points, [dart.inner, dart.outer, dart.apex]),
     edges,
     piece.darts.filter((d) => d.name !== name),
   );
