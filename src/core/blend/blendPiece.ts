@@ -56,13 +56,13 @@ export function blendPiece(sizes: readonly Piece[], at: LevelSizes, only?: SeamN
   const base = invariant(sizes[0], "a nest with a size");
   const wanted =
     only === undefined ? null : new Set(base.edges.flatMap((e) => (e.seam === only ? [e.from, e.to] : [])));
+  const between = placesIn(sizes);
   /** Where a point of the pieces comes to lie: across by what it follows, its height by the base size. */
   const blended = ({ level, towards }: Follows, on: (piece: Piece) => PiecePoint): PiecePoint => {
-    const x = (size: Piece): number => on(size).x;
-    const own = interpolate(sizes, at[level], x);
+    const own = acrossAt(between.at(at[level]), on);
     return piecePoint(
-      towards === undefined ? own : own + towards.share * (interpolate(sizes, at[towards.level], x) - own),
-      interpolate(sizes, at.bust, (size) => on(size).y),
+      towards === undefined ? own : own + towards.share * (acrossAt(between.at(at[towards.level]), on) - own),
+      heightAt(between.at(at.bust), on),
     );
   };
   const points: Partial<Record<PointName, NamedPoint>> = {};
@@ -171,6 +171,40 @@ function turnAtBend(piece: Piece, index: number): number {
   const at = piece.points[invariant(piece.edges[index], "edge").from]?.at;
   if (into === null || into === undefined || outOf === null || outOf === undefined || at === undefined) return Infinity;
   return Math.abs(turnBetween(directionOf(into.c2, at), directionOf(at, outOf.c1)));
+}
+
+/** The two sizes that a fractional size lies between, and the share between them. */
+interface Between {
+  readonly low: Piece;
+  readonly high: Piece;
+  readonly share: number;
+}
+
+/** The places of fractional sizes among the pieces; most levels have one and the same, which is looked up once. */
+function placesIn(sizes: readonly Piece[]): { readonly at: (size: number) => Between } {
+  const known = new Map<number, Between>();
+  const find = (size: number): Between => {
+    const { lower, share } = neighbours(size, sizes.length);
+    const low = invariant(sizes[lower], "size");
+    const place = {
+      low,
+      high: share === 0 ? low : invariant(sizes[Math.min(lower + 1, sizes.length - 1)], "size"),
+      share,
+    };
+    known.set(size, place);
+    return place;
+  };
+  return { at: (size) => known.get(size) ?? find(size) };
+}
+
+function acrossAt({ low, high, share }: Between, on: (piece: Piece) => PiecePoint): number {
+  const { x } = on(low);
+  return share === 0 ? x : x + (on(high).x - x) * share;
+}
+
+function heightAt({ low, high, share }: Between, on: (piece: Piece) => PiecePoint): number {
+  const { y } = on(low);
+  return share === 0 ? y : y + (on(high).y - y) * share;
 }
 
 function interpolate(sizes: readonly Piece[], size: number, value: (piece: Piece) => number): number {

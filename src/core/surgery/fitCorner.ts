@@ -30,13 +30,18 @@ export function fitCorner(piece: Piece, corner: PointName, wanted: readonly [Sea
     seamLength(drawn, other.seam) + out2,
   ];
   let at = pointOf(piece, corner);
+  let growth: readonly [number, number, number, number] | null = null;
   for (let round = 0; round < ROUNDS; round += 1) {
     const drawn = moveMouthEnd(run, corner, at);
     const [m1, m2] = missesOf(drawn);
     if (Math.max(Math.abs(m1), Math.abs(m2)) < SOLVER_ACCURACY) return drawn === run ? piece : withRun(drawn);
-    const [x1, x2] = missesOf(moveMouthEnd(run, corner, pointLike(at, at.x + STEP, at.y)));
-    const [y1, y2] = missesOf(moveMouthEnd(run, corner, pointLike(at, at.x, at.y + STEP)));
-    const next = solved(at, [(x1 - m1) / STEP, (y1 - m1) / STEP, (x2 - m2) / STEP, (y2 - m2) / STEP], m1, m2);
+    // As near as a step of it, what the seams grow by is what it was a round before.
+    if (growth === null || Math.max(Math.abs(m1), Math.abs(m2)) > STEP) {
+      const [x1, x2] = missesOf(moveMouthEnd(run, corner, pointLike(at, at.x + STEP, at.y)));
+      const [y1, y2] = missesOf(moveMouthEnd(run, corner, pointLike(at, at.x, at.y + STEP)));
+      growth = [(x1 - m1) / STEP, (y1 - m1) / STEP, (x2 - m2) / STEP, (y2 - m2) / STEP];
+    }
+    const next = solved(at, growth, m1, m2);
     if (next === null) return null;
     at = next;
   }
