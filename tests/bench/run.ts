@@ -1,5 +1,5 @@
 /**
- * The bench: prints tables, asserts nothing. `npm run bench` prints all; `-- bodies`, `-- bust`, `-- dresses`, `-- estimates`, `-- halves`, `-- plans` and `-- proposals` each a
+ * The bench: prints tables, asserts nothing. `npm run bench` prints all; `-- bodies`, `-- bust`, `-- dresses`, `-- estimates`, `-- halves`, `-- many`, `-- plans` and `-- proposals` each a
  * part, and `-- node` leaves the browser out.
  */
 import { benchBodies } from "./bodies";
@@ -8,12 +8,14 @@ import { benchDresses } from "./dresses";
 import { printEstimates } from "./estimates";
 import { benchBust } from "./bust";
 import { benchHalves } from "./halves";
+import { benchMany } from "./many";
 import { benchPlans } from "./plans";
 import { benchProposals } from "./proposals";
 
 const PARTS = {
   plans: benchPlans,
   halves: benchHalves,
+  many: benchMany,
   dresses: benchDresses,
   bodies: benchBodies,
   bust: benchBust,

@@ -10,6 +10,7 @@ import { invariant } from "../result";
 import {
   isBend,
   pointNames,
+  pointOf,
   type Edge,
   type LevelName,
   type NamedPoint,
@@ -17,6 +18,7 @@ import {
   type PointName,
   type SeamName,
 } from "../pattern/piece";
+import { placedAt, withCurve } from "../pattern/redraw";
 import { DRAWN_ALIKE_DEGREES, SMOOTH_BEND } from "../tolerance";
 import { radians, radiansFromDegrees } from "../units";
 
@@ -54,35 +56,33 @@ export function blendPiece(sizes: readonly Piece[], at: LevelSizes, only?: SeamN
   const base = invariant(sizes[0], "a nest with a size");
   const wanted =
     only === undefined ? null : new Set(base.edges.flatMap((e) => (e.seam === only ? [e.from, e.to] : [])));
-  const acrossAt = ({ level, towards }: Follows, x: (piece: Piece) => number): number => {
-    const own = interpolate(sizes, at[level], x);
-    return towards === undefined ? own : own + towards.share * (interpolate(sizes, at[towards.level], x) - own);
+  const between = placesIn(sizes);
+  /** Where a point of the pieces comes to lie: across by what it follows, its height by the base size. */
+  const blended = ({ level, towards }: Follows, on: (piece: Piece) => PiecePoint): PiecePoint => {
+    const own = acrossAt(between.at(at[level]), on);
+    return piecePoint(
+      towards === undefined ? own : own + towards.share * (acrossAt(between.at(at[towards.level]), on) - own),
+      heightAt(between.at(at.bust), on),
+    );
   };
-  const heightOf = (y: (piece: Piece) => number): number => interpolate(sizes, at.bust, y);
   const points: Partial<Record<PointName, NamedPoint>> = {};
   for (const name of pointNames(base)) {
     if (wanted !== null && !wanted.has(name)) continue;
     const point = invariant(base.points[name], name);
-    points[name] = {
-      ...point,
-      at: piecePoint(
-        acrossAt(point, (p) => invariant(p.points[name], name).at.x),
-        heightOf((p) => invariant(p.points[name], name).at.y),
-      ),
-    };
+    points[name] = placedAt(
+      point,
+      blended(point, (size) => pointOf(size, name)),
+    );
   }
   const edges = base.edges.map((edge, index): Edge => {
     if (edge.curve === null || (only !== undefined && edge.seam !== only)) return edge;
     const control = (which: "c1" | "c2", follows: Follows): PiecePoint =>
-      piecePoint(
-        acrossAt(follows, (p) => invariant(p.edges[index]?.curve, "curve")[which].x),
-        heightOf((p) => invariant(p.edges[index]?.curve, "curve")[which].y),
-      );
+      blended(follows, (size) => invariant(size.edges[index]?.curve, "curve")[which]);
     const [of1, of2] = controlsFollow(
       invariant(base.points[edge.from], edge.from),
       invariant(base.points[edge.to], edge.to),
     );
-    return { ...edge, curve: { c1: control("c1", of1), c2: control("c2", of2) } };
+    return withCurve(edge, { c1: control("c1", of1), c2: control("c2", of2) });
   });
   const smooth = smoothBends(sizes, { ...base, points, edges, ...turnsAt(sizes, at.bust) });
   return { ...smooth, edges: only === undefined ? smooth.edges : smooth.edges.filter(({ seam }) => seam === only) };
@@ -171,6 +171,40 @@ function turnAtBend(piece: Piece, index: number): number {
   const at = piece.points[invariant(piece.edges[index], "edge").from]?.at;
   if (into === null || into === undefined || outOf === null || outOf === undefined || at === undefined) return Infinity;
   return Math.abs(turnBetween(directionOf(into.c2, at), directionOf(at, outOf.c1)));
+}
+
+/** The two sizes that a fractional size lies between, and the share between them. */
+interface Between {
+  readonly low: Piece;
+  readonly high: Piece;
+  readonly share: number;
+}
+
+/** The places of fractional sizes among the pieces; most levels have one and the same, which is looked up once. */
+function placesIn(sizes: readonly Piece[]): { readonly at: (size: number) => Between } {
+  const known = new Map<number, Between>();
+  const find = (size: number): Between => {
+    const { lower, share } = neighbours(size, sizes.length);
+    const low = invariant(sizes[lower], "size");
+    const place = {
+      low,
+      high: share === 0 ? low : invariant(sizes[Math.min(lower + 1, sizes.length - 1)], "size"),
+      share,
+    };
+    known.set(size, place);
+    return place;
+  };
+  return { at: (size) => known.get(size) ?? find(size) };
+}
+
+function acrossAt({ low, high, share }: Between, on: (piece: Piece) => PiecePoint): number {
+  const { x } = on(low);
+  return share === 0 ? x : x + (on(high).x - x) * share;
+}
+
+function heightAt({ low, high, share }: Between, on: (piece: Piece) => PiecePoint): number {
+  const { y } = on(low);
+  return share === 0 ? y : y + (on(high).y - y) * share;
 }
 
 function interpolate(sizes: readonly Piece[], size: number, value: (piece: Piece) => number): number {

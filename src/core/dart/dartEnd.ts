@@ -1,11 +1,15 @@
 /** Where a dart ends: the usual stop short of the bust point, and placing an end on the dart's axis. */
-import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
+import { directionOf, distance, midpoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { homeOf } from "../pattern/dartNames";
 import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
-import { SHORTEST_DART, SOLVER_ACCURACY } from "../tolerance";
+import { SHORTEST_DART } from "../tolerance";
 import { radians, type Mm } from "../units";
 import { mouthMiddle } from "../pattern/ring";
-import { trueLegs } from "./trueLegs";
+import { redrawn, withPoint } from "../pattern/redraw";
+import { runBeside } from "../pattern/runBeside";
+import { moveMouthEnd } from "./mouthEnd";
+import { evenLegs } from "./trueLegs";
+import { mouthOf } from "./trueSeam";
 
 export interface Stop {
   readonly least: Mm;
@@ -48,20 +52,28 @@ const ROUNDS = 30;
  * @param across how far beside the dart's axis the bust point is to lie, as `readDartEnd` has it; mm
  */
 export function aimDart(piece: Piece, name: DartName, bustPoint: PiecePoint, stop: Mm, across: Mm = 0): Piece {
-  const { inner, outer, apex } = dartOf(piece, name);
+  const dart = dartOf(piece, name);
+  const { inner, outer, apex } = dart;
   if (piece.points[inner] === undefined || piece.points[outer] === undefined) return piece;
-  let aimed = piece;
+  // Where the corners go they go by themselves; the seam beside them is drawn on to them in the end.
+  let at = { apex: pointOf(piece, apex), inner: pointOf(piece, inner), outer: pointOf(piece, outer) };
+  const moves: (typeof at)[] = [];
   for (let round = 0; round < ROUNDS; round += 1) {
-    const middle = mouthMiddle(aimed, inner, outer);
-    const aim = across === 0 ? bustPoint : besideOf(middle, pointOf(aimed, inner), bustPoint, across);
+    const middle = midpoint(at.inner, at.outer);
+    const aim = across === 0 ? bustPoint : besideOf(middle, at.inner, bustPoint, across);
     const length = Math.max(SHORTEST_DART, distance(middle, aim) - stop);
     const end = polar(middle, directionOf(middle, aim), length);
-    const drawn: Piece = { ...aimed, points: { ...aimed.points, [apex]: { at: end, level: "bust" } } };
-    const trued = trueLegs(drawn, name);
-    aimed = trued.piece;
-    if (Math.abs(trued.inner) < SOLVER_ACCURACY) break;
+    const even = evenLegs(end, at.inner, at.outer, dart.drawnLegs);
+    at = { apex: end, inner: even.inner, outer: even.outer };
+    moves.push(at);
+    if (even.half === 0) break;
   }
-  return aimed;
+  const { run, withRun } = runBeside(piece, ...mouthOf(piece, name), dart);
+  // A line of several cubics goes along round by round, a single one with its ends.
+  const isPlain = run.edges.length === 3;
+  let aimed = redrawn(run, withPoint(run.points, apex, { at: at.apex, level: "bust" }), run.edges);
+  for (const to of isPlain ? [at] : moves) aimed = moveMouthEnd(moveMouthEnd(aimed, inner, to.inner), outer, to.outer);
+  return withRun(aimed);
 }
 
 /**
@@ -95,5 +107,5 @@ export function endDart(piece: Piece, name: DartName, bustPoint: PiecePoint, sto
   const reach = (bustPoint.x - middle.x) * Math.cos(square) + (bustPoint.y - middle.y) * Math.sin(square);
   const length = Math.max(SHORTEST_DART, Math.abs(reach) - stop);
   const apex = polar(middle, reach < 0 ? radians(square + Math.PI) : square, length);
-  return { ...piece, points: { ...piece.points, [dart.apex]: { at: apex, level: "bust" } } };
+  return redrawn(piece, withPoint(piece.points, dart.apex, { at: apex, level: "bust" }), piece.edges);
 }

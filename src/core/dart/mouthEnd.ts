@@ -1,7 +1,8 @@
 /** Moving a mouth end: the seam beside it is redrawn to reach it, its control going along. */
 import { shift, type PiecePoint } from "../geometry/point";
 import { invariant } from "../result";
-import { isBend, pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
+import { isBend, pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "../pattern/piece";
+import { placedAt, redrawn, withCurve } from "../pattern/redraw";
 import { stretchAt, withEndMoved } from "../pattern/seamStretch";
 
 /**
@@ -13,28 +14,32 @@ export function moveMouthEnd(piece: Piece, name: PointName, to: PiecePoint): Pie
   const dx = to.x - from.x;
   const dy = to.y - from.y;
   if (dx === 0 && dy === 0) return piece;
-  const edges = piece.edges.map((edge): Edge => {
-    if (edge.curve === null || (edge.from !== name && edge.to !== name)) return edge;
-    return {
-      ...edge,
-      curve: {
-        c1: edge.from === name ? shift(edge.curve.c1, dx, dy) : edge.curve.c1,
-        c2: edge.to === name ? shift(edge.curve.c2, dx, dy) : edge.curve.c2,
-      },
-    };
-  });
-  const points = { ...piece.points, [name]: { ...invariant(piece.points[name], name), at: to } };
-  if (isBend(name)) return { ...piece, edges, points };
-  piece.edges.forEach((edge, index) => {
-    if (edge.from !== name && edge.to !== name) return;
+  const edges: Edge[] = [...piece.edges];
+  const beside: number[] = [];
+  for (const [index, edge] of piece.edges.entries()) {
+    if (edge.from !== name && edge.to !== name) continue;
+    beside.push(index);
+    if (edge.curve === null) continue;
+    const { c1, c2 } = edge.curve;
+    edges[index] = withCurve(edge, {
+      c1: edge.from === name ? shift(c1, dx, dy) : c1,
+      c2: edge.to === name ? shift(c2, dx, dy) : c2,
+    });
+  }
+  const points: Partial<Record<PointName, NamedPoint>> = { ...piece.points };
+  points[name] = placedAt(invariant(piece.points[name], name), to);
+  if (isBend(name)) return redrawn(piece, points, edges);
+  for (const index of beside) {
+    const edge = invariant(piece.edges[index], "edge");
+    if (!isBend(edge.from) && !isBend(edge.to)) continue;
     const stretch = stretchAt(piece, index);
-    if (stretch.length === 1) return;
+    if (stretch.length === 1) continue;
     const bent = withEndMoved(piece, stretch, edge.from === name ? "start" : "end", to);
     for (const at of stretch) {
       const drawn = invariant(bent.edges[at], "edge");
       edges[at] = drawn;
       if (isBend(drawn.to)) points[drawn.to] = invariant(bent.points[drawn.to], drawn.to);
     }
-  });
-  return { ...piece, edges, points };
+  }
+  return redrawn(piece, points, edges);
 }

@@ -5,15 +5,8 @@ import { distance } from "../geometry/point";
 import { fail, invariant, ok, type Result } from "../result";
 import { mouthPointAt } from "./dartFrame";
 import { moveMouthEnd } from "./mouthEnd";
-import {
-  dartOf,
-  pointOf,
-  type DartName,
-  type Edge,
-  type NamedPoint,
-  type Piece,
-  type PointName,
-} from "../pattern/piece";
+import { dartOf, pointOf, type DartName, type Edge, type Piece, type PointName } from "../pattern/piece";
+import { placedAt, redrawn, withCurve, withEnds, withoutPoint, withPoint } from "../pattern/redraw";
 import { NARROWEST_DART, SHORTEST_EDGE } from "../tolerance";
 import type { Mm } from "../units";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
@@ -67,15 +60,9 @@ function slide(
   const [before, after] = edgeSplit(curve, edgeParameterAtLength(curve, arrives ? length - amount : amount));
   const kept = arrives ? before : after;
   const edges = [...piece.edges];
-  edges[index] = { ...edge, curve: kept.curve };
-  return ok({
-    ...piece,
-    edges,
-    points: {
-      ...piece.points,
-      [point]: { ...invariant(piece.points[point], point), at: arrives ? kept.b : kept.a },
-    },
-  });
+  edges[index] = withCurve(edge, kept.curve);
+  const moved = placedAt(invariant(piece.points[point], point), arrives ? kept.b : kept.a);
+  return ok(redrawn(piece, withPoint(piece.points, point, moved), edges));
 }
 
 /** The same over bends: those that are passed go. */
@@ -94,20 +81,18 @@ function slideAlong(
   const [before, after] = edgeSplit(curveOf(piece, invariant(piece.edges[index], "edge")), t);
   const kept = arrives ? before : after;
   const gone = arrives ? stretch.slice(at + 1) : stretch.slice(0, at);
-  const points: Partial<Record<PointName, NamedPoint>> = {
-    ...piece.points,
-    [point]: { ...invariant(piece.points[point], point), at: arrives ? kept.b : kept.a },
-  };
-  for (const passed of gone) {
-    const edge = invariant(piece.edges[passed], "edge");
-    delete points[arrives ? edge.from : edge.to];
-  }
+  const moved = placedAt(invariant(piece.points[point], point), arrives ? kept.b : kept.a);
+  const passed = gone.map((i): PointName => {
+    const edge = invariant(piece.edges[i], "edge");
+    return arrives ? edge.from : edge.to;
+  });
+  const points = withoutPoint(withPoint(piece.points, point, moved), passed);
   const edges = piece.edges.flatMap((edge, i): Edge[] =>
     gone.includes(i)
       ? []
       : i === index
-        ? [{ ...edge, ...(arrives ? { to: point } : { from: point }), curve: kept.curve }]
+        ? [withEnds(edge, arrives ? edge.from : point, arrives ? point : edge.to, kept.curve)]
         : [edge],
   );
-  return ok({ ...piece, edges, points });
+  return ok(redrawn(piece, points, edges));
 }

@@ -2,11 +2,12 @@
  * Truing the seam at a dart: folded shut, the seam must run on without a corner. Both sides share the turn, as when the
  * dart is folded on paper and the seam redrawn through it.
  */
-import { edgeTangentAt } from "../geometry/edgeCurve";
+import { edgeTangentAt, type EdgeCurve } from "../geometry/edgeCurve";
 import { comeNear } from "../geometry/iterate";
 import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
-import { invariant } from "../result";
+import { CoreBug, invariant } from "../result";
 import { dartOf, pointOf, type DartName, type Edge, type Piece, type PointName } from "../pattern/piece";
+import { redrawn, withCurve } from "../pattern/redraw";
 import { seamLength } from "../girth/seamLength";
 import { TRUING_ACCURACY } from "../tolerance";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
@@ -15,19 +16,34 @@ import { smoothStretchAt, withEndTurned } from "../pattern/seamStretch";
 import { legsOf } from "./bowedLegs";
 import { moveMouth } from "./moveMouth";
 
+type Line = EdgeCurve<"piece">;
+
 /**
  * The corner left in the seam when the dart is sewn shut, signed, in radians: 0 is smooth.
  *
  * Legs of unequal length are judged by direction alone.
  */
-export function seamCornerAtDart(piece: Piece, name: DartName): Radians {
-  const { before, after, first, second } = mouthSides(piece, name);
+export const seamCornerAtDart = (piece: Piece, name: DartName): Radians =>
+  cornerBetween(piece, name, mouthSides(piece, name));
+
+function cornerBetween(piece: Piece, name: DartName, { before, after, first, second }: MouthSides): Radians {
   const apex = pointOf(piece, dartOf(piece, name).apex);
-  const arriving = edgeTangentAt(curveOf(piece, before), 1);
-  const leaving = edgeTangentAt(curveOf(piece, after), 0);
-  // Sewing turns the second leg onto the first, and the edge beyond it with it; a bowed leg by its direction at the mouth.
-  const shut = turnBetween(legAtMouth(piece, name, second, apex), legAtMouth(piece, name, first, apex));
-  return turnBetween(arriving, radians(leaving + shut));
+  return cornerOver(
+    curveOf(piece, before),
+    curveOf(piece, after),
+    legAtMouth(piece, name, first, apex),
+    legAtMouth(piece, name, second, apex),
+  );
+}
+
+/**
+ * Sewing turns the second leg onto the first, and the line beyond it with it.
+ *
+ * @param first, second directions of the legs where they come to their mouth ends
+ */
+function cornerOver(before: Line, after: Line, first: Radians, second: Radians): Radians {
+  const shut = turnBetween(second, first);
+  return turnBetween(edgeTangentAt(before, 1), radians(edgeTangentAt(after, 0) + shut));
 }
 
 /** Direction of a leg where it comes to its mouth end. */
@@ -40,15 +56,32 @@ function legAtMouth(piece: Piece, name: DartName, end: PointName, apex: PiecePoi
 
 /** The seam redrawn so that it runs straight on through the shut dart; lengths change by well under a millimetre. */
 export function trueSeamAtDart(piece: Piece, name: DartName): Piece {
-  const corner = radians(seamCornerAtDart(piece, name) - turnAsDrawn(piece, name));
-  const { before, after, beforeIndex, afterIndex } = mouthSides(piece, name);
+  const sides = mouthSides(piece, name);
+  const corner = radians(cornerBetween(piece, name, sides) - turnAsDrawn(piece, name));
+  const { before, after, beforeIndex, afterIndex } = sides;
   const [into, outOf] = [smoothStretchAt(piece, beforeIndex), smoothStretchAt(piece, afterIndex)];
   const edges = [...piece.edges];
   if (into.length === 1) edges[beforeIndex] = turnedAtEnd(piece, before, "end", radians(corner / 2));
   if (outOf.length === 1) edges[afterIndex] = turnedAtEnd(piece, after, "start", radians(-corner / 2));
-  const turned: Piece = { ...piece, edges };
+  const turned = redrawn(piece, piece.points, edges);
   const first = into.length === 1 ? turned : withEndTurned(turned, into, "end", radians(corner / 2));
   return outOf.length === 1 ? first : withEndTurned(first, outOf, "start", radians(-corner / 2));
+}
+
+/** The two lines of a seam that a dart with straight legs lies between: one ends at its mouth, the other goes on from there. */
+export interface LinesAtMouth {
+  readonly before: Line;
+  readonly after: Line;
+}
+
+/** The same truing of two lines alone; see `trueSeamAtDart`. */
+export function trueLinesAt({ before, after }: LinesAtMouth, apex: PiecePoint, asDrawn: Radians): LinesAtMouth {
+  const [first, second] = [directionOf(apex, before.b), directionOf(apex, after.a)];
+  const corner = cornerOver(before, after, first, second) - asDrawn;
+  return {
+    before: endTurned(before, "end", radians(corner / 2)),
+    after: endTurned(after, "start", radians(-corner / 2)),
+  };
 }
 
 /** Rounds in which the mouth is corrected; each leaves well under a tenth of the error. */
@@ -75,32 +108,39 @@ export function trueSeamKeepingLength(piece: Piece, name: DartName, length: Mm):
 export const turnAsDrawn = (piece: Piece, name: DartName): Radians =>
   radiansFromDegrees(dartOf(piece, name).drawnTurn ?? 0);
 
+/** The ends of a dart's mouth, the way the edges go. */
+export function mouthOf(piece: Piece, name: DartName): readonly [PointName, PointName] {
+  for (const { mouthOf: dart, from, to } of piece.edges) if (dart === name) return [from, to];
+  throw new CoreBug(`${piece.name} has no mouth of ${name}`);
+}
+
+type MouthSides = ReturnType<typeof mouthSides>;
+
 function mouthSides(piece: Piece, name: DartName) {
-  const mouth = invariant(
-    piece.edges.find((edge) => edge.mouthOf === name),
-    `${piece.name}: mouth of ${name}`,
-  );
-  const beforeIndex = edgeTo(piece, mouth.from);
-  const afterIndex = edgeFrom(piece, mouth.to);
+  const [first, second] = mouthOf(piece, name);
+  const beforeIndex = edgeTo(piece, first);
+  const afterIndex = edgeFrom(piece, second);
   return {
     beforeIndex,
     afterIndex,
     before: invariant(piece.edges[beforeIndex], "edge"),
     after: invariant(piece.edges[afterIndex], "edge"),
-    first: mouth.from,
-    second: mouth.to,
+    first,
+    second,
   };
 }
 
-function turnedAtEnd(piece: Piece, edge: Edge, end: "start" | "end", turn: Radians): Edge {
-  if (turn === 0) return edge;
-  const a = pointOf(piece, edge.from);
-  const b = pointOf(piece, edge.to);
+const turnedAtEnd = (piece: Piece, edge: Edge, end: "start" | "end", turn: Radians): Edge =>
+  turn === 0 ? edge : withCurve(edge, endTurned(curveOf(piece, edge), end, turn).curve);
+
+function endTurned({ a, b, curve }: Line, end: "start" | "end", turn: Radians): Line {
+  if (turn === 0) return { a, b, curve };
   const span = distance(a, b);
-  const c1 = edge.curve?.c1 ?? polar(a, directionOf(a, b), span / 3);
-  const c2 = edge.curve?.c2 ?? polar(b, directionOf(b, a), span / 3);
+  const c1 = curve?.c1 ?? polar(a, directionOf(a, b), span / 3);
+  const c2 = curve?.c2 ?? polar(b, directionOf(b, a), span / 3);
   return {
-    ...edge,
+    a,
+    b,
     curve:
       end === "start"
         ? { c1: polar(a, radians(directionOf(a, c1) + turn), distance(a, c1)), c2 }

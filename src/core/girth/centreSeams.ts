@@ -25,15 +25,19 @@ export interface CentreSeam {
 
 /** From the neck to the hem, front and back; where a half has no such seam, there is nothing to compare. */
 export const centreSeams = (left: PieceSet, right: PieceSet): readonly CentreSeam[] =>
-  AT_CENTRE.flatMap((names) => {
-    const [a, b] = [left, right].map((pieces) => names.flatMap((name) => pieces[name] ?? []).find(hasCentre));
-    if (a === undefined || b === undefined) return [];
-    const [of = a.name] = names;
-    return [{ of, left: a, right: b, off: a === b ? 0 : seamLength(a, "centre") - seamLength(b, "centre") }];
-  });
+  AT_CENTRE.flatMap((names) => centreSeam(left, right, names) ?? []);
+
+function centreSeam(left: PieceSet, right: PieceSet, names: readonly PieceName[]): CentreSeam | null {
+  const [a, b] = [left, right].map((pieces) => names.flatMap((name) => pieces[name] ?? []).find(hasCentre));
+  if (a === undefined || b === undefined) return null;
+  const [of = a.name] = names;
+  return { of, left: a, right: b, off: a === b ? 0 : seamLength(a, "centre") - seamLength(b, "centre") };
+}
 
 const hasCentre = (piece: Piece): boolean => piece.edges.some(({ seam }) => seam === "centre");
 
 /** How much longer a centre seam is on the left; 0 where a half has none. */
-export const centreOff = (left: PieceSet, right: PieceSet, of: PieceName): Mm =>
-  centreSeams(left, right).find((seam) => seam.of === of)?.off ?? 0;
+export function centreOff(left: PieceSet, right: PieceSet, of: PieceName): Mm {
+  const names = AT_CENTRE.find(([whole]) => whole === of);
+  return names === undefined ? 0 : (centreSeam(left, right, names)?.off ?? 0);
+}

@@ -111,19 +111,28 @@ function takenAslant(piece: Piece, { apex, inner, outer }: Dart, a: PiecePoint, 
  * @source a convex outline keeps of a line what is on the inner side of each of its edges (Cyrus and Beck)
  */
 function lengthWithin(piece: Piece, { apex, inner, outer }: Dart, a: PiecePoint, b: PiecePoint): Mm {
-  const [end, one, other] = [pointOf(piece, apex), pointOf(piece, inner), pointOf(piece, outer)];
+  const end = pointOf(piece, apex);
+  const one = pointOf(piece, inner);
+  const other = pointOf(piece, outer);
   const isClear =
     Math.max(a.y, b.y) < Math.min(end.y, one.y, other.y) || Math.min(a.y, b.y) > Math.max(end.y, one.y, other.y);
   if (isClear) return 0;
-  const corners = [end, one, other];
-  let [from, to] = [0, 1];
-  for (const [i, corner] of corners.entries()) {
-    const [next, third] = [invariant(corners[(i + 1) % 3], "corner"), invariant(corners[(i + 2) % 3], "corner")];
+  let from = 0;
+  let to = 1;
+  let corner = end;
+  let next = one;
+  let third = other;
+  for (let round = 0; round < 3; round += 1) {
     const side = Math.sign(lineDistance(third, corner, next));
-    const [atA, atB] = [side * lineDistance(a, corner, next), side * lineDistance(b, corner, next)];
     if (side === 0) return 0;
+    const atA = side * lineDistance(a, corner, next);
+    const atB = side * lineDistance(b, corner, next);
     if (atA < 0) from = Math.max(from, atA / (atA - atB));
     if (atB < 0) to = Math.min(to, atA / (atA - atB));
+    const first = corner;
+    corner = next;
+    next = third;
+    third = first;
   }
   return Math.max(0, to - from) * distance(a, b);
 }

@@ -213,16 +213,20 @@ function findLevels({ zone, other, opens, end }: Zones): readonly RoundLevel[] {
 /** The level that meets the outer seam at a sewn distance; null where it does not run from seam to seam. */
 function levelAt({ piece, outer, inner, next }: Strip, side: Mm): HalfLevel | null {
   // Beside a dart there are two of them: the tighter one counts.
-  let tightest: HalfLevel | null = null;
+  let tightest: Mm = Infinity;
+  let centre: Mm = 0;
   for (const from of heightsAt(outer, side)) {
     for (const to of crossingsAt(inner, from.y)) {
-      const on = next === null ? { width: 0, centre: to.s } : levelAt(next, to.s);
-      if (on === null) continue;
-      const width = clothBetween(piece, piecePoint(to.x, from.y), piecePoint(from.x, from.y)) + on.width;
-      if (tightest === null || width < tightest.width) tightest = { width, centre: on.centre };
+      const on = next === null ? null : levelAt(next, to.s);
+      if (next !== null && on === null) continue;
+      const own = clothBetween(piece, piecePoint(to.x, from.y), piecePoint(from.x, from.y));
+      const width = own + (on?.width ?? 0);
+      if (width >= tightest) continue;
+      tightest = width;
+      centre = on?.centre ?? to.s;
     }
   }
-  return tightest;
+  return tightest === Infinity ? null : { width: tightest, centre };
 }
 
 /** Where along the outer seam a level meets a corner of anything that it crosses. */
@@ -233,7 +237,9 @@ function bendsOf({ piece, outer, inner, next }: Strip): readonly Mm[] {
     ...piece.darts.flatMap((dart) => [dart.apex, dart.inner, dart.outer].map((name) => pointOf(piece, name).y)),
     ...(next === null ? [] : bendsOf(next).flatMap((s) => heightsAt(inner, s).map(({ y }) => y))),
   ];
-  return [...new Set(heights)].flatMap((y) => crossingsAt(outer, y).map(({ s }) => s));
+  const sides: Mm[] = [];
+  for (const y of new Set(heights)) for (const { s } of crossingsAt(outer, y)) sides.push(s);
+  return sides;
 }
 
 /** Where along the outer seam the level runs that meets the inner one at a sewn distance. */
@@ -246,12 +252,13 @@ const crossingsAt = (way: readonly Station[], y: Mm): readonly Station[] => plac
 function placesAt(way: readonly Station[], by: "s" | "y", value: Mm): readonly Station[] {
   const places: Station[] = [];
   let from: Station | null = null;
-  let start = 0;
-  // Asked some thousand times a plan: what most stretches come to is two comparisons.
+  // Asked some hundred times a plan: what most stretches come to is two comparisons, and nothing is made for them.
   for (const to of way) {
-    const end = by === "s" ? to.s : to.y;
     if (from !== null) {
-      const [least, most] = start < end ? [start, end] : [end, start];
+      const start = from[by];
+      const end = to[by];
+      const least = Math.min(start, end);
+      const most = Math.max(start, end);
       if (value >= least - SOLVER_ACCURACY && value <= most + SOLVER_ACCURACY) {
         const whole = most - least;
         const into = start < end ? value - start : start - value;
@@ -261,7 +268,6 @@ function placesAt(way: readonly Station[], by: "s" | "y", value: Mm): readonly S
       }
     }
     from = to;
-    start = end;
   }
   return places;
 }

@@ -99,20 +99,14 @@ export function getThrough(garment: GarmentOpened): GettingThrough {
   const necks = isNeckUntied ? [] : [neckOf(halves, closure, strapLength)];
   const hips = body.hip === null ? null : body.hip + STEPPING_OVER_HIPS;
   const overhead = Math.max(body.bust + OVERHEAD_OVER_BUST, body.shoulderGirth ?? 0);
-  const read = (way: WayIn, loops: readonly (Loop & { readonly needed: Mm })[]) => wayThrough(way, end, full, loops);
+  const read = (way: WayIn, passages: readonly Passage[]) => wayThrough(way, end, full, passages);
+  const needing = (loops: readonly Loop[], needed: Mm): readonly Passage[] =>
+    loops.map((loop) => passageOf(loop, needed, end));
   const ways: readonly WayRead[] = [
     ...(hips === null
       ? []
-      : [
-          read(
-            "steppingIn",
-            [...necks, ...round.filter(({ isToHips }) => isToHips)].map((loop) => ({ ...loop, needed: hips })),
-          ),
-        ]),
-    read("overhead", [
-      ...necks.map((loop) => ({ ...loop, needed: HEAD_GIRTH })),
-      ...round.map((loop) => ({ ...loop, needed: overhead })),
-    ]),
+      : [read("steppingIn", needing([...necks, ...round.filter(({ isToHips }) => isToHips)], hips))]),
+    read("overhead", [...needing(necks, HEAD_GIRTH), ...needing(round, overhead)]),
   ];
   const easiest = ways.reduce((a, b) => (isEasier(b, a) ? b : a));
   return { ways: [easiest, ...ways.filter((way) => way !== easiest)], end, full };
@@ -162,12 +156,20 @@ function withLevelsAt(levels: readonly HangingLevel[], places: readonly Mm[]): r
   });
 }
 
-function wayThrough(way: WayIn, end: Mm, full: Mm, loops: readonly (Loop & { readonly needed: Mm })[]): WayRead {
-  const passages = loops.map((loop) => ({
-    ...loop,
-    lets: loop.girth + (loop.below === null ? 0 : 2 * Math.max(0, end + loop.free - loop.below)),
-  }));
-  return { way, passages, leastEnd: leastEndOf(passages, end, full), longer: longerBy(passages, { end, full }) };
+const passageOf = ({ girth, below, at, of, free, isToHips }: Loop, needed: Mm, end: Mm): Passage => ({
+  girth,
+  below,
+  at,
+  of,
+  free,
+  isToHips,
+  needed,
+  lets: girth + (below === null ? 0 : 2 * Math.max(0, end + free - below)),
+});
+
+function wayThrough(way: WayIn, end: Mm, full: Mm, passages: readonly Passage[]): WayRead {
+  const leastEnd = leastEndOf(passages, end, full);
+  return { way, passages, leastEnd, longer: Math.max(leastEnd - end, 0) };
 }
 
 /** How much further down the opening would have to end for some of what has to be passed; Infinity: none is long enough. */
@@ -186,11 +188,12 @@ const leastEndOf = (passages: readonly Passage[], end: Mm, full: Mm): Mm =>
  */
 function leastEndOfOpen(passages: readonly Passage[]): Mm {
   const leastOf = (of: Loop["of"]): Mm => {
-    const lacking = passages
-      .flatMap(({ girth, below, needed, free, ...loop }) =>
-        below === null || loop.of !== of ? [] : [{ below, free, lack: needed - girth }],
-      )
-      .toSorted((a, b) => a.below - b.below);
+    const lacking: { readonly below: Mm; readonly free: Mm; readonly lack: number }[] = [];
+    for (const passage of passages) {
+      const { girth, below, needed, free } = passage;
+      if (below !== null && passage.of === of) lacking.push({ below, free, lack: needed - girth });
+    }
+    lacking.sort((a, b) => a.below - b.below);
     let least: Mm = -Infinity;
     for (const [at, { below, free, lack }] of lacking.entries()) {
       if (lack > 0) least = Math.max(least, below + lack / 2 - free);

@@ -4,7 +4,7 @@
  * with an edge of their own (the mouth).
  */
 import type { PiecePoint } from "../geometry/point";
-import { invariant } from "../result";
+import { CoreBug } from "../result";
 
 export type PieceName =
   | "front"
@@ -208,17 +208,20 @@ export interface Piece {
   readonly seamEase?: Readonly<Partial<Record<SeamName, number>>>;
 }
 
-export const pointOf = (piece: Piece, name: PointName): PiecePoint =>
-  invariant(piece.points[name], `${piece.name}.${name}`).at;
+export function pointOf(piece: Piece, name: PointName): PiecePoint {
+  const point = piece.points[name];
+  if (point === undefined) throw new CoreBug(`missing: ${piece.name}.${name}`);
+  return point.at;
+}
 
-export const dartOf = (piece: Piece, name: DartName): Dart =>
-  invariant(
-    piece.darts.find((d) => d.name === name),
-    `${piece.name}.${name}`,
-  );
+export function dartOf(piece: Piece, name: DartName): Dart {
+  for (const dart of piece.darts) if (dart.name === name) return dart;
+  throw new CoreBug(`missing: ${piece.name}.${name}`);
+}
 
 /** The names of a piece's points. The record is only ever built from `PointName` keys, which `Object.keys` cannot know. */
-export const pointNames = (piece: Piece): readonly PointName[] => Object.keys(piece.points) as PointName[];
+export const pointNames = ({ points }: Pick<Piece, "points">): readonly PointName[] =>
+  Object.keys(points) as PointName[];
 
 /**
  * Where the pieces of a pattern come from: drafted from its chart, that draft brought to what she measured on her tissue, or

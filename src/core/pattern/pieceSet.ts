@@ -30,11 +30,16 @@ export const PIECE_ORDER: readonly PieceName[] = [
 
 export const pieceIn = (pieces: PieceSet, name: PieceName): Piece => invariant(pieces[name], name);
 
+const PLACES: ReadonlyMap<PieceName, number> = new Map(PIECE_ORDER.map((name, place) => [name, place]));
+const placeOf = ({ name }: Piece): number => PLACES.get(name) ?? 0;
+
+/** In the order of `PIECE_ORDER`, whatever the order in which they were put together. */
 export function piecesOf(pieces: PieceSet): readonly Piece[] {
-  const found: Piece[] = [];
-  for (const name of PIECE_ORDER) {
-    const piece = pieces[name];
-    if (piece !== undefined) found.push(piece);
+  const found = Object.values(pieces);
+  for (let i = 1; i < found.length; i += 1) {
+    const [before, piece] = [found[i - 1], found[i]];
+    if (before !== undefined && piece !== undefined && placeOf(before) > placeOf(piece))
+      return found.toSorted((a, b) => placeOf(a) - placeOf(b));
   }
   return found;
 }

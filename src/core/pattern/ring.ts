@@ -4,6 +4,7 @@ import { midpoint, type PiecePoint } from "../geometry/point";
 import { CoreBug, invariant } from "../result";
 import type { Mm } from "../units";
 import { pointNames, pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "./piece";
+import { redrawn, withEnds, withPoint } from "./redraw";
 
 export const curveOf = (piece: Piece, edge: Edge): EdgeCurve<"piece"> => ({
   a: pointOf(piece, edge.from),
@@ -15,16 +16,14 @@ export const outlineOf = (piece: Piece): EdgeCurve<"piece">[] => piece.edges.map
 
 /** Index of the edge that starts at a point; a CoreBug where there is none. */
 export function edgeFrom(piece: Piece, from: PointName): number {
-  const index = piece.edges.findIndex((edge) => edge.from === from);
-  if (index < 0) throw new CoreBug(`${piece.name} has no edge from ${from}`);
-  return index;
+  for (let index = 0; index < piece.edges.length; index += 1) if (piece.edges[index]?.from === from) return index;
+  throw new CoreBug(`${piece.name} has no edge from ${from}`);
 }
 
 /** Index of the edge that ends at a point; a CoreBug where there is none. */
 export function edgeTo(piece: Piece, to: PointName): number {
-  const index = piece.edges.findIndex((edge) => edge.to === to);
-  if (index < 0) throw new CoreBug(`${piece.name} has no edge to ${to}`);
-  return index;
+  for (let index = 0; index < piece.edges.length; index += 1) if (piece.edges[index]?.to === to) return index;
+  throw new CoreBug(`${piece.name} has no edge to ${to}`);
 }
 
 /** Cuts the edge at a curve parameter and names the new corner; the outline keeps its shape. */
@@ -38,8 +37,8 @@ export function insertPoint(
   const edge = invariant(piece.edges[edgeIndex], "edge");
   const [first, second] = edgeSplit(curveOf(piece, edge), t);
   const edges = [...piece.edges];
-  edges.splice(edgeIndex, 1, { ...edge, to: name, curve: first.curve }, { ...edge, from: name, curve: second.curve });
-  return { ...piece, points: { ...piece.points, [name]: { at: first.b, level } }, edges };
+  edges.splice(edgeIndex, 1, withEnds(edge, edge.from, name, first.curve), withEnds(edge, name, edge.to, second.curve));
+  return redrawn(piece, withPoint(piece.points, name, { at: first.b, level }), edges);
 }
 
 /** The points from one corner of the ring to another, both included, going the way of the edges. */

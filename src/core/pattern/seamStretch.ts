@@ -22,6 +22,7 @@ import { invariant } from "../result";
 import { HANDLE_STEP, SMOOTH_BEND, SMOOTH_CORNER_DEGREES, STRAIGHT_SEAM } from "../tolerance";
 import { radiansFromDegrees, type Mm, type Radians } from "../units";
 import { isBend, pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "./piece";
+import { placedAt, redrawn, withCurve, withoutPoint } from "./redraw";
 import { curveOf, edgeFrom, edgeTo } from "./ring";
 
 /** Indexes of the edges of a stretch, the way they go. */
@@ -58,6 +59,7 @@ export function stretchAt(piece: Piece, index: number): Stretch {
 /** The part of a stretch round an edge that runs smooth: from one corner of it, a bend too, to the next. */
 export function smoothStretchAt(piece: Piece, index: number): Stretch {
   const stretch = stretchAt(piece, index);
+  if (stretch.length === 1) return stretch;
   const at = stretch.indexOf(index);
   const isCorner = (step: number): boolean => {
     const name = edgeAt(piece, invariant(stretch[step], "stretch")).from;
@@ -126,8 +128,8 @@ export function bendStretch(piece: Piece, stretch: Stretch, field: Field, bent?:
     gone += lengthAt(piece, index);
     const shareAtEnd = gone / whole;
     const [from, to] = [field(a, share), field(b, shareAtEnd)];
-    points[edge.from] = { ...invariant(piece.points[edge.from], edge.from), at: from };
-    points[edge.to] = { ...invariant(piece.points[edge.to], edge.to), at: to };
+    points[edge.from] = placedAt(invariant(piece.points[edge.from], edge.from), from);
+    points[edge.to] = placedAt(invariant(piece.points[edge.to], edge.to), to);
     const isHandled =
       edge.curve !== null || index === bent || isSmoothAt(piece, edge.from) || isSmoothAt(piece, edge.to);
     if (!isHandled) continue;
@@ -143,9 +145,9 @@ export function bendStretch(piece: Piece, stretch: Stretch, field: Field, bent?:
       [between(from, to, 1 / 3), between(from, to, 2 / 3)].every(
         (third, i) => distance(third, i === 0 ? curve.c1 : curve.c2) < STRAIGHT_SEAM,
       );
-    if (!isStraight) edges = edges.with(index, { ...edge, curve });
+    if (!isStraight) edges = edges.with(index, withCurve(edge, curve));
   }
-  return { ...piece, points, edges };
+  return redrawn(piece, points, edges);
 }
 
 /** Whether the line runs straight on over a bend. */
@@ -214,7 +216,5 @@ export function withFullness(piece: Piece, stretch: Stretch, scale: number): Pie
 
 /** The piece without the bends within a part of a stretch that has gone. */
 export function withoutPoints(piece: Piece, names: readonly PointName[]): Piece {
-  const points: Partial<Record<PointName, NamedPoint>> = { ...piece.points };
-  for (const name of names) delete points[name];
-  return { ...piece, points };
+  return redrawn(piece, withoutPoint(piece.points, names), piece.edges);
 }

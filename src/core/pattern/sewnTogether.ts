@@ -76,14 +76,19 @@ const hasSeam = (piece: Piece | undefined, seam: SeamName): boolean =>
   piece !== undefined && piece.edges.some((edge) => edge.seam === seam);
 
 /** The pairs of seams that a set of pieces has; every piece of a side must be there, and one of them have the seam. */
-export const seamPairsOf = (pieces: PieceSet): readonly SeamPair[] =>
-  SEAM_PAIRS.filter(
+export function seamPairsOf(pieces: PieceSet): readonly SeamPair[] {
+  // Most pairs are of other garments: whether a piece is there is asked of a set, since looking in vain in a record is slow.
+  const there: ReadonlySet<string> = new Set(Object.keys(pieces));
+  const isThere = (name: PieceName): boolean => there.has(name);
+  return SEAM_PAIRS.filter(
     ({ seam, first, second, without }) =>
-      (without === undefined || pieces[without] === undefined) &&
-      [first, second].every(
-        (side) => side.every((name) => pieces[name] !== undefined) && side.some((name) => hasSeam(pieces[name], seam)),
-      ),
+      first.every(isThere) &&
+      second.every(isThere) &&
+      (without === undefined || !isThere(without)) &&
+      first.some((name) => hasSeam(pieces[name], seam)) &&
+      second.some((name) => hasSeam(pieces[name], seam)),
   ).map(({ seam, first, second, ease }) => withOwnEase(pieces, { seam, first, second, ease }));
+}
 
 /** The ease that the pattern itself has in a seam, where its pieces say so. */
 function withOwnEase(pieces: PieceSet, sewn: SeamPair): SeamPair {
@@ -128,8 +133,13 @@ const JOINS: readonly Join[] = [
 ];
 
 /** The joins of a set of pieces: both pieces there, the point a corner of the outline of both. */
-export const joinsOf = (pieces: PieceSet): readonly Join[] =>
-  JOINS.filter(({ point, first, second }) => isCorner(pieces[first], point) && isCorner(pieces[second], point));
+export function joinsOf(pieces: PieceSet): readonly Join[] {
+  const there: ReadonlySet<string> = new Set(Object.keys(pieces));
+  return JOINS.filter(
+    ({ point, first, second }) =>
+      there.has(first) && there.has(second) && isCorner(pieces[first], point) && isCorner(pieces[second], point),
+  );
+}
 
 const isCorner = (piece: Piece | undefined, point: PointName): boolean =>
   piece !== undefined && piece.edges.some((edge) => edge.from === point);

@@ -59,9 +59,9 @@ export function makeOnHalves(work: Decided, picked: Picked): Halves {
   const leftOut = new Map<string, AlterationFailure>();
   const made = makeHalves(work.alterations, work, picked, leftOut);
   const left = untruedOf(made);
-  const isTrueable = HALVES.every((half) => trueAll(picked.halves[half].built.blended).left === null);
+  const isTrueable = (): boolean => HALVES.every((half) => trueAll(picked.halves[half].built.blended).left === null);
   // Blended pieces that cannot be trued themselves are told by the checks: no alteration is at fault.
-  const trued = left === null || !isTrueable ? made : withoutUntrued(work, picked, left, leftOut);
+  const trued = left === null || !isTrueable() ? made : withoutUntrued(work, picked, left, leftOut);
   return withoutApart(work, picked, trued, leftOut).halves;
 }
 
@@ -266,9 +266,9 @@ function trueHalves(left: Finished, right: Finished): readonly [Finished, Finish
   return (["front", "back"] as const).reduce<readonly [Finished, Finished]>(
     ([a, b], of) => {
       const off = centreOff(a.made.pieces, b.made.pieces, of);
+      if (Math.abs(off) <= HALVES_AGREE || Math.abs(off) > HALVES_TRUED) return [a, b];
       const asked = centreGained(a, of) - centreGained(b, of);
-      if (Math.abs(off) <= HALVES_AGREE || Math.abs(off) > HALVES_TRUED || Math.abs(asked) > HALVES_AGREE)
-        return [a, b];
+      if (Math.abs(asked) > HALVES_AGREE) return [a, b];
       const levelled = levelHalves(a.made.pieces, b.made.pieces, of);
       return [withLevel(a, levelled.left, of), withLevel(b, levelled.right, of)];
     },

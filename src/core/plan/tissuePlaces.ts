@@ -60,6 +60,8 @@ const CORNERS: readonly PointName[] = [
   "bustPoint",
 ];
 
+const SEEN: ReadonlySet<PointName> = new Set(CORNERS);
+
 /** The piece as it is printed; what a style seam made of a front is found on the front's tissue. */
 export const printedOf = (printed: readonly Piece[], name: PieceName): Piece | undefined =>
   printed.find((piece) => piece.name === name) ??
@@ -98,8 +100,11 @@ const ownCornersOf = (piece: Piece): readonly PointName[] =>
 const mouthsOf = (piece: Piece, drawn: readonly DartName[]): readonly PointName[] =>
   piece.darts.flatMap(({ name, inner, outer }) => (drawn.includes(name) ? [] : [inner, outer]));
 
-const isOnPiece = (piece: Piece, name: PointName): boolean =>
-  name === "bustPoint" || piece.edges.some(({ from }) => from === name);
+/** Those of the corners that a piece has, in the order told; the bust point with them. */
+function cornersOn(piece: Piece): readonly PointName[] {
+  const onPiece = new Set(piece.edges.map(({ from }) => from));
+  return [...CORNERS.filter((name) => name === "bustPoint" || onPiece.has(name)), ...ownCornersOf(piece)];
+}
 
 /**
  * Every point of a piece that no longer lies where it is printed.
@@ -107,16 +112,16 @@ const isOnPiece = (piece: Piece, name: PointName): boolean =>
  * @param drawn darts that are told where they are drawn
  */
 export function movedOnTissue(printed: Piece, piece: Piece, drawn: readonly DartName[]): readonly TissuePlace[] {
-  return [...CORNERS, ...ownCornersOf(piece), ...mouthsOf(piece, drawn)]
-    .filter((name) => isOnPiece(piece, name))
+  const isCorner = (name: PointName): boolean => piece.edges.some(({ from }) => from === name);
+  return [...cornersOn(piece), ...mouthsOf(piece, drawn).filter(isCorner)]
     .flatMap((name) => tissuePlace(printed, piece, name) ?? [])
     .filter((place) => !lies(place));
 }
 
 /** Points that stayed, to lay the piece on its tissue by: the first and the last of them in the order told. */
 export function stayedOnTissue(printed: Piece, piece: Piece): readonly PointName[] {
-  const stayed = [...CORNERS, ...ownCornersOf(piece)].filter((name) => {
-    if (name === "bustPoint" || name === "armholeTouch" || !isOnPiece(piece, name)) return false;
+  const stayed = cornersOn(piece).filter((name) => {
+    if (name === "bustPoint" || name === "armholeTouch") return false;
     const place = tissuePlace(printed, piece, name);
     return place !== null && lies(place);
   });
@@ -149,16 +154,13 @@ export interface DrawnLength {
 
 /** The outline from one point that can be seen to the next. */
 function runsOf(piece: Piece): readonly (readonly Edge[])[] {
-  const seen = new Set<PointName>([
-    ...CORNERS,
-    ...ownCornersOf(piece),
-    ...piece.darts.flatMap(({ inner, outer }) => [inner, outer]),
-  ]);
+  const mouths = piece.darts.flatMap(({ inner, outer }) => [inner, outer]);
+  const isSeen = (name: PointName): boolean => SEEN.has(name) || isNumbered(name) || mouths.includes(name);
   const runs: Edge[][] = [];
   for (const edge of piece.edges) {
     const last = runs.at(-1);
     const before = last?.at(-1);
-    if (last !== undefined && before?.seam === edge.seam && !seen.has(before.to)) last.push(edge);
+    if (last !== undefined && before?.seam === edge.seam && !isSeen(before.to)) last.push(edge);
     else runs.push([edge]);
   }
   return runs.filter((run) => run.every(({ mouthOf }) => mouthOf === null));

@@ -11,7 +11,16 @@ import { BORDERLINE, BUST_LEFT_ALONE, EXTRAPOLATION_STEPS, PICK_CHANGES_TO } fro
 import type { Mm } from "../units";
 import { alterationFor } from "./harm";
 import { pickInterval } from "./pickInterval";
-import { pickWay, type OwnPicks, type TakenGirths, type WeighedWay } from "./pickWay";
+import {
+  frameHarms,
+  leastHarm,
+  offersFor,
+  pickOffer,
+  pickWay,
+  type OwnPicks,
+  type TakenGirths,
+  type WeighedWay,
+} from "./pickWay";
 import type { BaseSizePick, BustPick, CupPick, PickMargin, Taken } from "./sizing";
 import type { SizingFailure } from "./sizingFailure";
 
@@ -90,11 +99,11 @@ function baseSizeOf(chart: SizeChart, girths: TakenGirths, own: OwnPicks, { offe
   const lookedUp = girths.upperChest ?? girths.bust;
   const others = { ...own, baseSize: undefined };
   const found = own.baseSize === undefined ? offer : pickWay(chart, girths, others).offer;
-  const change = byBust ? 0 : 1;
+  const offers = offersFor(chart, others, byBust);
   const near = changeOf(lookedUp, (off) => {
     const moved = { value: lookedUp.value + off, spread: lookedUp.spread };
-    return pickWay(chart, change === 1 ? { ...girths, upperChest: moved } : { ...girths, bust: moved }, others).offer
-      .index;
+    const misread = byBust ? { bust: moved, upperChest: null } : { bust: girths.bust, upperChest: moved };
+    return pickOffer(offers, misread, own.bustAlteration).index;
   });
   // By the bust a size stands at the bust that it is drafted for in the cup that is cut.
   const toBust = byBust ? offer.drafted : 0;
@@ -117,6 +126,9 @@ function baseSizeOf(chart: SizeChart, girths: TakenGirths, own: OwnPicks, { offe
 function cupOf(chart: SizeChart, girths: TakenGirths, own: OwnPicks, { offer }: WeighedWay): CupPick {
   const { bust, upperChest } = girths;
   const isPicked = offer.cup !== null && upperChest !== null;
+  const offers = offersFor(chart, { ...own, cup: undefined }, upperChest === null);
+  // The base size goes by the upper chest alone.
+  const frames = frameHarms(offers, girths);
   return {
     label: offer.cup?.label ?? null,
     chosenBy: offer.cup === null ? "none" : own.cup === undefined ? "difference" : "wearer",
@@ -125,7 +137,7 @@ function cupOf(chart: SizeChart, girths: TakenGirths, own: OwnPicks, { offer }: 
     ...(isPicked
       ? changeOf(bust, (off) => {
           const moved = { value: bust.value + off, spread: bust.spread };
-          return pickWay(chart, { ...girths, bust: moved }, { ...own, cup: undefined }).offer.cup?.label ?? null;
+          return offers[leastHarm(offers, frames, moved, own.bustAlteration)]?.cup?.label ?? null;
         })
       : { spread: 0, margin: Infinity, runnerUp: null, probability: 0, borderline: false }),
   };

@@ -79,8 +79,18 @@ export function offersFor(chart: SizeChart, own: OwnPicks, byBust: boolean): rea
 }
 
 /** Expected harm of each offer's base size. Without an upper chest she is taken to have the difference that the offer is drafted for. */
-export const frameHarms = (offers: readonly Offer[], { bust, upperChest }: TakenGirths): readonly number[] =>
-  offers.map((offer) => frameHarm(upperChest ?? { value: bust.value - offer.drafted, spread: bust.spread }, offer));
+export function frameHarms(offers: readonly Offer[], { bust, upperChest }: TakenGirths): readonly number[] {
+  const harms: number[] = [];
+  let [index, harm] = [-1, 0];
+  for (const offer of offers) {
+    // Where an upper chest was taken all cups of a size harm alike.
+    if (upperChest === null) harm = frameHarm({ value: bust.value - offer.drafted, spread: bust.spread }, offer);
+    else if (offer.index !== index) harm = frameHarm(upperChest, offer);
+    index = offer.index;
+    harms.push(harm);
+  }
+  return harms;
+}
 
 /**
  * The offer of least harm at a bust.
@@ -132,6 +142,9 @@ export function weighWay(offer: Offer, girths: TakenGirths, own?: Mm): WeighedWa
 /** The way that the planner cuts a body, the wearer's own picks obeyed and the rest chosen around them. */
 export function pickWay(chart: SizeChart, girths: TakenGirths, own: OwnPicks = {}): WeighedWay {
   const offers = offersFor(chart, own, girths.upperChest === null);
-  const at = leastHarm(offers, frameHarms(offers, girths), girths.bust, own.bustAlteration);
-  return weighWay(invariant(offers[at], "offer"), girths, own.bustAlteration);
+  return weighWay(pickOffer(offers, girths, own.bustAlteration), girths, own.bustAlteration);
 }
+
+/** The offer of least harm to a body. */
+export const pickOffer = (offers: readonly Offer[], girths: TakenGirths, own?: Mm): Offer =>
+  invariant(offers[leastHarm(offers, frameHarms(offers, girths), girths.bust, own)], "offer");

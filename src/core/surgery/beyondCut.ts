@@ -14,7 +14,16 @@ import { moveMouthEnd } from "../dart/mouthEnd";
 import { dartCorners } from "../dart/moveMouth";
 import { seamLength } from "../girth/seamLength";
 import { invariant } from "../result";
-import { pointNames, pointOf, type Dart, type Edge, type Piece, type PointName } from "../pattern/piece";
+import {
+  pointNames,
+  pointOf,
+  type Dart,
+  type Edge,
+  type NamedPoint,
+  type Piece,
+  type PointName,
+} from "../pattern/piece";
+import { redrawn, withCurve } from "../pattern/redraw";
 import { SAME_POINT, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type Operated } from "./cutAndMove";
@@ -70,7 +79,12 @@ export function moveBeyondCut(piece: Piece, cut: BeyondCut): Operated {
     hinges: [...(opensFirst ? [] : [first]), ...(opensLast ? [] : [last])],
   });
   const whole = drawnAnew(moved.piece, piece, motion, into.index, outOf.index);
-  return { piece: trueCrossed(whole, piece), trace: moved.trace };
+  return {
+    piece: trueCrossed(whole, piece),
+    get trace() {
+      return moved.trace;
+    },
+  };
 }
 
 const isMoved = (motion: Rigid<"piece">, p: PiecePoint): boolean => distance(moveRigidly(motion, p), p) > SAME_POINT;
@@ -86,11 +100,16 @@ function drawnAnew(moved: Piece, before: Piece, motion: Rigid<"piece">, into: nu
     const { c1, c2 } = edge.curve;
     const first = index === outOf || isBeyond(index);
     const second = index === into || isBeyond(index);
-    return { ...edge, curve: { c1: first ? moveRigidly(motion, c1) : c1, c2: second ? moveRigidly(motion, c2) : c2 } };
+    if (!first && !second) return edge;
+    return withCurve(edge, {
+      c1: first ? moveRigidly(motion, c1) : c1,
+      c2: second ? moveRigidly(motion, c2) : c2,
+    });
   });
-  const { cut1: _1, cut2: _2, cut3: _3, cut4: _4, ...points } = moved.points;
+  const points: Partial<Record<PointName, NamedPoint>> = { ...before.points };
+  for (const name of pointNames(before)) points[name] = invariant(moved.points[name], name);
   const [cutInto, cutOutOf] = [stretchAt(before, into), stretchAt(before, outOf)];
-  const whole = { ...moved, points, edges };
+  const whole = redrawn(moved, points, edges);
   // Cut twice, it is in three parts already.
   if (cutInto.includes(outOf)) return whole;
   return carriedOn(carriedOn(whole, before, cutInto, "end", motion), before, cutOutOf, "start", motion);
@@ -107,7 +126,7 @@ function carriedOn(moved: Piece, before: Piece, stretch: Stretch, end: "start" |
     edges[index] = edge;
     for (const name of [edge.from, edge.to]) points[name] = invariant(drawn.points[name], name);
   }
-  return { ...moved, points, edges };
+  return redrawn(moved, points, edges);
 }
 
 /** The outline of the part: its stretch of the ring, and the cut. */
@@ -205,5 +224,5 @@ function turnSeamAt(piece: Piece, end: PointName, turn: Radians): Piece {
   if (edge.curve === null && distance(a, b) * Math.abs(turn) < SAME_POINT) return piece;
   const { c1, c2 } = edge.curve ?? { c1: between(a, b, 1 / 3), c2: between(a, b, 2 / 3) };
   const curve = isEnd ? { c1, c2: rotateAbout(c2, b, turn) } : { c1: rotateAbout(c1, a, turn), c2 };
-  return { ...piece, edges: piece.edges.with(index, { ...edge, curve }) };
+  return redrawn(piece, piece.points, piece.edges.with(index, withCurve(edge, curve)));
 }

@@ -17,6 +17,7 @@ import {
   type PieceName,
   type PointName,
 } from "../pattern/piece";
+import { placedAt, redrawn, withCurve, withEnds, withoutPoint, withPoint } from "../pattern/redraw";
 import { SAME_POINT } from "../tolerance";
 import { curveOf, edgeFrom, outlineOf, pointsBetween } from "../pattern/ring";
 
@@ -55,6 +56,7 @@ export interface SurgeryTrace {
 
 export interface Operated {
   readonly piece: Piece;
+  /** Made when it is read: of most sizes of a nest nobody asks for it. */
   readonly trace: SurgeryTrace;
 }
 
@@ -80,7 +82,7 @@ export function cutAndMove(
     const known = movedTo.get(name);
     if (known !== undefined && distance(known, at) > SAME_POINT) throw new CoreBug(`${piece.name}: torn at ${name}`);
     movedTo.set(name, at);
-    points[name] = { ...point, at };
+    points[name] = placedAt(point, at);
   };
   for (const part of parts) {
     for (const index of edgesOf(piece, part)) motionOfEdge.set(index, part.motion);
@@ -96,18 +98,20 @@ export function cutAndMove(
       return edge;
     }
     if (edge.curve === null) return edge;
-    return { ...edge, curve: { c1: moveRigidly(motion, edge.curve.c1), c2: moveRigidly(motion, edge.curve.c2) } };
+    return withCurve(edge, { c1: moveRigidly(motion, edge.curve.c1), c2: moveRigidly(motion, edge.curve.c2) });
   });
-  const moved: Piece = { ...piece, points, edges };
+  const moved = redrawn(piece, points, edges);
   return {
     piece: moved,
-    trace: {
-      piece: piece.name,
-      cuts: drawn.cuts,
-      hinges: drawn.hinges,
-      parts: parts.map((part) => tracePart(piece, part)),
-      rest: restOf(piece, parts),
-      area: Math.abs(signedArea(outlineOf(moved))) - Math.abs(signedArea(outlineOf(piece))),
+    get trace() {
+      return {
+        piece: piece.name,
+        cuts: drawn.cuts,
+        hinges: drawn.hinges,
+        parts: parts.map((part) => tracePart(piece, part)),
+        rest: restOf(piece, parts),
+        area: Math.abs(signedArea(outlineOf(moved))) - Math.abs(signedArea(outlineOf(piece))),
+      };
     },
   };
 }
@@ -169,8 +173,8 @@ export function partAt(piece: Piece, corner: PointName, second: PointName, dart:
   const next = invariant(piece.edges[after], "edge");
   const bridge: Edge = { from: corner, to: second, seam: next.seam, curve: null, mouthOf: dart };
   const edges = [...piece.edges];
-  edges.splice(after, 1, bridge, { ...next, from: second });
-  return { ...piece, edges, points: { ...piece.points, [second]: invariant(piece.points[corner], corner) } };
+  edges.splice(after, 1, bridge, withEnds(next, second, next.to, next.curve));
+  return redrawn(piece, withPoint(piece.points, second, invariant(piece.points[corner], corner)), edges);
 }
 
 /** Joins the outline again where two corners have come together: the edge between them goes. */
@@ -182,10 +186,9 @@ export function rejoin(piece: Piece, corner: PointName, second: PointName): Piec
   }
   const edges = piece.edges.flatMap((edge, i): Edge[] => {
     if (i === index) return [];
-    return edge.from === second ? [{ ...edge, from: corner }] : [edge];
+    return edge.from === second ? [withEnds(edge, corner, edge.to, edge.curve)] : [edge];
   });
-  const { [second]: _second, ...points } = piece.points;
-  return { ...piece, edges, points };
+  return redrawn(piece, withoutPoint(piece.points, [second]), edges);
 }
 
 /** The trace of a piece that was left as it is. */

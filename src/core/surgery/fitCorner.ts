@@ -3,6 +3,7 @@ import { pointLike, type PiecePoint } from "../geometry/point";
 import { moveMouthEnd } from "../dart/mouthEnd";
 import { seamLength } from "../girth/seamLength";
 import { pointOf, type Piece, type PointName, type SeamName } from "../pattern/piece";
+import { runBeside } from "../pattern/runBeside";
 import { SEAMS_PARALLEL, SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 
@@ -21,24 +22,31 @@ const STEP = 0.01;
  * @returns the piece with the corner moved; null where no place near by gives both lengths
  */
 export function fitCorner(piece: Piece, corner: PointName, wanted: readonly [SeamWanted, SeamWanted]): Piece | null {
+  const { run, seamOutside, withRun } = runBeside(piece, corner, corner);
+  const [one, other] = wanted;
+  const [out1, out2] = [seamOutside(one.seam) - one.length, seamOutside(other.seam) - other.length];
+  const missesOf = (drawn: Piece): readonly [Mm, Mm] => [
+    seamLength(drawn, one.seam) + out1,
+    seamLength(drawn, other.seam) + out2,
+  ];
   let at = pointOf(piece, corner);
+  let growth: readonly [number, number, number, number] | null = null;
   for (let round = 0; round < ROUNDS; round += 1) {
-    const drawn = moveMouthEnd(piece, corner, at);
-    const [m1, m2] = missesOf(drawn, wanted);
-    if (Math.max(Math.abs(m1), Math.abs(m2)) < SOLVER_ACCURACY) return drawn;
-    const [x1, x2] = missesOf(moveMouthEnd(piece, corner, pointLike(at, at.x + STEP, at.y)), wanted);
-    const [y1, y2] = missesOf(moveMouthEnd(piece, corner, pointLike(at, at.x, at.y + STEP)), wanted);
-    const next = solved(at, [(x1 - m1) / STEP, (y1 - m1) / STEP, (x2 - m2) / STEP, (y2 - m2) / STEP], m1, m2);
+    const drawn = moveMouthEnd(run, corner, at);
+    const [m1, m2] = missesOf(drawn);
+    if (Math.max(Math.abs(m1), Math.abs(m2)) < SOLVER_ACCURACY) return drawn === run ? piece : withRun(drawn);
+    // As near as a step of it, what the seams grow by is what it was a round before.
+    if (growth === null || Math.max(Math.abs(m1), Math.abs(m2)) > STEP) {
+      const [x1, x2] = missesOf(moveMouthEnd(run, corner, pointLike(at, at.x + STEP, at.y)));
+      const [y1, y2] = missesOf(moveMouthEnd(run, corner, pointLike(at, at.x, at.y + STEP)));
+      growth = [(x1 - m1) / STEP, (y1 - m1) / STEP, (x2 - m2) / STEP, (y2 - m2) / STEP];
+    }
+    const next = solved(at, growth, m1, m2);
     if (next === null) return null;
     at = next;
   }
   return null;
 }
-
-const missesOf = (piece: Piece, [one, other]: readonly [SeamWanted, SeamWanted]): readonly [Mm, Mm] => [
-  seamLength(piece, one.seam) - one.length,
-  seamLength(piece, other.seam) - other.length,
-];
 
 /** Two linear equations by Cramer's rule; null where the seams run along each other. */
 function solved(

@@ -5,6 +5,7 @@
 import { edgeLength } from "../geometry/edgeCurve";
 import { between, type PiecePoint } from "../geometry/point";
 import { pointOf, type Edge, type Piece } from "../pattern/piece";
+import { redrawn, withCurve } from "../pattern/redraw";
 import { invariant } from "../result";
 import { PARAMETER_ACCURACY, SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
@@ -25,7 +26,7 @@ const ROUNDS = 60;
 function withHandles(piece: Piece, edge: Edge, scale: number): Edge {
   const [a, b] = [pointOf(piece, edge.from), pointOf(piece, edge.to)];
   const { c1, c2 } = controlsOf(piece, edge);
-  return { ...edge, curve: { c1: between(a, c1, scale), c2: between(b, c2, scale) } };
+  return withCurve(edge, { c1: between(a, c1, scale), c2: between(b, c2, scale) });
 }
 
 export function controlsOf(piece: Piece, edge: Edge): { readonly c1: PiecePoint; readonly c2: PiecePoint } {
@@ -55,7 +56,7 @@ export function fitHandles(piece: Piece, indexes: readonly number[], length: Mm,
   const scale = scaleFor((s) => sum(s) - length, reach);
   const drawn = [...piece.edges];
   for (const [i, index] of indexes.entries()) drawn[index] = withHandles(piece, invariant(edges[i], "edge"), scale);
-  return { ...piece, edges: drawn };
+  return redrawn(piece, piece.points, drawn);
 }
 
 /** The same where a stretch has bends: it is drawn fuller or flatter as a whole. */

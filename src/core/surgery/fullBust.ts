@@ -25,6 +25,7 @@ import {
   stretchFrom,
   stretchLength,
 } from "../pattern/seamStretch";
+import { redrawn, withCurve, withPoint } from "../pattern/redraw";
 import { edgeTurned } from "./straightThrough";
 
 export interface HingeTurn {
@@ -162,11 +163,10 @@ function opened(
   const seam = invariant(front.edges[index], "edge").seam;
   const cut = partAt(insertPoint(front, index, t, first, "bust"), first, second, name);
   const apex: PointName = `${name}Apex`;
-  return {
-    ...cut,
-    points: { ...cut.points, [apex]: { at: pointOf(front, "bustPoint"), level: "bust" } },
-    darts: [...cut.darts, { name, seam, inner: `${name}Inner`, outer: `${name}Outer`, apex, aimsAt: "bustPoint" }],
-  };
+  return redrawn(cut, withPoint(cut.points, apex, { at: pointOf(front, "bustPoint"), level: "bust" }), cut.edges, [
+    ...cut.darts,
+    { name, seam, inner: `${name}Inner`, outer: `${name}Outer`, apex, aimsAt: "bustPoint" },
+  ]);
 }
 
 /**
@@ -237,18 +237,18 @@ function spreadApart(front: Piece, spread: Mm): Result<FullBust, FullBustFailure
   const old = pointOf(front, "bustPoint");
   const smooth = smoothArmhole(atHinge);
   return ok({
-    piece: {
-      ...smooth.piece,
-      points: {
-        ...smooth.piece.points,
-        // Half-way across the gap and half-way down it: the middle of the paper let in.
-        bustPoint: { at: midpoint(old, shift(old, spread, drop)), level: "bust" },
-      },
-    },
+    piece: redrawn(
+      smooth.piece,
+      // Half-way across the gap and half-way down it: the middle of the paper let in.
+      withPoint(smooth.piece.points, "bustPoint", { at: midpoint(old, shift(old, spread, drop)), level: "bust" }),
+      smooth.piece.edges,
+    ),
     turn,
     drop,
     smoothed: smooth.turned,
-    trace: operated.trace,
+    get trace() {
+      return operated.trace;
+    },
   });
 }
 
@@ -280,13 +280,13 @@ function smoothArmhole(piece: Piece): { piece: Piece; turned: Radians } {
   const mean = radians(arriving + turned / 2);
   const hinge = pointOf(piece, "armholeHinge");
   const edges: Edge[] = [...piece.edges];
-  edges[into] = {
-    ...before,
-    curve: { ...before.curve, c2: polar(hinge, radians(mean + Math.PI), distance(hinge, before.curve.c2)) },
-  };
-  edges[out] = {
-    ...after,
-    curve: { ...after.curve, c1: polar(hinge, mean, distance(hinge, after.curve.c1)) },
-  };
-  return { piece: { ...piece, edges }, turned: radians(turned) };
+  edges[into] = withCurve(before, {
+    c1: before.curve.c1,
+    c2: polar(hinge, radians(mean + Math.PI), distance(hinge, before.curve.c2)),
+  });
+  edges[out] = withCurve(after, {
+    c1: polar(hinge, mean, distance(hinge, after.curve.c1)),
+    c2: after.curve.c2,
+  });
+  return { piece: redrawn(piece, piece.points, edges), turned: radians(turned) };
 }

@@ -6,6 +6,7 @@ import { directionOf, turnBetween } from "../geometry/point";
 import { rigidMotion } from "../geometry/rigid";
 import { CoreBug, invariant } from "../result";
 import { dartOf, pointOf, type DartName, type Piece, type PointName } from "../pattern/piece";
+import { redrawn, withEnds, withoutPoint, withPoint } from "../pattern/redraw";
 import type { Radians } from "../units";
 import { cutAndMove, partAt, type SurgeryTrace } from "./cutAndMove";
 import { edgeFrom, edgeTo, insertPoint } from "../pattern/ring";
@@ -48,21 +49,23 @@ export function pivotDart(piece: Piece, to: PivotTo): Pivoted {
   const seam = invariant(piece.edges[cutAt], "edge").seam;
   const cut = insertPoint(piece, cutAt, to.t, inner, "bust");
   const opened = partAt(cut, inner, outer, to.open);
-  const { piece: turned, trace } = cutAndMove(
+  const operated = cutAndMove(
     opened,
     [{ from: old.outer, to: inner, inside: [pivot], carries: [], motion: rigidMotion(pivot, turn) }],
     { cuts: [[pivot, pointOf(opened, inner)]], hinges: [pivot] },
   );
   const apex: PointName = `${to.open}Apex`;
+  const turned = operated.piece;
   return {
     turn,
-    trace,
+    get trace() {
+      return operated.trace;
+    },
     piece: withoutDart(
-      {
-        ...turned,
-        points: { ...turned.points, [apex]: { at: pivot, level: "bust" } },
-        darts: [...turned.darts, { name: to.open, seam, inner, outer, apex, aimsAt: old.aimsAt }],
-      },
+      redrawn(turned, withPoint(turned.points, apex, { at: pivot, level: "bust" }), turned.edges, [
+        ...turned.darts,
+        { name: to.open, seam, inner, outer, apex, aimsAt: old.aimsAt },
+      ]),
       to.close,
     ),
   };
@@ -79,7 +82,11 @@ function withoutDart(piece: Piece, name: DartName): Piece {
     throw new CoreBug(`${piece.name}: only a dart in a straight seam can be joined up`);
   }
   const edges = [...piece.edges];
-  edges.splice(before, 3, { ...first, to: last.to });
-  const { [dart.inner]: _inner, [dart.outer]: _outer, [dart.apex]: _apex, ...points } = piece.points;
-  return { ...piece, edges, points, darts: piece.darts.filter((d) => d.name !== name) };
+  edges.splice(before, 3, withEnds(first, first.from, last.to, null));
+  return redrawn(
+    piece,
+    withoutPoint(piece.points, [dart.inner, dart.outer, dart.apex]),
+    edges,
+    piece.darts.filter((d) => d.name !== name),
+  );
 }

@@ -2,6 +2,7 @@
 import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { isBend, pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
 import { turnWithin } from "../girth/cornerAngle";
+import { redrawn, withCurve } from "../pattern/redraw";
 import { invariant } from "../result";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { controlsOf, fitHandles } from "./fitHandles";
@@ -33,8 +34,8 @@ export function edgeTurned(piece: Piece, index: number, end: "start" | "end", tu
       ? { ...handles, c1: turnedAbout(pointOf(piece, edge.from), handles.c1, turn) }
       : { ...handles, c2: turnedAbout(pointOf(piece, edge.to), handles.c2, turn) };
   const edges = [...piece.edges];
-  edges[index] = { ...edge, curve };
-  return { ...piece, edges };
+  edges[index] = withCurve(edge, curve);
+  return redrawn(piece, piece.points, edges);
 }
 
 const turnedAbout = (end: PiecePoint, control: PiecePoint, turn: Radians): PiecePoint =>

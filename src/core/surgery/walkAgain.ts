@@ -8,6 +8,7 @@ import { seamPairsOf, type SeamPair } from "../pattern/sewnTogether";
 import { pointOf, type Piece, type PieceName, type PointName, type SeamName } from "../pattern/piece";
 import { invariant } from "../result";
 import { pieceIn, piecesOf, withPiece, type PieceSet } from "../pattern/pieceSet";
+import { runBeside } from "../pattern/runBeside";
 import { SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm } from "../units";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
@@ -80,13 +81,16 @@ function withSideLength(piece: Piece, longer: Mm): Piece {
 
 /** The seam brought to a length by moving one end of it along its own direction there. */
 export function withSeamEnd(piece: Piece, seam: SeamName, corner: PointName, length: Mm): Piece {
-  return comeNear(piece, {
-    missOf: (drawn) => length - seamLength(drawn, seam),
+  const { run, seamOutside, withRun } = runBeside(piece, corner, corner);
+  const left = length - seamOutside(seam);
+  const { value } = comeNear(run, {
+    missOf: (drawn) => left - seamLength(drawn, seam),
     correct: (drawn, longer) =>
       moveMouthEnd(drawn, corner, polar(pointOf(drawn, corner), onward(drawn, seam, corner), longer)),
     rounds: ROUNDS,
     accuracy: SOLVER_ACCURACY,
-  }).value;
+  });
+  return value === run ? piece : withRun(value);
 }
 
 /** The direction in which the seam would run on beyond its end. */

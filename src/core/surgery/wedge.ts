@@ -17,6 +17,7 @@ import { moveMouthEnd } from "../dart/mouthEnd";
 import { seamLength } from "../girth/seamLength";
 import { invariant } from "../result";
 import { pointOf, type Piece, type PointName, type SeamName } from "../pattern/piece";
+import { redrawn, withCurve } from "../pattern/redraw";
 import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { trueDartAgain, type OutlinePlace } from "./beyondCut";
@@ -75,7 +76,7 @@ function turnSeamAtCentre(piece: Piece, corner: PointName, turn: Radians): Piece
   if (stretch.length > 1) return withEndTurned(piece, stretch, arrives ? "end" : "start", turn);
   const { c1, c2 } = edge.curve ?? { c1: between(a, b, 1 / 3), c2: between(a, b, 2 / 3) };
   const curve = arrives ? { c1, c2: rotateAbout(c2, b, turn) } : { c1: rotateAbout(c1, a, turn), c2 };
-  return { ...piece, edges: piece.edges.with(index, { ...edge, curve }) };
+  return redrawn(piece, piece.points, piece.edges.with(index, withCurve(edge, curve)));
 }
 
 export interface TurnedWaist {
