@@ -5,12 +5,14 @@ import { besideCell, formatAngle, fullnessOverSentence } from "../../words/terms
 import { formatAmount, formatLength } from "../../words/terms/length";
 import type { TermName } from "../../words/terms/glossary";
 import { Term } from "../fields/Term";
+import { useDartNow } from "./useDartNow";
 import { READS_AS_NOTHING } from "../../core/tolerance";
 
 type Row = readonly [name: string, figure: (figures: DartFigures) => string, term?: TermName];
 
 /** The dart as printed, as the wearer's cup asks, and as drawn, side by side. */
-export function DartFiguresTable({ dart, unit }: { readonly dart: PlannedDart; readonly unit: LengthUnit }) {
+export function DartFiguresTable({ dart: settled, unit }: { readonly dart: PlannedDart; readonly unit: LengthUnit }) {
+  const dart = useDartNow(settled);
   const rows: readonly Row[] = [
     ["Mouth", (f) => formatAmount(f.intake, unit), "mouth"],
     ["Angle", (f) => formatAngle(f.angle), "angle"],
