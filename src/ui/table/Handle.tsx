@@ -2,7 +2,7 @@ import { memo, useEffect, useRef } from "react";
 import type { Half } from "../../core/decisions/alteration";
 import type { Work } from "../../core/decisions/work";
 import { piecePoint, type PiecePoint } from "../../core/geometry/point";
-import type { DartRef } from "../../core/pattern/piece";
+import { isSameDart, type DartRef } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
 import { dartOn } from "../../core/plan/dartHalves";
 import { planOf } from "../../core/plan/planOf";
@@ -44,6 +44,20 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowUp: [0, -1],
   ArrowDown: [0, 1],
 };
+
+/** A dart is named anew in every plan; all else is the very same or another one. */
+const isSameHandle = (was: HandleProps, is: HandleProps): boolean =>
+  was.x === is.x &&
+  was.y === is.y &&
+  was.label === is.label &&
+  was.room === is.room &&
+  was.selected === is.selected &&
+  was.place === is.place &&
+  was.half === is.half &&
+  was.mmPerPixel === is.mmPerPixel &&
+  was.end === is.end &&
+  was.onSay === is.onSay &&
+  isSameDart(was.dart, is.dart);
 
 /** A dart's end or mouth end: dragged with mouse, finger or pen, moved with the arrow keys, put back with Escape. */
 export const Handle = memo((props: HandleProps) => {
@@ -219,4 +233,4 @@ export const Handle = memo((props: HandleProps) => {
       )}
     </g>
   );
-});
+}, isSameHandle);
