@@ -6,6 +6,7 @@ import { isSameDart, type DartRef } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
 import { dartOn } from "../../core/plan/dartHalves";
 import { planOf } from "../../core/plan/planOf";
+import { isSame } from "../../core/same";
 import { onTable, type Place } from "../../drawing/index";
 import { useGesture, useWorkStore } from "../session/useWork";
 import { useViewState } from "../session/viewState";
@@ -106,12 +107,17 @@ export const Handle = memo((props: HandleProps) => {
     let latest: { x: number; y: number } | null = null;
     let frame = 0;
     let begun = false;
+    let asked: Command | null = null;
     const show = (): void => {
       frame = 0;
       if (latest === null) return;
       // What is held is the spot she touched, so the handle does not jump under the finger.
       const to = piecePoint(x + across * (latest.x - start.x) * toTable.a, y + (latest.y - start.y) * toTable.d);
-      gesture.preview([mover(to)]);
+      const command = mover(to);
+      // It goes by whole steps: most moves of a slow hand ask for what is shown already.
+      if (asked !== null && isSame(command, asked)) return;
+      asked = command;
+      gesture.preview([command]);
     };
     const onMove = (move: PointerEvent): void => {
       if (move.pointerId !== event.pointerId) return;
