@@ -16,7 +16,6 @@ import { halvesOf, type Plan, type PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit, Work } from "../../core/decisions/work";
 import type { Mm } from "../../core/units";
 import { dartOn } from "../../core/plan/dartHalves";
-import { settingOf } from "../../core/plan/setDart";
 import { acrossWords } from "../../words/alterations/dartRedraw";
 import {
   endWords,
@@ -46,6 +45,7 @@ import { FoldedDisc } from "./FoldedDisc";
 import { GiveBackShares } from "./GiveBackShares";
 import { PointedDart } from "./PointedDart";
 import { useDartNow } from "./useDartNow";
+import { useSetting } from "./useSetting";
 import { endOf, mouthOf, placeOf, putOrRemove, snapStep, USUAL_HOLD } from "../../core/plan/dartEdit";
 
 /** The darts: what each is, what the wearer's cup asks, and every way to change it. */
@@ -240,7 +240,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
   const up = acrossWords(ref, 1);
   const own = dart.drawn.end === null ? null : ownBustPointSentence(plan.bustPoint, ref, unit);
   const isAlone = on !== undefined;
-  const setting = useMemo(() => settingOf(work, ref, half, isAlone), [work, ref, half, isAlone]);
+  const setting = useSetting(work, ref, half, isAlone);
 
   return (
     <section ref={editor} className="dart-editor" aria-label={dartRefWords(ref)}>

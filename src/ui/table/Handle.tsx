@@ -36,6 +36,7 @@ const LEAST_SEEN = 3.5;
 /** mm to a pixel up to which they are of the full size. */
 const FULL_AT = 1.4;
 const TOUCHED = 22;
+const reachOf = (room: number): number => Math.max(SEEN, Math.min(TOUCHED, room));
 /** A run of arrow keys is one step of undo until the keys rest this long. */
 const KEY_REST = 900;
 
@@ -51,7 +52,7 @@ const isSameHandle = (was: HandleProps, is: HandleProps): boolean =>
   was.x === is.x &&
   was.y === is.y &&
   was.label === is.label &&
-  was.room === is.room &&
+  reachOf(was.room) === reachOf(is.room) &&
   was.selected === is.selected &&
   was.place === is.place &&
   was.half === is.half &&
@@ -230,7 +231,7 @@ export const Handle = memo((props: HandleProps) => {
       onBlur={() => finishKeys()}
       onFocus={choose}
     >
-      <circle className="handle-touch" r={Math.max(SEEN, Math.min(TOUCHED, room)) * mmPerPixel} />
+      <circle className="handle-touch" r={reachOf(room) * mmPerPixel} />
       <circle className="handle-focus" r={r * 1.9} />
       {end === "apex" ? (
         <circle className="handle-dot" r={r} />

@@ -2,13 +2,17 @@
 import { act, fireEvent, screen } from "@testing-library/react";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { demoWorks } from "../../../src/document/demo";
+import { outlinePath } from "../../../src/core/geometry/svgPath";
 import { settingOf } from "../../../src/core/plan/setDart";
+import { onTable, placeKey, textPixels } from "../../../src/drawing/index";
 import { DartsPanel } from "../../../src/ui/darts/DartsPanel";
 import { Table } from "../../../src/ui/table/Table";
 import { invariant } from "../../../src/core/result";
 import { renderWork } from "../renderWork";
 
 vi.mock("../../../src/core/plan/setDart", { spy: true });
+vi.mock("../../../src/core/geometry/svgPath", { spy: true });
+vi.mock("../../../src/drawing/index", { spy: true });
 
 const [hip, , , midriff] = demoWorks();
 
@@ -131,6 +135,23 @@ describe.each(DRAGS)("a dart's end dragged on $name", (drag) => {
     fireEvent.pointerUp(held, { ...pointer, clientX: 0, clientY: 20.1 });
     expect(store.getState().work).toBe(work);
     expect(store.getState().past).toHaveLength(1);
+  });
+
+  it("works out one outline, and sets out again no printed line, no label and no handle that stays as it was", async () => {
+    const { to } = await inHand(drag);
+    const spies = [outlinePath, placeKey, textPixels, onTable].map((one) =>
+      vi.mocked<(...given: never[]) => unknown>(one),
+    );
+    for (const spy of spies) spy.mockClear();
+    to(0, 20);
+    const [outlines, layers, labels, handles] = spies.map((spy) => spy.mock.calls.length);
+    expect(outlines).toBe(1);
+    // Once for each piece where her own lines are drawn; the printed ones would be as many again.
+    expect(layers).toBe(document.querySelectorAll("[data-piece]").length);
+    // The dragged dart's amount, and whatever stands by its end.
+    expect(labels).toBeLessThanOrEqual(3);
+    // All are held apart from each other; those of the dragged dart are drawn.
+    expect(handles).toBeLessThanOrEqual(document.querySelectorAll(".handle").length + 3);
   });
 
   it("looks for no better place of the dart before it is let go", async () => {
