@@ -16,6 +16,6 @@ export {
   type Place,
 } from "./layout";
 export { pieceMarks, type PieceMarks } from "./pieceMarks";
-export { keepApart, nearestApart, textPixels, type Label } from "./labels";
+export { isWrittenAlike, keepApart, nearestApart, textPixels, type Label } from "./labels";
 export { cutLineWords, pieceLabels, planLabels, sizeLabels, sizesInUse } from "./planLabels";
 export { pieceDiagram } from "./pieceDiagram";

@@ -31,6 +31,19 @@ const TITLE_PIXELS = 14;
 /** The size of a label's writing, in pixels. */
 export const textPixels = ({ kind }: Label): number => (kind === "title" ? TITLE_PIXELS : TEXT_PIXELS);
 
+/** Whether two labels are drawn alike. */
+export const isWrittenAlike = (a: Label, b: Label): boolean =>
+  a === b ||
+  (a.x === b.x &&
+    a.y === b.y &&
+    a.anchor === b.anchor &&
+    a.kind === b.kind &&
+    a.alterations === b.alterations &&
+    a.leader?.x === b.leader?.x &&
+    a.leader?.y === b.leader?.y &&
+    a.lines.length === b.lines.length &&
+    a.lines.every((line, index) => line === b.lines[index]));
+
 interface Area {
   readonly left: number;
   readonly right: number;

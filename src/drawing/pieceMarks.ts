@@ -1,12 +1,13 @@
 /** One piece as marks to draw: path data in the piece frame, mm. */
 import { legsOf } from "../core/dart/bowedLegs";
-import { dartCap, dartCapOf } from "../core/dart/dartCap";
+import { dartCapOf, type DartCap } from "../core/dart/dartCap";
 import { isInOutline } from "../core/geometry/outline";
 import { distance, midpoint, piecePoint, type PiecePoint } from "../core/geometry/point";
 import { edgeReverse, type EdgeCurve } from "../core/geometry/edgeCurve";
 import { outlinePath, chainPath } from "../core/geometry/svgPath";
 import { pointOf, type DartName, type Piece, type PieceName } from "../core/pattern/piece";
 import { curveOf, outlineOf } from "../core/pattern/ring";
+import { remember } from "../core/remember";
 import { invariant } from "../core/result";
 import { SAME_POINT } from "../core/tolerance";
 import { boundsOf } from "./layout";
@@ -41,31 +42,36 @@ export interface PieceMarks {
   readonly title: PiecePoint;
 }
 
-/** The marks of one piece. */
-export function pieceMarks(piece: Piece): PieceMarks {
+/** The marks of one piece, worked out once: a piece never changes in place, and one that is not moved stays the very same. */
+export const pieceMarks = (piece: Piece): PieceMarks => marksOf({ piece });
+
+const marksOf = remember(["piece"], ({ piece }: { readonly piece: Piece }): PieceMarks => {
+  const caps = new Map(piece.darts.map(({ name }) => [name, dartCapOf(piece, name)]));
   const darts = piece.darts.map((dart): DartMarks => {
+    const { halves } = invariant(caps.get(dart.name), "cap");
     const apex = pointOf(piece, dart.apex);
     const inner = pointOf(piece, dart.inner);
     const outer = pointOf(piece, dart.outer);
-    const [, tip] = dartCap(piece, dart.name);
+    const tip = invariant(halves[1][0], "cap").a;
     return {
       dart: dart.name,
       legs: dart.gathered === true ? gathersOf(inner, outer) : legsPath(piece, dart.name),
       fold: dart.gathered === true ? "" : polyline([apex, tip]),
-      cap: chainPath(dartCapOf(piece, dart.name).halves.flat()),
+      cap: chainPath(halves.flat()),
       apex,
       inner,
       outer,
       mouth: midpoint(inner, outer),
     };
   });
+  const outline = outlineOf(piece);
   const box = boundsOf(piece);
   const at = (x: number, y: number): PiecePoint => piecePoint(box.x + x * box.width, box.y + y * box.height);
   const bodice = piece.points.underarm !== undefined;
   return {
     piece: piece.name,
-    outline: outlinePath(outlineOf(piece)),
-    stitch: stitchPath(piece),
+    outline: outlinePath(outline),
+    stitch: stitchPath(piece, caps),
     centre: piece.edges
       .filter((edge) => edge.seam === "centre")
       .map((edge) => chainPath([curveOf(piece, edge)]))
@@ -75,10 +81,10 @@ export function pieceMarks(piece: Piece): PieceMarks {
     levels: piece.levelLines.flatMap(({ along }) =>
       "points" in along ? [polyline(along.points.map((name) => pointOf(piece, name)))] : [],
     ),
-    grain: grainOf(outlineOf(piece), at, bodice),
+    grain: grainOf(outline, at, bodice),
     title: at(...titleAt(piece.name, bodice)),
   };
-}
+});
 
 /** Where the name of a piece stands, as shares of its box; beside a strap, which is too narrow for it. */
 function titleAt(name: PieceName, bodice: boolean): readonly [number, number] {
@@ -138,13 +144,13 @@ function grainOf(outline: ReturnType<typeof outlineOf>, at: (x: number, y: numbe
 }
 
 /** The stitch line all round: seams, and the cap across each dart's mouth. */
-function stitchPath(piece: Piece): string {
+function stitchPath(piece: Piece, caps: ReadonlyMap<DartName, DartCap>): string {
   let path = "";
   for (const edge of piece.edges) {
     const curve = curveOf(piece, edge);
     if (path === "") path = `M${written(curve.a)}`;
     if (edge.mouthOf !== null) {
-      const cap = dartCapOf(piece, edge.mouthOf).halves.flat();
+      const cap = invariant(caps.get(edge.mouthOf), "cap").halves.flat();
       const isAlong = distance(invariant(cap[0], "cap").a, curve.a) < SAME_POINT;
       path += onward(isAlong ? cap : cap.map((one) => edgeReverse(one)).toReversed());
     } else path += onward([curve]);

@@ -5,11 +5,11 @@ import { gzipSync } from "node:zlib";
 import { chromium } from "@playwright/test";
 import { build, preview } from "vite";
 import { browserFlags, installedBrowser } from "../tools/browser.mjs";
+import { benchCrowded, benchDrags } from "./drags";
 import { benchPaper } from "./paper";
-import { median, print, quantile, quickest } from "./table";
+import { median, print, quickest } from "./table";
 
 const SITE = "node_modules/.cache/bodicewright-bench";
-const MOVES = 120;
 
 export async function benchBrowser(): Promise<void> {
   const executablePath = installedBrowser();
@@ -49,53 +49,8 @@ export async function benchBrowser(): Promise<void> {
 
     await benchPaper(browser, "http://127.0.0.1:4391/");
 
-    const rows: (string | number)[][] = [];
-    for (const step of ["tape", "darts"]) {
-      await page.goto(`http://127.0.0.1:4391/#${step}`);
-      await page.reload();
-      const handle = page.getByTestId("handle-front-waistDart-apex");
-      await handle.waitFor();
-      const box = await handle.boundingBox();
-      if (box === null) throw new Error("no handle");
-      const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
-      // All script between the start of a frame's callbacks and the end of its tasks, by the browser's own counters.
-      const cdp = await page.context().newCDPSession(page);
-      await cdp.send("Performance.enable");
-      const scriptSeconds = async (): Promise<number> => {
-        const { metrics } = await cdp.send("Performance.getMetrics");
-        return metrics.find(({ name }) => name === "ScriptDuration")?.value ?? 0;
-      };
-      await page.evaluate(() => {
-        const counts = { long: 0 };
-        Object.assign(window, { counts });
-        new PerformanceObserver((list) => {
-          counts.long += list.getEntries().length;
-        }).observe({ entryTypes: ["longtask"] });
-      });
-      await page.mouse.move(x, y);
-      await page.mouse.down();
-      const times: number[] = [];
-      for (let i = 0; i < MOVES; i += 1) {
-        const before = await scriptSeconds();
-        await page.mouse.move(x + Math.sin(i / 9) * 12, y + 20 + Math.cos(i / 7) * 18);
-        await page.evaluate(
-          () =>
-            new Promise<void>((done) => {
-              requestAnimationFrame(() => requestAnimationFrame(() => done()));
-            }),
-        );
-        times.push(((await scriptSeconds()) - before) * 1000);
-      }
-      await page.mouse.up();
-      const long = await page.evaluate(() => (window as unknown as { counts: { long: number } }).counts.long);
-      rows.push([step, median(times), quantile(times, 0.95), Math.max(...times), long]);
-      await page.keyboard.press("Control+z");
-    }
-    print(
-      "Script for each pointer move while dragging a dart's end, ms (aim: 95 % at most 4, no long task)",
-      ["step shown", "median", "95 %", "worst", "long tasks"],
-      rows,
-    );
+    await benchDrags(browser, "http://127.0.0.1:4391/");
+    await benchCrowded(browser, "http://127.0.0.1:4391/");
   } finally {
     await browser.close();
     await server.close();

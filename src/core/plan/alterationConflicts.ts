@@ -4,6 +4,7 @@ import type { AlterationTrace } from "../alterations/outcome/trace";
 import { distance, type PiecePoint } from "../geometry/point";
 import { piecesOf } from "../pattern/pieceSet";
 import { pointOf, type Edge, type Piece, type PieceName, type SeamName } from "../pattern/piece";
+import { remember } from "../remember";
 import { WALKED_AGREEMENT } from "../tolerance";
 import type { PlannedAlteration } from "./plan";
 
@@ -71,11 +72,17 @@ interface PieceSeam {
   readonly seam: SeamName;
 }
 
+type Changed = Pick<AlterationTrace, "before" | "after">;
+
 /** Seams of pieces that were there before and after, each once. */
-export function changedSeams({ before, after }: Pick<AlterationTrace, "before" | "after">): readonly PieceSeam[] {
-  return piecesOf(after).flatMap((piece) => {
+export const changedSeams = ({ before, after }: Changed): readonly PieceSeam[] => seamsChanged({ before, after });
+
+/** Another alteration leaves those made before it as they were: of a long ledger only what follows is compared again. */
+const seamsChanged = remember(["after", "before"], ({ before, after }: Changed): readonly PieceSeam[] =>
+  piecesOf(after).flatMap((piece) => {
     const old = before[piece.name];
-    if (old === undefined) return [];
+    // A piece that was not touched is the very same.
+    if (old === undefined || old === piece) return [];
     const changed = piece.edges.filter((edge) => {
       const was = old.edges.find(({ from, to }) => from === edge.from && to === edge.to);
       return (
@@ -84,8 +91,8 @@ export function changedSeams({ before, after }: Pick<AlterationTrace, "before" |
       );
     });
     return [...new Set(changed.map(({ seam }) => seam))].map((seam) => ({ piece: piece.name, seam }));
-  });
-}
+  }),
+);
 
 /** The very same line at the very same place: as most of a piece is after an alteration. */
 const isSameEdge = (before: Piece, was: Edge, after: Piece, { from, to, curve }: Edge): boolean =>

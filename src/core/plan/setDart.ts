@@ -36,31 +36,44 @@ interface Looked {
 
 const onOf = ({ half, alone = false }: Looked): Half | undefined => (alone ? half : undefined);
 
+/** An answer sought by making plans, which may each take long: before each it can be put by for a while. */
+type Seeking<T> = Generator<undefined, T, undefined>;
+
 /**
  * What a dart can be set to in one step on the half that is looked at, on that half alone or on both; null where it is as it should be, where it stands as she
  * answered what she saw of it, and where no such setting comes out.
  */
 export function settingOf(work: Work, dart: DartRef, half: Half, alone = false): DartSetting | null {
+  const seeking = seekSetting(work, dart, half, alone);
+  for (;;) {
+    const step = seeking.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+/** The same, a plan at a time. */
+export function* seekSetting(work: Work, dart: DartRef, half: Half, alone = false): Seeking<DartSetting | null> {
   const looked: Looked = { half, alone };
   const now = dartIn(work, dart, half);
   if (now === null || now.endJudged === null || answeredOf(work, dart, half) !== null) return null;
   if (now.verdict !== "asWanted") {
-    const command = asCupAsks(work, dart, looked);
+    const command = yield* asCupAsks(work, dart, looked);
     if (command !== null) return { what: "cup", command };
   }
   if (endsAsUsual(now.endJudged)) return null;
-  const command = usualEnd(work, dart, looked);
+  const command = yield* usualEnd(work, dart, looked);
   return command === null ? null : { what: "end", command };
 }
 
 /** The command that moves a dart's end to where it is usual, short of her bust point where that is known; null where none can. */
-function usualEnd(work: Work, dart: DartRef, looked: Looked): Command | null {
+function* usualEnd(work: Work, dart: DartRef, looked: Looked): Seeking<Command | null> {
   const { half } = looked;
   const { hold } = endOf(work, dart, USUAL_HOLD, onOf(looked));
-  const ways = (hold === "mouth" ? (["mouth", "fullness"] as const) : (["fullness", "mouth"] as const)).flatMap(
-    (way) => endMoved(work, dart, looked, way) ?? [],
-  );
-  const made = ways.filter((command) => isSound(work, command, dart, half));
+  const made: Command[] = [];
+  for (const way of hold === "mouth" ? (["mouth", "fullness"] as const) : (["fullness", "mouth"] as const)) {
+    const command = yield* endMoved(work, dart, looked, way);
+    if (command !== null && (yield* isSound(work, command, dart, half))) made.push(command);
+  }
   // The verdict is not to change by moving the end alone, where that can be.
   return (
     made.find((command) => dartIn(applyCommand(work, command), dart, half)?.verdict === "asWanted") ?? made[0] ?? null
@@ -68,7 +81,7 @@ function usualEnd(work: Work, dart: DartRef, looked: Looked): Command | null {
 }
 
 /** The command that makes a dart as full as the cup asks and ends it as usual; null where no way comes out. */
-function asCupAsks(work: Work, dart: DartRef, looked: Looked): Command | null {
+function* asCupAsks(work: Work, dart: DartRef, looked: Looked): Seeking<Command | null> {
   const { half } = looked;
   const on = onOf(looked);
   const only = on === undefined ? {} : { half: on };
@@ -78,19 +91,21 @@ function asCupAsks(work: Work, dart: DartRef, looked: Looked): Command | null {
     id: endOf(work, dart, USUAL_HOLD, on).id,
     ...only,
   });
-  const fromEnd = [withoutEnd, bare].flatMap((from): readonly Command[] => {
-    const moved = endMoved(from, dart, looked, "mouth");
-    return moved === null ? [] : [asOne(applyCommand(from, moved), dart, on)];
-  });
-  const whole = redrawsForCup(work, dart, half).map((alterations): Command => ({
-    kind: "replaceRedraws",
-    dart,
-    ...only,
-    alterations,
-  }));
-  const isAsked = (command: Command): boolean =>
-    isSound(work, command, dart, half) && isAsAsked(dartIn(applyCommand(work, command), dart, half));
-  return [...fromEnd, ...whole].find(isAsked) ?? null;
+  function* isAsked(command: Command): Seeking<boolean> {
+    return (yield* isSound(work, command, dart, half)) && isAsAsked(dartIn(applyCommand(work, command), dart, half));
+  }
+  for (const from of [withoutEnd, bare]) {
+    const moved = yield* endMoved(from, dart, looked, "mouth");
+    if (moved === null) continue;
+    const command = asOne(applyCommand(from, moved), dart, on);
+    if (yield* isAsked(command)) return command;
+  }
+  yield;
+  for (const alterations of redrawsForCup(work, dart, half)) {
+    const command: Command = { kind: "replaceRedraws", dart, ...only, alterations };
+    if (yield* isAsked(command)) return command;
+  }
+  return null;
 }
 
 /** As full and as wide as asked, not merely near enough not to be noticed: the button says so. */
@@ -108,15 +123,17 @@ const asOne = ({ alterations }: Work, dart: DartRef, on: Half | undefined): Comm
   alterations: on === undefined ? redrawsOf(alterations, dart) : redrawsOn(alterations, dart, on),
 });
 
-const isSound = (work: Work, command: Command, dart: DartRef, half: Half): boolean => {
+function* isSound(work: Work, command: Command, dart: DartRef, half: Half): Seeking<boolean> {
+  yield;
   const after = applyCommand(work, command);
   const judged = dartIn(after, dart, half)?.endJudged ?? null;
   return judged !== null && endsAsUsual(judged) && newlyFailing(work, after).length === 0;
-};
+}
 
 /** The end on the line from the middle of the mouth to the bust point, the usual way short of it. */
-function endMoved(work: Work, dart: DartRef, looked: Looked, hold: Hold): Command | null {
+function* endMoved(work: Work, dart: DartRef, looked: Looked, hold: Hold): Seeking<Command | null> {
   const { half } = looked;
+  yield;
   const plan = planOf(work);
   const before = dartBefore(work, dart, "apex", half);
   if (!plan.ok || before === null || before.end === null) return null;
@@ -133,6 +150,7 @@ function endMoved(work: Work, dart: DartRef, looked: Looked, hold: Hold): Comman
     across: snapToStep(across, work.unit),
   });
   for (let round = 0; round < ROUNDS; round += 1) {
+    yield;
     const drawn = dartIn(applyCommand(work, putOrRemove(alteration())), dart, half)?.drawn;
     if (drawn === undefined || drawn.end === null) return null;
     // Where it should end as the dart is now, against where it does.

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { DartFigures } from "../../core/dart/dartFigures";
 import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
@@ -5,12 +6,14 @@ import { besideCell, formatAngle, fullnessOverSentence } from "../../words/terms
 import { formatAmount, formatLength } from "../../words/terms/length";
 import type { TermName } from "../../words/terms/glossary";
 import { Term } from "../fields/Term";
+import { useDartNow } from "./useDartNow";
 import { READS_AS_NOTHING } from "../../core/tolerance";
 
 type Row = readonly [name: string, figure: (figures: DartFigures) => string, term?: TermName];
 
 /** The dart as printed, as the wearer's cup asks, and as drawn, side by side. */
-export function DartFiguresTable({ dart, unit }: { readonly dart: PlannedDart; readonly unit: LengthUnit }) {
+export function DartFiguresTable({ dart: settled, unit }: { readonly dart: PlannedDart; readonly unit: LengthUnit }) {
+  const dart = useDartNow(settled);
   const rows: readonly Row[] = [
     ["Mouth", (f) => formatAmount(f.intake, unit), "mouth"],
     ["Angle", (f) => formatAngle(f.angle), "angle"],
@@ -43,14 +46,34 @@ export function DartFiguresTable({ dart, unit }: { readonly dart: PlannedDart; r
       </thead>
       <tbody>
         {rows.map(([name, figure, term]) => (
-          <tr key={name}>
-            <th scope="row">{term === undefined ? name : <Term name={term}>{name}</Term>}</th>
-            {dart.printed !== null && <td>{figure(dart.printed)}</td>}
-            {dart.wanted !== null && <td>{figure(dart.wanted)}</td>}
-            <td className="drawn">{figure(dart.drawn)}</td>
-          </tr>
+          <FigureRow
+            key={name}
+            name={name}
+            term={term}
+            printed={dart.printed === null ? null : figure(dart.printed)}
+            wanted={dart.wanted === null ? null : figure(dart.wanted)}
+            drawn={figure(dart.drawn)}
+          />
         ))}
       </tbody>
     </table>
   );
 }
+
+interface FigureRowProps {
+  readonly name: string;
+  readonly term: TermName | undefined;
+  readonly printed: string | null;
+  readonly wanted: string | null;
+  readonly drawn: string;
+}
+
+/** While a dart is dragged only the rows that read otherwise are written anew. */
+const FigureRow = memo(({ name, term, printed, wanted, drawn }: FigureRowProps) => (
+  <tr>
+    <th scope="row">{term === undefined ? name : <Term name={term}>{name}</Term>}</th>
+    {printed !== null && <td>{printed}</td>}
+    {wanted !== null && <td>{wanted}</td>}
+    <td className="drawn">{drawn}</td>
+  </tr>
+));

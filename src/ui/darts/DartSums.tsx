@@ -1,27 +1,34 @@
 import { isRedraw } from "../../core/decisions/alteration";
-import type { PlannedDart, PlannedAlteration } from "../../core/plan/plan";
+import type { DartRef } from "../../core/pattern/piece";
+import type { PlannedAlteration } from "../../core/plan/plan";
 import { type LengthUnit } from "../../core/decisions/work";
 import { placeWords, seamProof } from "../../words/terms/darts";
 import { formatAmount, formatSigned } from "../../words/terms/length";
 import { seamWords } from "../../words/terms/names";
 import { alterationTitle } from "../../words/planned";
+import { usePlan } from "../session/usePlan";
+import { useViewState } from "../session/viewState";
 
 /** What each alteration of a dart did to its seam, and the proof that the sewn seam is what it was. */
 export function DartSums({
   dart,
-  alterations,
+  alterations: settled,
   unit,
 }: {
-  readonly dart: PlannedDart;
+  readonly dart: DartRef;
+  /** As they are while nothing moves. */
   readonly alterations: readonly PlannedAlteration[];
   readonly unit: LengthUnit;
 }) {
+  const half = useViewState((view) => view.half);
+  const now = usePlan();
+  const alterations = now.ok ? now.value[half].alterations : settled;
   const own = alterations.filter(
     ({ what }) =>
       what.kind === "alteration" &&
       isRedraw(what.alteration) &&
-      what.alteration.dart.piece === dart.ref.piece &&
-      what.alteration.dart.dart === dart.ref.dart,
+      what.alteration.dart.piece === dart.piece &&
+      what.alteration.dart.dart === dart.dart,
   );
   if (own.length === 0) return null;
   return (
@@ -30,7 +37,7 @@ export function DartSums({
       {own.map(({ id, what, outcome }) => {
         if (!outcome.ok || what.kind !== "alteration") return null;
         const { seamBefore, seamUngiven, seamAfter, given, seam } = outcome.value;
-        const seamName = seam === null ? "seam" : seamWords(seam, dart.ref.piece);
+        const seamName = seam === null ? "seam" : seamWords(seam, dart.piece);
         return (
           <dl key={id}>
             <div>
@@ -42,7 +49,7 @@ export function DartSums({
             {given.map(({ place, amount }) => (
               <div key={place}>
                 <dt>
-                  {amount >= 0 ? "taken in" : "let out"} at the {placeWords(place, dart.ref.piece)}
+                  {amount >= 0 ? "taken in" : "let out"} at the {placeWords(place, dart.piece)}
                 </dt>
                 <dd className="length">{formatAmount(Math.abs(amount), unit)}</dd>
               </div>

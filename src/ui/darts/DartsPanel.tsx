@@ -10,12 +10,12 @@ import {
 import { endFails, endsAsUsual } from "../../core/dart/dartEndReading";
 import type { AlterationFailure } from "../../core/alterations/outcome/alterationFailure";
 import "./darts.css";
-import { useEffect, useMemo, useRef } from "react";
+import { useEffect, useMemo, useRef, type ReactNode } from "react";
 import { isSameDart, type DartRef } from "../../core/pattern/piece";
 import { halvesOf, type Plan, type PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit, Work } from "../../core/decisions/work";
+import type { Mm } from "../../core/units";
 import { dartOn } from "../../core/plan/dartHalves";
-import { settingOf } from "../../core/plan/setDart";
 import { acrossWords } from "../../words/alterations/dartRedraw";
 import {
   endWords,
@@ -31,10 +31,10 @@ import { planFailureWords } from "../../words/plan";
 import { refusedSentence } from "../../words/doubts";
 import { alterationFailureSentence } from "../../words/planned";
 import { FailureNote } from "../session/FailureNote";
-import { usePlan, useSettledPlan } from "../session/usePlan";
+import { useSettledPlan } from "../session/usePlan";
 import { useRun, useSettledWork, useWork } from "../session/useWork";
 import { useViewState } from "../session/viewState";
-import { AmountField } from "../fields/AmountField";
+import { AmountField, type AmountFieldProps } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { DartHalves } from "./DartHalves";
 import { DartFiguresTable } from "./DartFiguresTable";
@@ -44,12 +44,13 @@ import { SewnFront } from "../sewn/SewnFront";
 import { FoldedDisc } from "./FoldedDisc";
 import { GiveBackShares } from "./GiveBackShares";
 import { PointedDart } from "./PointedDart";
+import { useDartNow } from "./useDartNow";
+import { useSetting } from "./useSetting";
 import { endOf, mouthOf, placeOf, putOrRemove, snapStep, USUAL_HOLD } from "../../core/plan/dartEdit";
 
 /** The darts: what each is, what the wearer's cup asks, and every way to change it. */
 export function DartsPanel() {
   const plan = useSettledPlan();
-  const now = usePlan();
   const work = useSettledWork((w) => w);
   if (!plan.ok) {
     return (
@@ -65,7 +66,7 @@ export function DartsPanel() {
   return (
     <>
       <DartsHead />
-      <ChosenDart plan={plan.value} now={now.ok ? now.value : plan.value} work={work} />
+      <ChosenDart plan={plan.value} work={work} />
       <SewnFront />
     </>
   );
@@ -82,11 +83,9 @@ interface ChosenDartProps {
   /** As it is while nothing moves: there is no other dart to choose, and no other warning, at every key. */
   readonly plan: Plan;
   readonly work: Work;
-  /** As it is just now, for the figures that follow what moves. */
-  readonly now: Plan;
 }
 
-function ChosenDart({ plan, now, work }: ChosenDartProps) {
+function ChosenDart({ plan, work }: ChosenDartProps) {
   const selected = useViewState((view) => view.selectedDart);
   const selectDart = useViewState((view) => view.selectDart);
   // As on the table.
@@ -129,13 +128,7 @@ function ChosenDart({ plan, now, work }: ChosenDartProps) {
       </ul>
       <DartsGone plan={plan} work={work} />
       <LeftOut plan={plan} chosen={chosen.ref} unit={work.unit} />
-      <DartEditor
-        key={`${chosen.ref.piece}-${chosen.ref.dart}`}
-        dart={now[half].darts.find(({ ref }) => isSameDart(ref, chosen.ref)) ?? chosen}
-        plan={plan}
-        now={now}
-        work={work}
-      />
+      <DartEditor key={`${chosen.ref.piece}-${chosen.ref.dart}`} dart={chosen} plan={plan} work={work} />
     </>
   );
 }
@@ -178,17 +171,16 @@ function useFocusKept(chosen: string) {
 }
 
 interface DartEditorProps extends ChosenDartProps {
-  /** As it is just now. */
   readonly dart: PlannedDart;
 }
 
-function DartEditor({ dart, plan, now, work }: DartEditorProps) {
+/** All of it stands still in the middle of a drag, but for the parts that ask for what is moving themselves. */
+function DartEditor({ dart, plan, work }: DartEditorProps) {
   const { ref } = dart;
   const { unit } = work;
   const half = useViewState((view) => view.half);
   const alone = useViewState((view) => view.alone);
   const run = useRun();
-  const moved = useWork((w) => w);
   // The half that is changed; undefined: both.
   const on = dartOn(work, plan, ref, half, alone);
   const end = endOf(work, ref, USUAL_HOLD, on);
@@ -230,29 +222,25 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
   const amount = (
     what: string,
     label: string,
-    value: number,
-    change: (value: number) => DartRedraw,
+    read: (work: Work) => Mm,
+    change: (value: Mm) => DartRedraw,
     more: { hint?: string; refusal?: string | null } = {},
   ) => (
-    <AmountField
+    <AmountOfDart
       label={label}
       // Of each half its own, so that an entry that cannot be read waits where it was written.
       key={`${what}-${on ?? "both"}`}
       field={`dart.${ref.piece}.${ref.dart}${on === undefined ? "" : `-${on}`}.${what}`}
-      value={value}
+      read={read}
       unit={unit}
-      step={snapStep(unit)}
-      set={(next) => [putOrRemove(change(next))]}
+      change={change}
       {...more}
     />
   );
   const up = acrossWords(ref, 1);
-  const stop = stopSentence(dart, unit);
-  const trued = truingSentence(dart, unit);
-  const usual = dart.endJudged === null || endsAsUsual(dart.endJudged);
   const own = dart.drawn.end === null ? null : ownBustPointSentence(plan.bustPoint, ref, unit);
   const isAlone = on !== undefined;
-  const setting = useMemo(() => settingOf(work, ref, half, isAlone), [work, ref, half, isAlone]);
+  const setting = useSetting(work, ref, half, isAlone);
 
   return (
     <section ref={editor} className="dart-editor" aria-label={dartRefWords(ref)}>
@@ -262,15 +250,7 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
       </h3>
       <DartHalves dart={ref} work={work} on={on} />
       <div className="verdicts">
-        <div className="verdict-words">
-          <p className="verdict" data-verdict={dart.verdict}>
-            {verdictSentence(dart, unit)}
-          </p>
-          {stop !== null && (
-            <p className="verdict" data-verdict={usual ? "asWanted" : "tooSharp"}>
-              {stop}
-            </p>
-          )}
+        <VerdictWords dart={dart} unit={unit}>
           {own !== null && <p className="field-hint">{own}</p>}
           {setting !== null && (
             <p>
@@ -279,8 +259,7 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
               </button>
             </p>
           )}
-          {trued !== null && <p className="field-hint">{trued}</p>}
-        </div>
+        </VerdictWords>
         <FoldedDisc dart={dart} unit={unit} />
       </div>
 
@@ -292,7 +271,7 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
         {amount(
           "shorten",
           "Shorten by",
-          endOf(moved, ref, USUAL_HOLD, on).shorten,
+          (w) => endOf(w, ref, USUAL_HOLD, on).shorten,
           (shorten) => ({ ...end, shorten }),
           {
             hint: "less than 0 lengthens",
@@ -302,7 +281,7 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
         {amount(
           "across",
           `Move its end ${up} by`,
-          endOf(moved, ref, USUAL_HOLD, on).across,
+          (w) => endOf(w, ref, USUAL_HOLD, on).across,
           (across) => ({ ...end, across }),
           {
             refusal: isAcross ? said(endFailure) : null,
@@ -311,7 +290,7 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
         {amount(
           "inner",
           `Widen: ${endWords(ref.dart, ref.piece, "inner")}`,
-          mouthOf(moved, ref, on).inner,
+          (w) => mouthOf(w, ref, on).inner,
           (inner) => ({ ...mouth, inner }),
           {
             hint: "less than 0 narrows",
@@ -321,15 +300,21 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
         {amount(
           "outer",
           `Widen: ${endWords(ref.dart, ref.piece, "outer")}`,
-          mouthOf(moved, ref, on).outer,
+          (w) => mouthOf(w, ref, on).outer,
           (outer) => ({ ...mouth, outer }),
           {
             refusal: isOuter ? said(mouthFailure) : null,
           },
         )}
-        {amount("place", `Move the whole dart ${up} by`, placeOf(moved, ref, on).by, (by) => ({ ...place, by }), {
-          refusal: placeRefusal,
-        })}
+        {amount(
+          "place",
+          `Move the whole dart ${up} by`,
+          (w) => placeOf(w, ref, on).by,
+          (by) => ({ ...place, by }),
+          {
+            refusal: placeRefusal,
+          },
+        )}
       </div>
       {(end.shorten !== 0 || end.across !== 0) && (
         <>
@@ -355,8 +340,8 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
       )}
       {redraws.length > 0 && (
         <>
-          <GiveBackShares dart={ref} on={on} places={dart.giveBackPlaces} />
-          <DartSums dart={dart} alterations={now[half].alterations} unit={unit} />
+          <GiveBackShares dart={dart} on={on} />
+          <DartSums dart={ref} alterations={plan[half].alterations} unit={unit} />
           <p>
             {redraws.map((alteration) => (
               <button
@@ -375,6 +360,49 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
       )}
       <DartSurgeryControls dart={dart} plan={plan} work={work} on={on} />
     </section>
+  );
+}
+
+/** What is to be said of the dart as it is just now, about what is said of it while nothing moves. */
+function VerdictWords({
+  dart,
+  unit,
+  children,
+}: {
+  readonly dart: PlannedDart;
+  readonly unit: LengthUnit;
+  readonly children: ReactNode;
+}) {
+  const now = useDartNow(dart);
+  const stop = stopSentence(now, unit);
+  const trued = truingSentence(now, unit);
+  const usual = now.endJudged === null || endsAsUsual(now.endJudged);
+  return (
+    <div className="verdict-words">
+      <p className="verdict" data-verdict={now.verdict}>
+        {verdictSentence(now, unit)}
+      </p>
+      {stop !== null && (
+        <p className="verdict" data-verdict={usual ? "asWanted" : "tooSharp"}>
+          {stop}
+        </p>
+      )}
+      {children}
+      {trued !== null && <p className="field-hint">{trued}</p>}
+    </div>
+  );
+}
+
+interface AmountOfDartProps extends Pick<AmountFieldProps, "label" | "field" | "unit" | "hint" | "refusal"> {
+  readonly read: (work: Work) => Mm;
+  readonly change: (value: Mm) => DartRedraw;
+}
+
+/** An amount that follows what moves: only the one that changes is drawn anew. */
+function AmountOfDart({ read, change, ...field }: AmountOfDartProps) {
+  const value = useWork(read);
+  return (
+    <AmountField {...field} value={value} step={snapStep(field.unit)} set={(next) => [putOrRemove(change(next))]} />
   );
 }
 

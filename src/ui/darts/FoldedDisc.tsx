@@ -7,12 +7,14 @@ import { SHORTEST_DART } from "../../core/tolerance";
 import { radians, type Mm } from "../../core/units";
 import { discSentence, formatAngle } from "../../words/terms/darts";
 import { formatAmount } from "../../words/terms/length";
+import { useDartNow } from "./useDartNow";
 
 /**
  * Why a wider dart is fuller: a disc of paper with the wearer's own dart cut out of it, and the cone it folds to. The
  * slider tries a shorter dart with the same mouth without touching the plan.
  */
-export function FoldedDisc({ dart, unit }: { readonly dart: PlannedDart; readonly unit: LengthUnit }) {
+export function FoldedDisc({ dart: settled, unit }: { readonly dart: PlannedDart; readonly unit: LengthUnit }) {
+  const dart = useDartNow(settled);
   const id = useId();
   const [tried, setTried] = useState(0);
   const { drawn } = dart;

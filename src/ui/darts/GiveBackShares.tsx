@@ -1,36 +1,38 @@
-import type { GiveBackPlace, Half } from "../../core/decisions/alteration";
+import type { GiveBack, Half } from "../../core/decisions/alteration";
 import { useId } from "react";
-import type { DartRef } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
+import type { PlannedDart } from "../../core/plan/plan";
+import type { Work } from "../../core/decisions/work";
 import { sharesOf } from "../../core/plan/dartEdit";
 import { sharesWith, wholeShares } from "../../core/plan/giveBackShares";
 import { placeWords } from "../../words/terms/darts";
 import { Slider } from "../fields/Slider";
 import { useEntry } from "../fields/useEntry";
 import { useSettledWork, useWork } from "../session/useWork";
+import { useDartNow } from "./useDartNow";
 
 export interface GiveBackSharesProps {
-  readonly dart: DartRef;
-  readonly places: readonly GiveBackPlace[];
+  readonly dart: PlannedDart;
   /** The half that they are for; undefined: both. */
   readonly on: Half | undefined;
 }
 
 const PERCENT_STEP = 5;
 
+/** One and the same, so that it is not taken for another answer. */
+const NONE: GiveBack = {};
+
 /** Where what a dart sets free goes: shares that always make a whole. One slide, or one visit to a number, is one step of undo. */
-export function GiveBackShares({ dart, places, on }: GiveBackSharesProps) {
-  const now = sharesOf(
-    useWork((work) => work),
-    dart,
-    on,
-  );
+export function GiveBackShares({ dart: settled, on }: GiveBackSharesProps) {
+  const { ref: dart } = settled;
+  const { giveBackPlaces: places } = useDartNow(settled);
+  const shares = (work: Work): GiveBack => {
+    const said = sharesOf(work, dart, on);
+    return Object.keys(said).length === 0 ? NONE : said;
+  };
+  const now = useWork(shares);
   // The others keep their proportion as it was before the slide, also where it goes past a place that leaves them none.
-  const before = sharesOf(
-    useSettledWork((work) => work),
-    dart,
-    on,
-  );
+  const before = useSettledWork(shares);
   const percents = wholeShares(places, now);
   const [only, ...others] = places;
   if (only === undefined) return null;

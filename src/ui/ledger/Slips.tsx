@@ -30,6 +30,7 @@ export function Slips({ planned, decided, unit }: SlipsProps) {
   const stepped = useRef<{ readonly id: string; readonly way: "earlier" | "later" } | null>(null);
   const ids = useMemo(() => decided.map(({ id }) => id), [decided]);
   const runs = useMemo(() => runsOf(planned, ids), [planned, ids]);
+  const places = useMemo(() => new Map(ids.map((id, place) => [id, place])), [ids]);
   const early = useMemo(() => outOfTradeOrder(decided), [decided]);
   const conflicts = useMemo(() => conflictsBySlip(planned), [planned]);
 
@@ -80,7 +81,7 @@ export function Slips({ planned, decided, unit }: SlipsProps) {
           <h3 className="phase-title">{phaseWords(phase)}</h3>
           <ul className="slips">
             {lines.map((line) => {
-              const at = ids.indexOf(line.planned.id);
+              const at = places.get(line.planned.id) ?? -1;
               const later = early.get(line.planned.id);
               return (
                 <SlipOfPaper

@@ -20,15 +20,22 @@ export interface Run {
  * @param wishes ids of the wearer's slips in the order they are made: of uneven halves the plan has them apart
  */
 export function runsOf(alterations: readonly PlannedAlteration[], order: readonly string[]): readonly Run[] {
-  const groups = [...new Set(alterations.map(ledgerGroup))];
-  const lines = groups.flatMap((group): Line[] => {
-    const own = alterations.filter((planned) => ledgerGroup(planned) === group);
+  const groups = new Map<string, PlannedAlteration[]>();
+  for (const planned of alterations) {
+    const group = ledgerGroup(planned);
+    const own = groups.get(group);
+    if (own === undefined) groups.set(group, [planned]);
+    else own.push(planned);
+  }
+  const lines = [...groups].flatMap(([group, own]): Line[] => {
     const [planned] = own;
     return planned === undefined ? [] : [{ group, planned, pieces: [...new Set(own.flatMap(piecesOfPlanned))] }];
   });
+  const places = new Map(order.map((id, place) => [id, place]));
+  const placeOf = ({ planned }: Line): number => places.get(planned.id) ?? -1;
   const from = (source: PlannedAlteration["source"]): readonly Line[] =>
     lines.filter(({ planned }) => planned.source === source);
-  const wearers = from("wearer").toSorted((a, b) => order.indexOf(a.planned.id) - order.indexOf(b.planned.id));
+  const wearers = from("wearer").toSorted((a, b) => placeOf(a) - placeOf(b));
   const after = wearers.findIndex(({ planned }) => rankOf(planned.phase) > rankOf("length"));
   const split = after < 0 ? wearers.length : after;
   return inRuns([...from("blend"), ...wearers.slice(0, split), ...from("bust"), ...wearers.slice(split)]);

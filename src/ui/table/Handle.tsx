@@ -2,10 +2,11 @@ import { memo, useEffect, useRef } from "react";
 import type { Half } from "../../core/decisions/alteration";
 import type { Work } from "../../core/decisions/work";
 import { piecePoint, type PiecePoint } from "../../core/geometry/point";
-import type { DartRef } from "../../core/pattern/piece";
+import { isSameDart, type DartRef } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
 import { dartOn } from "../../core/plan/dartHalves";
 import { planOf } from "../../core/plan/planOf";
+import { isSame } from "../../core/same";
 import { onTable, type Place } from "../../drawing/index";
 import { useGesture, useWorkStore } from "../session/useWork";
 import { useViewState } from "../session/viewState";
@@ -35,6 +36,7 @@ const LEAST_SEEN = 3.5;
 /** mm to a pixel up to which they are of the full size. */
 const FULL_AT = 1.4;
 const TOUCHED = 22;
+const reachOf = (room: number): number => Math.max(SEEN, Math.min(TOUCHED, room));
 /** A run of arrow keys is one step of undo until the keys rest this long. */
 const KEY_REST = 900;
 
@@ -44,6 +46,20 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowUp: [0, -1],
   ArrowDown: [0, 1],
 };
+
+/** A dart is named anew in every plan; all else is the very same or another one. */
+const isSameHandle = (was: HandleProps, is: HandleProps): boolean =>
+  was.x === is.x &&
+  was.y === is.y &&
+  was.label === is.label &&
+  reachOf(was.room) === reachOf(is.room) &&
+  was.selected === is.selected &&
+  was.place === is.place &&
+  was.half === is.half &&
+  was.mmPerPixel === is.mmPerPixel &&
+  was.end === is.end &&
+  was.onSay === is.onSay &&
+  isSameDart(was.dart, is.dart);
 
 /** A dart's end or mouth end: dragged with mouse, finger or pen, moved with the arrow keys, put back with Escape. */
 export const Handle = memo((props: HandleProps) => {
@@ -92,12 +108,17 @@ export const Handle = memo((props: HandleProps) => {
     let latest: { x: number; y: number } | null = null;
     let frame = 0;
     let begun = false;
+    let asked: Command | null = null;
     const show = (): void => {
       frame = 0;
       if (latest === null) return;
       // What is held is the spot she touched, so the handle does not jump under the finger.
       const to = piecePoint(x + across * (latest.x - start.x) * toTable.a, y + (latest.y - start.y) * toTable.d);
-      gesture.preview([mover(to)]);
+      const command = mover(to);
+      // It goes by whole steps: most moves of a slow hand ask for what is shown already.
+      if (asked !== null && isSame(command, asked)) return;
+      asked = command;
+      gesture.preview([command]);
     };
     const onMove = (move: PointerEvent): void => {
       if (move.pointerId !== event.pointerId) return;
@@ -210,7 +231,7 @@ export const Handle = memo((props: HandleProps) => {
       onBlur={() => finishKeys()}
       onFocus={choose}
     >
-      <circle className="handle-touch" r={Math.max(SEEN, Math.min(TOUCHED, room)) * mmPerPixel} />
+      <circle className="handle-touch" r={reachOf(room) * mmPerPixel} />
       <circle className="handle-focus" r={r * 1.9} />
       {end === "apex" ? (
         <circle className="handle-dot" r={r} />
@@ -219,4 +240,4 @@ export const Handle = memo((props: HandleProps) => {
       )}
     </g>
   );
-});
+}, isSameHandle);

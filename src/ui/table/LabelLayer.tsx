@@ -1,5 +1,5 @@
 import { memo } from "react";
-import { textPixels, type Label } from "../../drawing/index";
+import { isWrittenAlike, textPixels, type Label } from "../../drawing/index";
 
 export interface LabelLayerProps {
   readonly labels: readonly Label[];
@@ -11,28 +11,49 @@ export interface LabelLayerProps {
 /** What is written beside the pieces, at one size on the screen whatever the zoom. */
 export const LabelLayer = memo(({ labels, mmPerPixel, onLight }: LabelLayerProps) => (
   <g className="labels" aria-hidden="true">
-    {labels.map((label) => {
-      const size = textPixels(label) * mmPerPixel;
-      const { alterations } = label;
-      const light =
-        alterations === undefined || onLight === undefined ? {} : { onPointerDown: () => onLight(alterations) };
-      return (
-        <g key={label.id} className={`label label-${label.kind}`} {...light}>
-          {label.leader !== null && (
-            <path
-              className="leader"
-              d={`M${label.leader.x} ${label.leader.y}L${label.x - size * 0.3} ${label.y + size * 0.2}`}
-            />
-          )}
-          <text x={label.x} y={label.y} fontSize={size} textAnchor={label.anchor}>
-            {label.lines.map((line, index) => (
-              <tspan key={`${index} ${line}`} x={label.x} dy={index === 0 ? 0 : "1.25em"}>
-                {line}
-              </tspan>
-            ))}
-          </text>
-        </g>
-      );
-    })}
+    {labels.map((label) => (
+      <Written
+        key={label.id}
+        label={label}
+        mmPerPixel={mmPerPixel}
+        // What lights nothing is drawn alike whoever listens.
+        onLight={label.alterations === undefined ? undefined : onLight}
+      />
+    ))}
   </g>
 ));
+
+interface WrittenProps {
+  readonly label: Label;
+  readonly mmPerPixel: number;
+  readonly onLight: ((alterations: string) => void) | undefined;
+}
+
+/** One label. All are worked out anew at every move; what reads and stands as it did is left as it is. */
+const Written = memo(
+  ({ label, mmPerPixel, onLight }: WrittenProps) => {
+    const size = textPixels(label) * mmPerPixel;
+    const { alterations } = label;
+    const light =
+      alterations === undefined || onLight === undefined ? {} : { onPointerDown: () => onLight(alterations) };
+    return (
+      <g className={`label label-${label.kind}`} {...light}>
+        {label.leader !== null && (
+          <path
+            className="leader"
+            d={`M${label.leader.x} ${label.leader.y}L${label.x - size * 0.3} ${label.y + size * 0.2}`}
+          />
+        )}
+        <text x={label.x} y={label.y} fontSize={size} textAnchor={label.anchor}>
+          {label.lines.map((line, index) => (
+            // By their place: another figure is written into the line that is there.
+            <tspan key={index} x={label.x} dy={index === 0 ? 0 : "1.25em"}>
+              {line}
+            </tspan>
+          ))}
+        </text>
+      </g>
+    );
+  },
+  (was, is) => was.mmPerPixel === is.mmPerPixel && was.onLight === is.onLight && isWrittenAlike(was.label, is.label),
+);

@@ -24,11 +24,11 @@ export function LitSlip({
     <g className="lit" aria-hidden="true">
       {alterations.map((planned) => {
         if (!planned.outcome.ok || planned.outcome.value.surgery.some(({ parts }) => parts.length > 0)) return null;
-        return planned.outcome.value.moved.map(({ piece, from, to }) => {
+        return planned.outcome.value.moved.map(({ piece, from, to }, index) => {
           const place = places.find((other) => other.piece === piece);
           return (
             place !== undefined && (
-              <g key={`${planned.id} ${piece} ${to.x} ${to.y}`} transform={placeTransform(place)}>
+              <g key={`${planned.id} ${index}`} transform={placeTransform(place)}>
                 <path d={`M${from.x} ${from.y}L${to.x} ${to.y}`} />
                 <circle cx={to.x} cy={to.y} r={RING * mmPerPixel} />
               </g>

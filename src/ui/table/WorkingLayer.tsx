@@ -35,7 +35,14 @@ export const WorkingLayer = memo(
               selected={selected?.piece === place.piece ? selected : null}
               onSelect={onSelect}
             />
-            {place.piece === plan.bustPiece && <BustPoints plan={plan} mmPerPixel={mmPerPixel} onLight={onLight} />}
+            {place.piece === plan.bustPiece && (
+              <BustPoints
+                bustPoint={plan.bustPoint}
+                changedBy={bustGroupOf(plan)}
+                mmPerPixel={mmPerPixel}
+                onLight={onLight}
+              />
+            )}
           </g>
         );
       })}
@@ -75,8 +82,8 @@ const WorkingPiece = memo(({ drawn, printed, before, mmPerPixel, selected, onSel
           <path className="taken" d={under.outline} clipPath={`url(#${id}new)`} />
         </>
       )}
-      {marks.levels.map((d) => (
-        <path key={d} className="level" d={d} />
+      {marks.levels.map((d, index) => (
+        <path key={index} className="level" d={d} />
       ))}
       {old !== null && <path className="before" d={old.stitch} />}
       {old?.darts.map((dart) => (
@@ -116,20 +123,26 @@ function Grain({ marks, mmPerPixel }: { readonly marks: PieceMarks; readonly mmP
 const CROSS = 6;
 const TOUCHED = 12;
 
+/** What the ledger calls the alteration that changed the bust; null: none did. */
+function bustGroupOf({ alterations }: PlanHalf): string | null {
+  const planned = alterations.find(({ source }) => source === "bust");
+  return planned === undefined ? null : ledgerGroup(planned);
+}
+
 interface BustPointsProps {
-  readonly plan: PlanHalf;
+  readonly bustPoint: PlanHalf["bustPoint"];
+  readonly changedBy: string | null;
   readonly mmPerPixel: number;
   readonly onLight: (planned: string) => void;
 }
 
 /** The bust point: hers over the pattern's. Touched, it lights the slip that changed the bust, if one did. */
-function BustPoints({ plan, mmPerPixel, onLight }: BustPointsProps) {
-  const { printed, own, probable } = plan.bustPoint;
+const BustPoints = memo(({ bustPoint, changedBy, mmPerPixel, onLight }: BustPointsProps) => {
+  const { printed, own, probable } = bustPoint;
   const r = CROSS * mmPerPixel;
   const mark = (x: number, y: number): string =>
     `M${x - 1.7 * r} ${y}H${x + 1.7 * r}M${x} ${y - 1.7 * r}V${y + 1.7 * r}M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0`;
   const shown = own ?? printed;
-  const planned = plan.alterations.find(({ source }) => source === "bust");
   return (
     <g className="bust-points" aria-hidden="true">
       {probable !== null && (
@@ -143,15 +156,15 @@ function BustPoints({ plan, mmPerPixel, onLight }: BustPointsProps) {
       )}
       {own !== null && <path className="bust-point printed-point" d={mark(printed.x, printed.y)} />}
       <path className="bust-point" d={mark(shown.x, shown.y)} />
-      {planned !== undefined && (
+      {changedBy !== null && (
         <circle
           className="bust-touch"
           cx={shown.x}
           cy={shown.y}
           r={TOUCHED * mmPerPixel}
-          onPointerDown={() => onLight(ledgerGroup(planned))}
+          onPointerDown={() => onLight(changedBy)}
         />
       )}
     </g>
   );
-}
+});
