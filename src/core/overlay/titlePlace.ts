@@ -69,7 +69,7 @@ function freeBox(strip: Strip, obstacles: readonly PiecePoint[], room: Mm): Slan
       let next = 0;
       for (let u = strip.u[0] + EDGE; u <= lastU; u += STEP) {
         // The first that is not left of the words: where it is not right of them either, it is in their way.
-        while ((level[next]?.x ?? Infinity) < u - CLEAR) next += 1;
+        for (let i = next; i < level.length && (level[i]?.x ?? Infinity) < u - CLEAR; i += 1) next = i + 1;
         if ((level[next]?.x ?? Infinity) <= u + width + CLEAR) continue;
         const box = slantBoxOf({ turn: strip.turn, u: [u, u + width], v: [v, v + height] });
         // Words up a strip are read from its right.

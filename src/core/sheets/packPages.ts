@@ -220,7 +220,7 @@ class Sheet {
   /** @param blocked for each turned piece, by page, the offsets at which it cannot lie as the sheet is now */
   #layInOneOf(
     candidate: Prepared,
-    spots: Spot[],
+    spots: readonly Spot[],
     { whole, backwards }: Habit,
     blocked: Map<Shape, Uint32Array[]>,
   ): Lying | null {
@@ -230,14 +230,18 @@ class Sheet {
       p.room - q.room ||
       p.row - q.row ||
       p.column - q.column;
-    spots.sort(order);
-    for (let start = 0, end = 0; start < spots.length; start = end) {
-      const first = invariant(spots[start], "spot");
-      for (end = start + 1; end < spots.length && order(first, invariant(spots[end], "spot")) === 0;) end++;
-      const { column, row } = first;
+    // Where nothing tells spots apart, the ways to lie on them are tried as they come.
+    const groups: Spot[][] = [];
+    for (const spot of spots.toSorted(order)) {
+      const before = groups.at(-1);
+      if (before?.[0] !== undefined && order(before[0], spot) === 0) before.push(spot);
+      else groups.push([spot]);
+    }
+    for (const alike of groups) {
+      const { column, row } = invariant(alike[0], "spot");
       const page = row * columns + column;
       const free: { pattern: Pattern; shape: Shape; way: Way; taken: Uint32Array }[] = [];
-      for (const { pattern } of spots.slice(start, end)) {
+      for (const { pattern } of alike) {
         for (const { shape, ways, all } of pattern.turns) {
           const ofShape = blocked.get(shape) ?? [];
           blocked.set(shape, ofShape);
@@ -246,7 +250,6 @@ class Sheet {
           for (const way of ways) free.push({ pattern, shape, way, taken });
         }
       }
-      // Where nothing tells the spots apart, the ways to lie on them are tried as they come.
       free.sort((p, q) => p.way.at - q.way.at);
       for (const { pattern, shape, way, taken } of free) {
         const offset = freeOffset(way.offsets, taken, this.#page, backwards);
