@@ -1,6 +1,6 @@
 /**
- * The bench: prints tables, asserts nothing. `npm run bench` prints all; `-- bodies`, `-- bust`, `-- dresses`, `-- estimates`, `-- halves`, `-- many`, `-- plans` and `-- proposals` each a
- * part, and `-- node` leaves the browser out.
+ * The bench: prints tables, asserts nothing. `npm run bench` prints all; `-- bodies`, `-- bust`, `-- dresses`, `-- estimates`, `-- halves`, `-- many`, `-- open`,
+ * `-- overlay`, `-- paper`, `-- plans` and `-- proposals` each a part, and `-- node` leaves the browser out.
  */
 import { benchBodies } from "./bodies";
 import { benchBrowser } from "./browser";
@@ -9,6 +9,9 @@ import { printEstimates } from "./estimates";
 import { benchBust } from "./bust";
 import { benchHalves } from "./halves";
 import { benchMany } from "./many";
+import { benchOpening } from "./opening";
+import { benchOverlays } from "./overlays";
+import { benchLaying } from "./paper";
 import { benchPlans } from "./plans";
 import { benchProposals } from "./proposals";
 
@@ -21,6 +24,9 @@ const PARTS = {
   bust: benchBust,
   estimates: printEstimates,
   proposals: benchProposals,
+  paper: benchLaying,
+  overlay: benchOverlays,
+  open: benchOpening,
 };
 const asked = Object.entries(PARTS).filter(([name]) => process.argv.includes(name));
 

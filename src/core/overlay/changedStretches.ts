@@ -1,8 +1,9 @@
 /** Which stretches of a line lie off all of the lines that were printed in its place. */
-import { edgeNearest, edgeParameterAtLength, edgePointAt, type EdgeCurve } from "../geometry/edgeCurve";
-import { distance } from "../geometry/point";
+import { edgeParameterAtLength, edgePointAt, type EdgeCurve } from "../geometry/edgeCurve";
+import { distance, type PiecePoint } from "../geometry/point";
 import { SAME_LINE, SHORTEST_CUT } from "../tolerance";
 import type { Mm } from "../units";
+import { nearestOfAll } from "./nearestOfAll";
 import type { SewnLine } from "./sewnLines";
 
 /** Lengths from the start of a line (or of a ring of lines), mm. Of a ring the second may be past its end. */
@@ -19,10 +20,11 @@ export interface Stretch {
 export function changedStretches(line: SewnLine, printed: readonly EdgeCurve<"piece">[]): readonly Stretch[] {
   if (printed.length === 0) return [{ from: 0, to: line.length }];
   if (printed.some((old) => isSameEdge(line.curve, old))) return [];
+  const nearestOf = nearestOfAll(printed);
   const found: Stretch[] = [];
   const look = (from: Mm, to: Mm): void => {
     const half = (to - from) / 2;
-    const off = offPrinted(line, from + half, printed);
+    const off = nearestOf(pointAtLength(line, from + half))?.distance ?? Infinity;
     if (off + half <= SAME_LINE) return;
     if (off - half > SAME_LINE || to - from <= SHORTEST_CUT) {
       const last = found.at(-1);
@@ -37,10 +39,8 @@ export function changedStretches(line: SewnLine, printed: readonly EdgeCurve<"pi
   return found;
 }
 
-function offPrinted(line: SewnLine, length: Mm, printed: readonly EdgeCurve<"piece">[]): Mm {
-  const at = edgePointAt(line.curve, edgeParameterAtLength(line.curve, length));
-  return Math.min(...printed.map((old) => edgeNearest(old, at).distance));
-}
+const pointAtLength = ({ curve }: SewnLine, length: Mm): PiecePoint =>
+  edgePointAt(curve, edgeParameterAtLength(curve, length));
 
 /** Points of two cubics at one parameter are no further apart than the furthest of their controls. */
 function isSameEdge(a: EdgeCurve<"piece">, b: EdgeCurve<"piece">): boolean {

@@ -4,7 +4,7 @@ import { pointNames, pointOf, type Piece, type PointName } from "../pattern/piec
 import { TWINS } from "../tolerance";
 import type { Mm, Radians } from "../units";
 import type { LayOnPoint } from "./overlay";
-import { isInStrip, stripAbout, stripArea, stripReach, widened, type Strip } from "./strip";
+import { isInStrip, stripAbout, stripArea, stripReach, stripWith, widened, type Strip } from "./strip";
 
 /** mm. Two points this far apart hold a strip from turning: half a millimetre out at one of them shows as half a degree. */
 const LAY_ON_APART: Mm = 60;
@@ -72,8 +72,13 @@ function heldAt(
   turn: Radians,
   { longest, margin }: Room,
 ): Held | null {
+  const bare = lines.length === 0 ? null : stripAbout(lines, turn);
   const withPoints = (added: readonly LayOnPoint[]): Held | null => {
-    const about = stripAbout([...lines, ...added.map(({ at }) => at)], turn);
+    const about = stripWith(
+      bare,
+      added.map(({ at }) => at),
+      turn,
+    );
     const within = widened(about, margin - CROSS_ROOM);
     const layOn = points.filter(({ at }) => isInStrip(within, at));
     const strip = widened(about, margin);

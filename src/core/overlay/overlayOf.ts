@@ -34,6 +34,7 @@ import type {
   PatchOf,
   TooMuchWhy,
 } from "./overlay";
+import { nearestOfAll } from "./nearestOfAll";
 import { ringLength } from "./ringParts";
 import { levelLinesOf, sewnLegs, sewnRing, type SewnLine } from "./sewnLines";
 import { isInStrip, partsInStrip, stripArea, stripRing, uprightBox, widened, type Strip } from "./strip";
@@ -188,9 +189,13 @@ function stripsOf({ plan, longest, old }: Sheet, one: HalfPiece): Told {
   // all their paper. What only slid apart is cut and moved on the tissue itself.
   const isWanted = motions.some(({ angle }) => angle !== 0);
   if (share > MOST_MOVED && !isWanted) return tooMuch;
+  const [seams, legs] = [sewnRing(tissue), sewnLegs(tissue)];
   const print: Print = {
     nest: own.nest,
     tissue,
+    seams,
+    legs,
+    besides: new Map(),
     points: printedPoints(tissue),
     others: old === null ? neighboursOf(own, one) : [],
     isOld: old !== null,
@@ -236,11 +241,20 @@ function paperOf(piece: Piece): number {
 /** Strips that take less paper as one are made one, those that save most first. */
 function joined(single: readonly Laid[], print: Print, longest: Mm): readonly Laid[] {
   let strips = [...single];
+  // Every two are laid as one only once: both are there in many rounds.
+  const known = new Map<Laid, Map<Laid, Joined | null>>();
+  const pairOf = (a: Laid, b: Laid): Joined | null => {
+    const ofA = known.get(a) ?? new Map<Laid, Joined | null>();
+    known.set(a, ofA);
+    const pair = ofA.get(b);
+    if (pair !== undefined) return pair;
+    const made = asOne(a, b, print, longest);
+    ofA.set(b, made);
+    return made;
+  };
   // Every round leaves one strip less.
   for (let count = single.length; count > 1; count -= 1) {
-    const pairs = strips.flatMap((a, index) =>
-      strips.slice(index + 1).flatMap((b) => asOne(a, b, print, longest) ?? []),
-    );
+    const pairs = strips.flatMap((a, index) => strips.slice(index + 1).flatMap((b) => pairOf(a, b) ?? []));
     const best = pairs.toSorted((p, q) => q.saved - p.saved)[0];
     if (best === undefined) return strips;
     strips = strips.flatMap((strip) => (strip === best.a ? [best.both] : strip === best.b ? [] : [strip]));
@@ -277,6 +291,11 @@ const motionsOf = (alterations: readonly PlannedAlteration[], piece: PieceName):
 interface Print {
   readonly nest: Nest;
   readonly tissue: Piece;
+  /** Its sewn lines. */
+  readonly seams: readonly SewnLine[];
+  readonly legs: readonly SewnLine[];
+  /** What was found beside lines of hers: they lie on many strips that are tried. */
+  readonly besides: Map<SewnLine, readonly PiecePoint[]>;
   readonly points: ReturnType<typeof printedPoints>;
   /** Places in the chart of the printed lines that the wearer's runs between. */
   readonly others: readonly number[];
@@ -310,7 +329,12 @@ function layInParts(draft: Draft, print: Print, longest: Mm): readonly Laid[] | 
   for (let count = 1; count <= MOST_PARTS; count += 1) {
     const parts = count === 1 ? [draft] : inParts(draft, count);
     for (const margin of MARGINS) {
-      const laid = parts.flatMap((part) => layOne(part, print, { longest, margin }) ?? []);
+      const laid: Laid[] = [];
+      for (const part of parts) {
+        const one = layOne(part, print, { longest, margin });
+        if (one === null) break;
+        laid.push(one);
+      }
       if (laid.length === parts.length) return laid;
     }
   }
@@ -325,7 +349,7 @@ interface Paper {
 function layOne(draft: Draft, print: Print, { longest, margin }: Paper): Laid | null {
   const lines = [...draft.seams, ...draft.legs];
   const points = lines.flatMap(({ curve }) => edgeFlatten(curve, PLACED_ACCURACY));
-  const held = holdBy([...points, ...besideOf(draft, print.tissue)], print.points, turnsOf(draft), { longest, margin });
+  const held = holdBy([...points, ...besideOf(draft, print)], print.points, turnsOf(draft), { longest, margin });
   if (held === null) return null;
   const inked = longEnough(held.strip);
   const drawn = [
@@ -356,29 +380,28 @@ function turnsOf({ seams, legs }: Draft): readonly Radians[] {
 }
 
 /** The printed points beside the wearer's line: where the base size's own line runs. */
-function besideOf({ seams, legs }: Draft, tissue: Piece): readonly PiecePoint[] {
-  const printed = { seams: sewnRing(tissue), legs: sewnLegs(tissue) };
+function besideOf(
+  { seams, legs }: Draft,
+  { seams: printedSeams, legs: printedLegs, besides }: Print,
+): readonly PiecePoint[] {
+  const besideLine = (line: SewnLine, isSame: (printed: SewnLine) => boolean, all: readonly SewnLine[]) => {
+    const found = besides.get(line) ?? beside(line, all.filter(isSame));
+    besides.set(line, found);
+    return found;
+  };
   return [
-    ...seams.flatMap((line) =>
-      beside(
-        line,
-        printed.seams.filter(({ seam }) => seam === line.seam),
-      ),
-    ),
-    ...legs.flatMap((line) =>
-      beside(
-        line,
-        printed.legs.filter(({ dart }) => dart === line.dart),
-      ),
-    ),
+    ...seams.flatMap((line) => besideLine(line, ({ seam }) => seam === line.seam, printedSeams)),
+    ...legs.flatMap((line) => besideLine(line, ({ dart }) => dart === line.dart, printedLegs)),
   ];
 }
 
-const beside = (line: SewnLine, all: readonly SewnLine[]): readonly PiecePoint[] =>
-  sampled(line.curve).flatMap((at) => {
-    const near = all.map(({ curve }) => edgeNearest(curve, at)).toSorted((p, q) => p.distance - q.distance)[0];
-    return near !== undefined && near.distance <= BESIDE ? [near.point] : [];
+const beside = (line: SewnLine, all: readonly SewnLine[]): readonly PiecePoint[] => {
+  const nearestOf = nearestOfAll(all.map(({ curve }) => curve));
+  return sampled(line.curve).flatMap((at) => {
+    const near = nearestOf(at);
+    return near !== null && near.distance <= BESIDE ? [near.point] : [];
   });
+};
 
 const sampled = (curve: EdgeCurve<"piece">): readonly PiecePoint[] => {
   const points = edgeFlatten(curve, PLACED_ACCURACY);
@@ -393,21 +416,21 @@ const baseSizeLines = (print: Print, strip: Strip): readonly EdgeCurve<"piece">[
   baseSizeParts(print, strip).flatMap(({ edges }) => edges);
 
 /** The seams as they are printed: how a dart is folded shut at its mouth our own draft shows, and a file of hers need not. */
-const printedSeams = ({ source }: Nest, tissue: Piece, isOld: boolean): readonly SewnLine[] =>
-  sewnRing(tissue).filter(({ dart }) => isOld || source !== "own" || dart === null);
+const printedSeams = ({ source }: Nest, seams: readonly SewnLine[], isOld: boolean): readonly SewnLine[] =>
+  seams.filter(({ dart }) => isOld || source !== "own" || dart === null);
 
-function baseSizeParts({ nest, tissue, isOld }: Print, strip: Strip): readonly PatchLine[] {
+function baseSizeParts({ nest, tissue, seams, legs, isOld }: Print, strip: Strip): readonly PatchLine[] {
   const within = widened(strip, -INSET);
   const cut = (kind: PatchLine["kind"], curves: readonly EdgeCurve<"piece">[]): readonly PatchLine[] =>
     chained(curves.flatMap((curve) => partsInStrip(curve, within))).map((edges) => ({ kind, edges }));
   return [
     ...cut(
       "seam",
-      printedSeams(nest, tissue, isOld).map(({ curve }) => curve),
+      printedSeams(nest, seams, isOld).map(({ curve }) => curve),
     ),
     ...cut(
       "dartLeg",
-      sewnLegs(tissue).map(({ curve }) => curve),
+      legs.map(({ curve }) => curve),
     ),
     ...cut("level", levelLinesOf(tissue)),
   ];
@@ -425,7 +448,7 @@ function otherLines({ of, seams }: Draft, { nest, tissue, others }: Print, strip
   return others.flatMap((size) => {
     const printed = nest.sizes[size]?.find(({ name }) => name === tissue.name);
     if (printed === undefined) return [];
-    return printedSeams(nest, printed, false)
+    return printedSeams(nest, sewnRing(printed), false)
       .filter((line) => seams.some(({ seam }) => seam === line.seam))
       .flatMap(({ curve }) => partsInStrip(curve, within).map((part) => ({ size, curve: part })));
   });

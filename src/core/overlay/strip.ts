@@ -32,6 +32,18 @@ export function stripAbout(points: readonly PiecePoint[], turn: Radians): Strip 
   return { turn, u: range(turned.map(({ x }) => x)), v: range(turned.map(({ y }) => y)) };
 }
 
+/** The smallest that holds another at that slant, too. */
+export function stripWith(strip: Strip | null, points: readonly PiecePoint[], turn: Radians): Strip {
+  if (strip === null) return stripAbout(points, turn);
+  if (points.length === 0) return strip;
+  const { u, v } = stripAbout(points, turn);
+  return {
+    turn,
+    u: [Math.min(strip.u[0], u[0]), Math.max(strip.u[1], u[1])],
+    v: [Math.min(strip.v[0], v[0]), Math.max(strip.v[1], v[1])],
+  };
+}
+
 export const stripWidth = ({ u }: Strip): Mm => u[1] - u[0];
 export const stripHeight = ({ v }: Strip): Mm => v[1] - v[0];
 export const stripArea = (strip: Strip): number => stripWidth(strip) * stripHeight(strip);

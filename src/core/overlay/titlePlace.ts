@@ -51,7 +51,8 @@ export function placeTitle(
     .flatMap((by) => (by === 0 ? [strip] : SIDES.map((side) => widened(strip, by, side))))
     .filter((one) => stripReach(one) <= longest)
     .toSorted((a, b) => stripArea(a) - stripArea(b));
-  const obstacles = lines.map((p) => toStrip(p, strip.turn));
+  // From left to right, so that each level of a strip is gone along once.
+  const obstacles = lines.map((p) => toStrip(p, strip.turn)).toSorted((p, q) => p.x - q.x);
   for (const one of wider) {
     const title = freeBox(one, obstacles, room);
     if (title !== null) return { strip: one, title };
@@ -64,11 +65,12 @@ function freeBox(strip: Strip, obstacles: readonly PiecePoint[], room: Mm): Slan
     const [width, height] = isAcross ? [TITLE.width, room] : [room, TITLE.width];
     const [lastU, lastV] = [strip.u[1] - EDGE - width, strip.v[1] - EDGE - height];
     for (let v = strip.v[0] + EDGE; v <= lastV; v += STEP) {
+      const level = obstacles.filter(({ y }) => y >= v - CLEAR && y <= v + height + CLEAR);
+      let next = 0;
       for (let u = strip.u[0] + EDGE; u <= lastU; u += STEP) {
-        const isFree = obstacles.every(
-          ({ x, y }) => x < u - CLEAR || x > u + width + CLEAR || y < v - CLEAR || y > v + height + CLEAR,
-        );
-        if (!isFree) continue;
+        // The first that is not left of the words: where it is not right of them either, it is in their way.
+        for (let i = next; i < level.length && (level[i]?.x ?? Infinity) < u - CLEAR; i += 1) next = i + 1;
+        if ((level[next]?.x ?? Infinity) <= u + width + CLEAR) continue;
         const box = slantBoxOf({ turn: strip.turn, u: [u, u + width], v: [v, v + height] });
         // Words up a strip are read from its right.
         return isAcross ? box : { ...box, width: box.height, height: box.width, turn: radians(box.turn - Math.PI / 2) };

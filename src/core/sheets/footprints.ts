@@ -15,7 +15,7 @@ const FINE = 2;
 const MOST_FINE = 1000;
 
 /** Cells. Offsets are tried this far apart: trying each takes four times as long and saves hardly a page. */
-const STRIDE = 2;
+export const STRIDE = 2;
 
 /** One way to lie on the pages: which ones, counted from the page of the shape's corner, and all offsets that give it. */
 export interface Footprint {

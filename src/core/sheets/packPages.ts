@@ -2,9 +2,10 @@
  * Lays pieces on the grid of pages so that few pages are needed: one piece after the other where it needs the fewest new
  * pages, then again and again some pieces taken up and laid anew in another order, the better of both kept.
  */
+import { invariant } from "../result";
 import type { Mm } from "../units";
-import { emptyRows, isFree, stamp, type BitRows } from "./bitRows";
-import type { CellsPerPage, Footprint } from "./footprints";
+import { Clashes, pageBitsOf, type PageBits } from "./clashes";
+import { STRIDE, type CellsPerPage, type Footprint } from "./footprints";
 import type { PageGrid } from "./pageGrid";
 import { cellsOver, type CellSize, type Laid, type Shape, type Shapes } from "./shapes";
 import { shuffled, steadyChooser, type Chooser } from "./steadyChoice";
@@ -25,7 +26,7 @@ export interface Field {
 
 /** One piece where it lies, and the pages that it needs there. */
 interface Lying extends Laid {
-  readonly candidate: Candidate;
+  readonly candidate: Prepared;
   readonly pages: readonly number[];
 }
 
@@ -42,16 +43,73 @@ export interface Arrangement {
 /** Footprints with so many pages more than the least are left out: they hardly ever save a page, and cost half the time. */
 const MORE_PAGES = 2;
 
+/** One way for a turned piece to lie on the pages, at its place among all ways of the piece. */
+interface Way {
+  readonly at: number;
+  readonly offsets: OffsetBits;
+}
+
+/** A turned piece with all its ways to lie on some pages, and their offsets together. */
+interface Turned {
+  readonly shape: Shape;
+  readonly ways: Way[];
+  all: OffsetBits;
+}
+
+/** Offsets as bits, and the first and the last word that has any. */
+interface OffsetBits {
+  readonly bits: Uint32Array;
+  readonly first: number;
+  readonly last: number;
+}
+
+/** All ways to lie on the same pages: what is new and what is free on them is the same, and is asked once. */
+interface Pattern extends Omit<Footprint, "offsets"> {
+  readonly turns: readonly Turned[];
+}
+
+/** A piece with its ways to lie, by the pages that they need. */
+interface Prepared {
+  readonly shapes: Shapes;
+  readonly patterns: readonly Pattern[];
+}
+
 /** The candidate without the footprints that waste pages. */
-function thrifty({ shapes, turns }: Candidate): Candidate {
+function prepared({ shapes, turns }: Candidate, page: PageBits): Prepared {
   const least = Math.min(...turns.flatMap(({ footprints }) => footprints.map(({ pages }) => pages.length)));
-  return {
-    shapes,
-    turns: turns.map(({ shape, footprints }) => ({
-      shape,
-      footprints: footprints.filter(({ pages }) => pages.length <= least + MORE_PAGES),
-    })),
-  };
+  const patterns = new Map<string, Omit<Footprint, "offsets"> & { readonly turns: Turned[] }>();
+  let at = 0;
+  for (const { shape, footprints } of turns) {
+    const own = new Map<string, Footprint["offsets"]>();
+    for (const footprint of footprints) {
+      const { pages, columns, rows, offsets } = footprint;
+      if (pages.length > least + MORE_PAGES) continue;
+      const key = `${columns} ${rows} ${pages.map(({ column, row }) => `${column},${row}`).join(" ")}`;
+      const pattern = patterns.get(key) ?? { pages, columns, rows, turns: [] };
+      patterns.set(key, pattern);
+      own.set(key, [...(own.get(key) ?? []), ...offsets]);
+      if (pattern.turns.at(-1)?.shape !== shape) pattern.turns.push({ shape, ways: [], all: NONE });
+      pattern.turns.at(-1)?.ways.push({ at, offsets: bitsOf(offsets, page) });
+      at++;
+    }
+    for (const [key, offsets] of own) {
+      const turned = patterns.get(key)?.turns.at(-1);
+      if (turned !== undefined) turned.all = bitsOf(offsets, page);
+    }
+  }
+  return { shapes, patterns: [...patterns.values()] };
+}
+
+const NONE: OffsetBits = { bits: new Uint32Array(), first: 0, last: -1 };
+
+function bitsOf(offsets: Footprint["offsets"], { down, words }: PageBits): OffsetBits {
+  const bits = new Uint32Array(down * words);
+  for (const { x, y } of offsets) {
+    const across = x / STRIDE;
+    const word = (y / STRIDE) * words + (across >>> 5);
+    bits[word] = (bits[word] ?? 0) | (1 << (across & 31));
+  }
+  return { bits, first: bits.findIndex((word) => word !== 0), last: bits.findLastIndex((word) => word !== 0) };
 }
 
 /** How a piece is put where several places need as many new pages. */
@@ -62,80 +120,86 @@ interface Habit {
   readonly backwards: boolean;
 }
 
+const USUAL_HABIT: Habit = { whole: true, backwards: false };
 const HABITS: readonly Habit[] = [
-  { whole: true, backwards: false },
+  USUAL_HABIT,
   { whole: false, backwards: false },
   { whole: true, backwards: true },
   { whole: false, backwards: true },
 ];
 
-/** A turned piece on a page grid, all but its offset on the page chosen. */
+/** The pages that a piece would lie on, all but how it lies on them. */
 interface Spot {
-  readonly shape: Shape;
-  readonly footprint: Footprint;
+  readonly pattern: Pattern;
   /** Of the page that holds its corner. */
   readonly column: number;
   readonly row: number;
   /** What pieces leave free on its pages, mm²; an overlap counts on both of its pages. */
-  room: number;
+  readonly room: number;
 }
 
 /** The sheet while it is being filled. */
 class Sheet {
   readonly lying: Lying[] = [];
   readonly #field: Field;
-  readonly #taken: BitRows;
+  readonly #page: PageBits;
+  readonly #clashes: Clashes;
   /** How many pieces need each page, and how much of their area lies on it, mm². */
   readonly #users: Int32Array;
   readonly #filled: Float64Array;
   #rowsUsed = 0;
+  #pagesUsed = 0;
 
-  constructor(field: Field) {
+  constructor(field: Field, clashes: Clashes) {
     this.#field = field;
-    const { grid, cell, columns, rows } = field;
-    this.#taken = emptyRows(
-      cellsOver((columns - 1) * grid.x.step + grid.x.shown, cell.width),
-      cellsOver((rows - 1) * grid.y.step + grid.y.shown, cell.height),
-    );
+    this.#page = pageBitsOf(field.perPage);
+    this.#clashes = clashes;
+    const { columns, rows } = field;
     this.#users = new Int32Array(columns * rows);
     this.#filled = new Float64Array(columns * rows);
   }
 
   put(piece: Lying): void {
-    const { turn, x, y } = piece;
-    stamp(this.#taken, turn.kept, x - turn.marginX, y - turn.marginY);
     for (const page of piece.pages) {
-      this.#users[page] = (this.#users[page] ?? 0) + 1;
+      const users = this.#users[page] ?? 0;
+      if (users === 0) this.#pagesUsed++;
+      this.#users[page] = users + 1;
       this.#filled[page] = (this.#filled[page] ?? 0) + piece.candidate.shapes.area / piece.pages.length;
       this.#rowsUsed = Math.max(this.#rowsUsed, Math.floor(page / this.#field.columns) + 1);
     }
     this.lying.push(piece);
   }
 
-  /** Lays the piece where it needs the fewest new pages. */
-  lay(candidate: Candidate, habit: Habit): void {
+  /**
+   * Lays the piece where it needs the fewest new pages.
+   *
+   * @param most pages that the sheet may then have; false: it would need more, and nothing is laid
+   */
+  lay(candidate: Prepared, habit: Habit, most: number): boolean {
     const { columns, rows } = this.#field;
     const spots: Spot[][] = [];
-    for (const { shape, footprints } of candidate.turns) {
-      for (const footprint of footprints) {
-        const lastRow = Math.min(this.#rowsUsed, rows - footprint.rows);
-        for (let row = 0; row <= lastRow; row++) {
-          for (let column = 0; column + footprint.columns <= columns; column++) {
-            const fresh = this.#freshPages(footprint, column, row);
-            (spots[fresh] ??= []).push({ shape, footprint, column, row, room: 0 });
-          }
+    for (const pattern of candidate.patterns) {
+      const lastRow = Math.min(this.#rowsUsed, rows - pattern.rows);
+      for (let row = 0; row <= lastRow; row++) {
+        for (let column = 0; column + pattern.columns <= columns; column++) {
+          const fresh = this.#freshPages(pattern, column, row);
+          if (this.#pagesUsed + fresh > most) continue;
+          const room = this.#roomAt(pattern, column, row);
+          if (room >= candidate.shapes.area) (spots[fresh] ??= []).push({ pattern, column, row, room });
         }
       }
     }
+    const blocked = new Map<Shape, Uint32Array[]>();
     for (const alike of spots) {
-      const laid = alike === undefined ? null : this.#layInOneOf(candidate, alike, habit);
+      const laid = alike === undefined ? null : this.#layInOneOf(candidate, alike, habit, blocked);
       if (laid === null) continue;
       this.put(laid);
-      return;
+      return true;
     }
+    return false;
   }
 
-  #freshPages({ pages }: Footprint, column: number, row: number): number {
+  #freshPages({ pages }: Pattern, column: number, row: number): number {
     const { columns } = this.#field;
     const first = row * columns + column;
     let fresh = 0;
@@ -145,7 +209,7 @@ class Sheet {
     return fresh;
   }
 
-  #roomAt({ pages }: Footprint, column: number, row: number): number {
+  #roomAt({ pages }: Pattern, column: number, row: number): number {
     const { grid, columns } = this.#field;
     const first = row * columns + column;
     let room = pages.length * grid.x.shown * grid.y.shown;
@@ -153,35 +217,52 @@ class Sheet {
     return room;
   }
 
-  #layInOneOf(candidate: Candidate, spots: readonly Spot[], habit: Habit): Lying | null {
-    for (const spot of spots) spot.room = this.#roomAt(spot.footprint, spot.column, spot.row);
-    const roomy = spots.filter(({ room }) => room >= candidate.shapes.area);
-    roomy.sort(
-      (p, q) =>
-        (habit.whole ? p.footprint.pages.length - q.footprint.pages.length : 0) ||
-        p.room - q.room ||
-        p.row - q.row ||
-        p.column - q.column,
-    );
-    for (const spot of roomy) {
-      const laid = this.#freeAt(candidate, spot, habit);
-      if (laid !== null) return laid;
+  /** @param blocked for each turned piece, by page, the offsets at which it cannot lie as the sheet is now */
+  #layInOneOf(
+    candidate: Prepared,
+    spots: readonly Spot[],
+    { whole, backwards }: Habit,
+    blocked: Map<Shape, Uint32Array[]>,
+  ): Lying | null {
+    const { columns, perPage } = this.#field;
+    const order = (p: Spot, q: Spot): number =>
+      (whole ? p.pattern.pages.length - q.pattern.pages.length : 0) ||
+      p.room - q.room ||
+      p.row - q.row ||
+      p.column - q.column;
+    // Where nothing tells spots apart, the ways to lie on them are tried as they come.
+    const groups: Spot[][] = [];
+    for (const spot of spots.toSorted(order)) {
+      const before = groups.at(-1);
+      if (before?.[0] !== undefined && order(before[0], spot) === 0) before.push(spot);
+      else groups.push([spot]);
     }
-    return null;
-  }
-
-  #freeAt(candidate: Candidate, { shape, footprint, column, row }: Spot, habit: Habit): Lying | null {
-    const { perPage, columns } = this.#field;
-    const { offsets } = footprint;
-    for (let index = 0; index < offsets.length; index++) {
-      const offset = offsets[habit.backwards ? offsets.length - 1 - index : index];
-      if (offset === undefined) continue;
-      const x = column * perPage.x + offset.x;
-      const y = row * perPage.y + offset.y;
-      if (x + shape.cells.width > this.#taken.width || y + shape.cells.height > this.#taken.height) continue;
-      if (!isFree(this.#taken, shape.cells, x, y)) continue;
-      const pages = footprint.pages.map((page) => (row + page.row) * columns + column + page.column);
-      return { shapes: candidate.shapes, candidate, turn: shape, x, y, pages };
+    for (const alike of groups) {
+      const { column, row } = invariant(alike[0], "spot");
+      const page = row * columns + column;
+      const free: { pattern: Pattern; shape: Shape; way: Way; taken: Uint32Array }[] = [];
+      for (const { pattern } of alike) {
+        for (const { shape, ways, all } of pattern.turns) {
+          const ofShape = blocked.get(shape) ?? [];
+          blocked.set(shape, ofShape);
+          const taken = (ofShape[page] ??= this.#clashes.on(this.lying, shape, column, row));
+          if (freeOffset(all, taken, this.#page, backwards) === null) continue;
+          for (const way of ways) free.push({ pattern, shape, way, taken });
+        }
+      }
+      free.sort((p, q) => p.way.at - q.way.at);
+      for (const { pattern, shape, way, taken } of free) {
+        const offset = freeOffset(way.offsets, taken, this.#page, backwards);
+        if (offset === null) continue;
+        return {
+          shapes: candidate.shapes,
+          candidate,
+          turn: shape,
+          x: column * perPage.x + offset.x,
+          y: row * perPage.y + offset.y,
+          pages: pattern.pages.map((needed) => page + needed.row * columns + needed.column),
+        };
+      }
     }
     return null;
   }
@@ -202,52 +283,73 @@ class Sheet {
   }
 }
 
+/** The first of the offsets that is not blocked, or the last; null: none. */
+function freeOffset(
+  { bits, first, last }: OffsetBits,
+  blocked: Uint32Array,
+  { words }: PageBits,
+  backwards: boolean,
+): { readonly x: number; readonly y: number } | null {
+  for (let i = first; i <= last; i++) {
+    const at = backwards ? last - (i - first) : i;
+    const free = (bits[at] ?? 0) & ~(blocked[at] ?? 0);
+    if (free === 0) continue;
+    const bit = 31 - Math.clz32(backwards ? free : free & -free);
+    return { x: ((at % words) * 32 + bit) * STRIDE, y: Math.floor(at / words) * STRIDE };
+  }
+  return null;
+}
+
 /** Fewer pages; then what can sooner be emptied. */
 const isBetter = (p: Arrangement, q: Arrangement): boolean =>
   p.pages < q.pages || (p.pages === q.pages && p.fullness > q.fullness);
 const isSmaller = (p: Arrangement, q: Arrangement): boolean =>
   p.pages < q.pages || (p.pages === q.pages && p.area < q.area);
 
-const ORDERS: readonly ((p: Candidate, q: Candidate) => number)[] = [
+const ORDERS: readonly ((p: Prepared, q: Prepared) => number)[] = [
   (p, q) => q.shapes.area - p.shapes.area,
   (p, q) => longest(q) - longest(p),
   (p, q) => boxOf(q) - boxOf(p),
 ];
-const longest = ({ turns }: Candidate): Mm => Math.max(turns[0]?.shape.width ?? 0, turns[0]?.shape.height ?? 0);
-const boxOf = ({ turns }: Candidate): number => (turns[0]?.shape.width ?? 0) * (turns[0]?.shape.height ?? 0);
+const longest = ({ shapes: { turns } }: Prepared): Mm => Math.max(turns[0]?.width ?? 0, turns[0]?.height ?? 0);
+const boxOf = ({ shapes: { turns } }: Prepared): number => (turns[0]?.width ?? 0) * (turns[0]?.height ?? 0);
 
 /** The best way found within `tries` tries on `field`. Fewer pages first, then less area. */
 export function packPages(all: readonly Candidate[], field: Field, tries: number): Arrangement {
   const choose = steadyChooser();
-  const candidates = all.map((candidate) => thrifty(candidate));
-  const starts = ORDERS.flatMap((order) =>
-    HABITS.map((habit) => layAll([], candidates.toSorted(order), field, () => habit)),
-  );
+  const { grid, cell, perPage, columns, rows } = field;
+  const page = pageBitsOf(perPage);
+  const candidates = all.map((candidate) => prepared(candidate, page));
+  const clashes = new Clashes(perPage, {
+    width: cellsOver((columns - 1) * grid.x.step + grid.x.shown, cell.width),
+    height: cellsOver((rows - 1) * grid.y.step + grid.y.shown, cell.height),
+  });
+  const starts = ORDERS.flatMap((order) => {
+    const sorted = candidates.toSorted(order);
+    return HABITS.map((habit) => laidAll(sorted, habit, new Sheet(field, clashes)));
+  });
   const first = starts.reduce((best, next) => (isBetter(next, best) ? next : best));
   let now = first;
   let best = starts.reduce((smallest, next) => (isSmaller(next, smallest) ? next : smallest));
   for (let i = 0; i < tries; i++) {
-    const next = laidAnew(now, field, choose);
+    const next = laidAnew(now, new Sheet(field, clashes), choose);
+    if (next === null) continue;
     if (isSmaller(next, best)) best = next;
     if (next.pages < now.pages || (next.pages === now.pages && next.fullness >= now.fullness * 0.98)) now = next;
   }
   return best;
 }
 
-function layAll(
-  staying: readonly Lying[],
-  candidates: readonly Candidate[],
-  field: Field,
-  habitOf: () => Habit,
-): Arrangement {
-  const sheet = new Sheet(field);
-  for (const piece of staying) sheet.put(piece);
-  for (const candidate of candidates) sheet.lay(candidate, habitOf());
+function laidAll(candidates: readonly Prepared[], habit: Habit, sheet: Sheet): Arrangement {
+  for (const candidate of candidates) sheet.lay(candidate, habit, Infinity);
   return sheet.arrangement();
 }
 
-/** Takes up the pieces of one page and some others, and lays them anew. */
-function laidAnew({ lying }: Arrangement, field: Field, choose: Chooser): Arrangement {
+/**
+ * Takes up the pieces of one page and some others, and lays them anew. Null as soon as it would take more pages: neither is
+ * it better then than what was found, nor gone on from.
+ */
+function laidAnew({ lying, pages }: Arrangement, sheet: Sheet, choose: Chooser): Arrangement | null {
   const one = lying[choose(lying.length)];
   const page = one?.pages[choose(one.pages.length)] ?? 0;
   const up = new Set(lying.filter((piece) => piece === one || piece.pages.includes(page)));
@@ -255,7 +357,11 @@ function laidAnew({ lying }: Arrangement, field: Field, choose: Chooser): Arrang
     const other = lying[choose(lying.length)];
     if (other !== undefined) up.add(other);
   }
-  const staying = lying.filter((piece) => !up.has(piece));
-  const again = shuffled([...up], choose).map(({ candidate }) => candidate);
-  return layAll(staying, again, field, () => HABITS[choose(HABITS.length)] ?? { whole: true, backwards: false });
+  const again = shuffled([...up], choose).map(({ candidate }) => ({
+    candidate,
+    habit: HABITS[choose(HABITS.length)] ?? USUAL_HABIT,
+  }));
+  for (const piece of lying) if (!up.has(piece)) sheet.put(piece);
+  for (const { candidate, habit } of again) if (!sheet.lay(candidate, habit, pages)) return null;
+  return sheet.arrangement();
 }
