@@ -1,9 +1,9 @@
 import { join } from "node:path";
 import { defineConfig } from "@playwright/test";
 import { browserFlags, installedBrowser } from "../tools/browser.mjs";
-import { port, root, site } from "./site";
+import { built, port, root, site } from "./site";
 
-// The tests run against a fresh build.
+// The tests run against a fresh build: their own, or that of the run they are part of.
 const address = `http://127.0.0.1:${port}/`;
 
 const report = process.env["BODICEWRIGHT_E2E_REPORT"] ?? join(root, "test-results", "e2e.json");
@@ -34,7 +34,7 @@ export default defineConfig({
   projects: [{ name: "chromium" }],
   webServer: {
     command: [
-      `npx vite build --outDir "${site}" --emptyOutDir --logLevel warn`,
+      ...(built === undefined ? [`npx vite build --outDir "${site}" --emptyOutDir --logLevel warn`] : []),
       `npx vite preview --outDir "${site}" --port ${port} --strictPort --logLevel warn`,
     ].join(" && "),
     cwd: root,
