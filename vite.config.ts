@@ -2,9 +2,7 @@ import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import type { Plugin } from "vite";
 import { defineConfig } from "vitest/config";
-
-/** Test folders that need a document; every other test folder runs in plain Node. */
-const inPage = ["ui", "store", "print"].map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`);
+import { alone, inPage, inPageAlone, LongestFirst } from "./tests/tools/testFiles.mjs";
 
 /** What the writer of PDF files would load for pictures and web pages in them: we draw neither. */
 const ABSENT = ["canvg", "dompurify", "fast-png", "html2canvas"];
@@ -86,6 +84,9 @@ function builtPage(): Plugin {
   };
 }
 
+const NODE_SETUP = ["tests/support/random.setup.ts"];
+const PAGE_SETUP = [...NODE_SETUP, "tests/support/page.setup.ts"];
+
 export default defineConfig({
   // Relative addresses, so that the built site works from any folder of any server.
   base: "./",
@@ -126,17 +127,20 @@ export default defineConfig({
     globals: false,
     // By itself the runner leaves one processor idle.
     maxWorkers: "100%",
+    sequence: { sequencer: LongestFirst },
+    // A machine that has more to do is no fault of a test.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
     projects: [
       {
         extends: true,
         test: {
           name: "node",
-          // A machine that has more to do is no fault of a test.
-          testTimeout: 20_000,
           environment: "node",
+          isolate: false,
           include: ["tests/**/*.test.{ts,tsx}"],
-          exclude: [...inPage, "tests/e2e/**"],
-          setupFiles: ["tests/support/random.setup.ts"],
+          exclude: [...inPage, ...alone, "tests/e2e/**"],
+          setupFiles: NODE_SETUP,
         },
       },
       {
@@ -144,10 +148,19 @@ export default defineConfig({
         test: {
           name: "page",
           environment: "happy-dom",
-          testTimeout: 20_000,
+          isolate: false,
           include: inPage,
-          setupFiles: ["tests/support/random.setup.ts", "tests/support/page.setup.ts"],
+          exclude: inPageAlone,
+          setupFiles: PAGE_SETUP,
         },
+      },
+      {
+        extends: true,
+        test: { name: "node, alone", environment: "node", include: alone, setupFiles: NODE_SETUP },
+      },
+      {
+        extends: true,
+        test: { name: "page, alone", environment: "happy-dom", include: inPageAlone, setupFiles: PAGE_SETUP },
       },
     ],
   },

@@ -102,7 +102,7 @@ async function looked(page: Page, hand: Hand): Promise<readonly string[]> {
     (await cloths.locator(".laying").count()) +
     (await cloths.locator(".one-cloth").count()) -
     (await cloths.locator(".to-buy").count());
-  await expect.poll(still, { timeout: 15_000 }).toBe(0);
+  await expect.poll(still, { timeout: 60_000 }).toBe(0);
   await hand.press(unfold(page, "Cut list"));
   expect(hand.count()).toBeLessThanOrEqual(15);
   await expect(unfold(page, "Checks of the dress")).toContainText("all hold");
@@ -122,7 +122,7 @@ async function onPaperAndKept(page: Page, bought: readonly string[], parts: read
   await page.getByRole("link", { name: "Print the sheets of the dress" }).click();
   await page.emulateMedia({ media: "print" });
   const sheet = page.locator(".printed-dress");
-  await expect(sheet.locator(".pd-notions li").filter({ hasText: "Main cloth" })).toBeVisible({ timeout: 15_000 });
+  await expect(sheet.locator(".pd-notions li").filter({ hasText: "Main cloth" })).toBeVisible({ timeout: 60_000 });
   for (const amount of bought)
     // oxlint-disable-next-line no-await-in-loop -- one after the other
     await expect(sheet.locator(".pd-notions")).toContainText(amount);

@@ -41,7 +41,7 @@ async function wholeRound(page: Page): Promise<void> {
   expect(await page.evaluate(() => document.fonts.check('16px "Source Sans 3 Variable"'))).toBe(true);
   await page.getByRole("radio", { name: "True-scale pieces" }).check();
   const [download] = await Promise.all([
-    page.waitForEvent("download", { timeout: 40_000 }),
+    page.waitForEvent("download", { timeout: 120_000 }),
     page.getByRole("button", { name: "Make the PDF" }).click(),
   ]);
   const bytes = await readFile(await download.path());
@@ -219,7 +219,7 @@ test.describe("opened where it cannot start", () => {
 });
 
 test("the whole job asks for nothing but files of the build, and sends nothing", async ({ page, context }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(240_000);
   const faults = faultsOf(page);
   const asked: { readonly method: string; readonly url: string; readonly body: string | null }[] = [];
   // Those of workers too.
@@ -264,7 +264,7 @@ test("the whole job asks for nothing but files of the build, and sends nothing",
   await page.getByRole("radio", { name: "True-scale pieces" }).check();
   for (const file of ["PDF", "SVG", "DXF"]) {
     await Promise.all([
-      page.waitForEvent("download", { timeout: 40_000 }),
+      page.waitForEvent("download", { timeout: 120_000 }),
       page.getByRole("button", { name: `Make the ${file}` }).click(),
     ]);
   }

@@ -17,7 +17,7 @@ async function choose(page: Page, sheet: string): Promise<void> {
 /** Presses a button that makes a file, and reads what is downloaded. */
 async function fileOf(page: Page, button: string): Promise<{ readonly name: string; readonly bytes: Uint8Array }> {
   const [download] = await Promise.all([
-    page.waitForEvent("download", { timeout: 40_000 }),
+    page.waitForEvent("download", { timeout: 120_000 }),
     page.getByRole("button", { name: button }).click(),
   ]);
   return { name: download.suggestedFilename(), bytes: new Uint8Array(readFileSync(await download.path())) };
@@ -54,7 +54,7 @@ test("the pieces of the demo are made as a PDF, to scale, and told of before", a
   await page.goto("./");
   await choose(page, "True-scale pieces");
   const said = page.getByText(/pages with pieces, and a first page with this map/);
-  await expect(said).toBeVisible({ timeout: 30_000 });
+  await expect(said).toBeVisible({ timeout: 120_000 });
   const told = Number(/^\d+/.exec((await said.textContent()) ?? "")?.[0]);
   await expectNoAxeViolations(page);
 
@@ -88,7 +88,7 @@ test("her own allowance, other paper and a printed size beneath are what is made
   await expect(page.getByRole("alert").first()).toBeVisible();
   await allowance("Side seam", "2");
   await page.getByRole("checkbox", { name: "16", exact: true }).check();
-  await expect(page.getByText(/pages with pieces/)).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(/pages with pieces/)).toBeVisible({ timeout: 120_000 });
   const { bytes } = await fileOf(page, "Make the PDF");
   // ANSI/ASME Y14.1: size A is 8.5 × 11 in.
   for (const size of pageSizes(bytes)) expect(size.map((mm) => Math.round(mm * 10) / 10)).toEqual([215.9, 279.4]);
@@ -127,11 +127,11 @@ test("the same pieces come as SVG in millimetres and as DXF that a general reade
 test("the overlay shows what changed, and a making can be stopped, by keyboard alone", async ({ page }) => {
   await page.goto("./");
   await choose(page, "Tissue overlay");
-  await expect(page.getByText(/pages? with strips/)).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(/pages? with strips/)).toBeVisible({ timeout: 120_000 });
   await expect(page.getByRole("button", { name: "Make the DXF" })).toHaveCount(0);
   const make = page.getByRole("button", { name: "Make the PDF" });
   await make.focus();
-  const waiting = page.waitForEvent("download", { timeout: 40_000 });
+  const waiting = page.waitForEvent("download", { timeout: 120_000 });
   await page.keyboard.press("Enter");
   const bytes = new Uint8Array(readFileSync(await (await waiting).path()));
   expect(textOf(bytes, 1)).toContain("Tissue overlay");
@@ -139,7 +139,7 @@ test("the overlay shows what changed, and a making can be stopped, by keyboard a
   expect(hasSquares(bytes, 2, 100) || hasRules(bytes, 2, [101.6, 50.8])).toBe(true);
 
   await choose(page, "True-scale pieces");
-  await expect(page.getByText(/pages with pieces/)).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(/pages with pieces/)).toBeVisible({ timeout: 120_000 });
   await make.focus();
   await page.keyboard.press("Enter");
   const cancel = page.getByRole("button", { name: "Cancel" });

@@ -20,7 +20,7 @@ const scripts = (page: Page): Promise<readonly string[]> =>
 /** Waits until everything has been fetched ahead: the last that is. */
 async function idle(page: Page): Promise<void> {
   await expect
-    .poll(async () => (await scripts(page)).some((path) => path.includes("/ChartFitView-")), { timeout: 30_000 })
+    .poll(async () => (await scripts(page)).some((path) => path.includes("/ChartFitView-")), { timeout: 120_000 })
     .toBe(true);
 }
 
@@ -187,7 +187,7 @@ test("what makes true-scale paper, lost on the way, says so, and is loaded by tr
   lost.letThrough();
   await alert.getByRole("button", { name: "Try again" }).click();
   await expect(alert).toHaveCount(0);
-  await expect(page.getByText(/pages with pieces, and a first page with this map/)).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(/pages with pieces, and a first page with this map/)).toBeVisible({ timeout: 120_000 });
 });
 
 test("the typefaces of a PDF, lost on the way, are said and loaded by trying again", async ({ page }) => {
@@ -195,11 +195,11 @@ test("the typefaces of a PDF, lost on the way, are said and loaded by trying aga
   await page.goto("./#paper");
   await page.getByRole("radio", { name: "True-scale pieces" }).check();
   await page.getByRole("button", { name: "Make the PDF" }).click();
-  await expect(page.getByText(/The typefaces for the PDF could not be loaded/)).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(/The typefaces for the PDF could not be loaded/)).toBeVisible({ timeout: 120_000 });
   expect(lost.asked()).toBeGreaterThan(0);
   lost.letThrough();
   await Promise.all([
-    page.waitForEvent("download", { timeout: 40_000 }),
+    page.waitForEvent("download", { timeout: 120_000 }),
     page.getByRole("button", { name: "Make the PDF" }).click(),
   ]);
 });

@@ -1,9 +1,9 @@
 import { join } from "node:path";
 import { defineConfig } from "@playwright/test";
 import { browserFlags, installedBrowser } from "../tools/browser.mjs";
-import { port, root, site } from "./site";
+import { built, port, root, site } from "./site";
 
-// The tests run against a fresh build.
+// The tests run against a fresh build: their own, or that of the run they are part of.
 const address = `http://127.0.0.1:${port}/`;
 
 const report = process.env["BODICEWRIGHT_E2E_REPORT"] ?? join(root, "test-results", "e2e.json");
@@ -18,8 +18,9 @@ export default defineConfig({
   fullyParallel: true,
   retries: 0,
   forbidOnly: process.env["CI"] !== undefined,
-  timeout: 60_000,
-  expect: { timeout: 20_000 },
+  // These only end what hangs: a machine that has more to do is no fault of a test.
+  timeout: 240_000,
+  expect: { timeout: 60_000 },
   reporter: [["list"], ["json", { outputFile: report }]],
   use: {
     baseURL: address,
@@ -34,7 +35,7 @@ export default defineConfig({
   projects: [{ name: "chromium" }],
   webServer: {
     command: [
-      `npx vite build --outDir "${site}" --emptyOutDir --logLevel warn`,
+      ...(built === undefined ? [`npx vite build --outDir "${site}" --emptyOutDir --logLevel warn`] : []),
       `npx vite preview --outDir "${site}" --port ${port} --strictPort --logLevel warn`,
     ].join(" && "),
     cwd: root,

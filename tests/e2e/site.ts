@@ -8,8 +8,11 @@ import { fileURLToPath } from "node:url";
 export const root = fileURLToPath(new URL("../..", import.meta.url));
 export const port = Number(process.env["BODICEWRIGHT_E2E_PORT"] ?? 4173);
 
+/** The folder of a build that there is already. */
+export const built = process.env["BODICEWRIGHT_E2E_BUILT"];
+
 /** The folder of the build: one of its own, so that runs on other ports do not meet. */
-export const site = join(root, "node_modules", ".cache", `bodicewright-e2e-${port}`);
+export const site = built ?? join(root, "node_modules", ".cache", `bodicewright-e2e-${port}`);
 
 const TYPES: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",

@@ -77,7 +77,7 @@ test("the paper of a trial is altered by what is printed, at a phone's width too
   await page.getByText("The same in true size, as strips to lay on that paper").click();
   await expect(page.getByText(/strips|pages/).first()).toBeVisible();
   const [download] = await Promise.all([
-    page.waitForEvent("download", { timeout: 40_000 }),
+    page.waitForEvent("download", { timeout: 120_000 }),
     page.getByRole("button", { name: /PDF/ }).click(),
   ]);
   expect(download.suggestedFilename()).toBe("tried-on-changes-overlay.pdf");

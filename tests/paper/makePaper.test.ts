@@ -12,6 +12,7 @@ import type { Plan } from "../../src/core/plan/plan";
 import type { Work } from "../../src/core/decisions/work";
 import { layPieces } from "../../src/core/sheets/layPieces";
 import { outlineOf } from "../../src/core/pattern/ring";
+import { invariant } from "../../src/core/result";
 import { readWorkFile } from "../../src/document/workFile";
 import { placedInk } from "../../src/drawing/placeInk";
 import { tiledPages } from "../../src/drawing/sheetPages";
@@ -64,6 +65,19 @@ function made(request: PaperRequest, file: PaperFile): PaperMade {
   return result.value;
 }
 
+const files = new WeakMap<PaperRequest, Uint8Array>();
+
+/** The PDF of a request, made once however often it is looked at. */
+function pdfOf(request: PaperRequest): Uint8Array {
+  const bytes = files.get(request) ?? made(request, "pdf").bytes;
+  files.set(request, bytes);
+  return bytes;
+}
+
+/** The pieces of each demo on A4. */
+const onA4 = new Map<string, PaperRequest>(DEMOS.map((name) => [name, asked(demo(name))]));
+const piecesOnA4 = (name: string): PaperRequest => invariant(onA4.get(name), name);
+
 interface Spot {
   readonly x: number;
   readonly y: number;
@@ -91,18 +105,30 @@ function spotsOnSheet(
   });
 }
 
+/** Spots by the cells of 1 mm they lie in. */
+function cellsOf(spots: readonly Spot[]): (x: number, y: number) => readonly Spot[] {
+  const rows = new Map<number, Map<number, Spot[]>>();
+  for (const spot of spots) {
+    const [x, y] = [Math.round(spot.x), Math.round(spot.y)];
+    const row = rows.get(y) ?? new Map<number, Spot[]>();
+    rows.set(y, row.set(x, [...(row.get(x) ?? []), spot]));
+  }
+  return (x, y) => rows.get(y)?.get(x) ?? [];
+}
+
 /** The largest distance from any point, laid by the best of all quarter turns and moves, to the nearest spot; mm. */
 function worstMiss(points: readonly Spot[], spots: readonly Spot[]): number {
-  const cells = new Map<string, Spot[]>();
-  const key = (x: number, y: number): string => `${Math.round(x)} ${Math.round(y)}`;
-  for (const spot of spots) cells.set(key(spot.x, spot.y), [...(cells.get(key(spot.x, spot.y)) ?? []), spot]);
-  const missOf = (p: Spot): number => {
+  const cell = cellsOf(spots);
+  const missOf = (x: number, y: number): number => {
     let least = Infinity;
+    const [column, row] = [Math.round(x), Math.round(y)];
     for (let i = -1; i <= 1; i += 1)
       for (let j = -1; j <= 1; j += 1)
-        for (const spot of cells.get(key(p.x + i, p.y + j)) ?? [])
-          least = Math.min(least, Math.hypot(spot.x - p.x, spot.y - p.y));
-    return least;
+        for (const spot of cell(column + i, row + j)) {
+          const square = (spot.x - x) ** 2 + (spot.y - y) ** 2;
+          if (square < least) least = square;
+        }
+    return Math.sqrt(least);
   };
   let best = Infinity;
   for (const [cos, sin] of [
@@ -117,7 +143,7 @@ function worstMiss(points: readonly Spot[], spots: readonly Spot[]): number {
     for (const spot of spots) {
       let worst = 0;
       for (const p of turned) {
-        worst = Math.max(worst, missOf({ x: p.x + spot.x - first.x, y: p.y + spot.y - first.y }));
+        worst = Math.max(worst, missOf(p.x + spot.x - first.x, p.y + spot.y - first.y));
         if (worst >= best) break;
       }
       best = Math.min(best, worst);
@@ -149,16 +175,16 @@ describe.each(DEMOS)("what is promised of %s", (name) => {
     ["overlay", "Letter"],
     ["overlay", "A0 roll"],
   ] as const)("of %s on %s is made, to the page", (kind, format) => {
-    const request = asked(demo(name), { kind, format });
+    const request = kind === "pieces" && format === "A4" ? piecesOnA4(name) : asked(demo(name), { kind, format });
     const preview = previewPaper(request);
     if (!preview.ok) throw new Error(preview.failure.code);
-    expect(pageSizes(made(request, "pdf").bytes)).toHaveLength(preview.value.before + preview.value.pages);
+    expect(pageSizes(pdfOf(request))).toHaveLength(preview.value.before + preview.value.pages);
   });
 });
 
 describe.each(DEMOS)("the PDF of %s on A4", (name) => {
-  const request = asked(demo(name));
-  const pdf = made(request, "pdf").bytes;
+  const request = piecesOnA4(name);
+  const pdf = pdfOf(request);
   const names = pageNames(request);
 
   it("has a page for every place on the map, and the map, all of A4 (ISO 216: 210 × 297 mm)", () => {
@@ -291,7 +317,7 @@ describe("a whole nest", () => {
   });
 
   it("names the sizes it draws", () => {
-    const first = textOf(made(request, "pdf").bytes, 1);
+    const first = textOf(pdfOf(request), 1);
     expect(TEN.filter((label) => first.includes(`size ${label}`))).toEqual(TEN);
   });
 
@@ -301,7 +327,7 @@ describe("a whole nest", () => {
     const { before, map } = preview.value;
     const { width, height } = map;
     const names = pageNames(request);
-    const spots = spotsOnSheet(made(request, "pdf").bytes, names, { x: 180, y: 267 }, 10, before);
+    const spots = spotsOnSheet(pdfOf(request), names, { x: 180, y: 267 }, 10, before);
     // Controls of curves lie a little outside them.
     expect(spots.filter(({ x, y }) => x < -12 || y < -12 || x > width + 20 || y > height + 20)).toEqual([]);
   });

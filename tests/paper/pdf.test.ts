@@ -12,7 +12,7 @@ import { openPdf, pdfLines, pdfWriting } from "../support/pdfjs";
 import { fontsOf, linesOf, pageSizes, pdfInfo, textOf } from "../support/poppler";
 
 // Each reading starts a program or loads a document afresh.
-vi.setConfig({ testTimeout: 30_000 });
+vi.setConfig({ testTimeout: 120_000 });
 
 /** What a whole sheet may be off by on paper, and what a file may be: mm. */
 const ON_PAPER = 0.1;

@@ -41,15 +41,35 @@ function sampled({ points, edges }: Piece): XY[] {
   });
 }
 
-function fromLine(p: XY, a: XY, b: XY): number {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
+/** The square of the distance from a point to a stretch of a line. */
+function squareFromLine({ x, y }: XY, a: XY, b: XY): number {
+  const [dx, dy, px, py] = [b.x - a.x, b.y - a.y, x - a.x, y - a.y];
   const along = dx * dx + dy * dy;
-  const t = along === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / along));
-  return Math.hypot(p.x - a.x - t * dx, p.y - a.y - t * dy);
+  const t = along === 0 ? 0 : Math.min(1, Math.max(0, (px * dx + py * dy) / along));
+  const [offX, offY] = [px - t * dx, py - t * dy];
+  return offX * offX + offY * offY;
 }
 
-const furthest = (from: readonly XY[], to: readonly XY[]): number =>
-  Math.max(...from.map((p) => Math.min(...to.map((a, i) => fromLine(p, a, to[(i + 1) % to.length] ?? a)))));
+/** The largest distance from any of the points to the nearest stretch of the ring through the others. */
+function furthest(from: readonly XY[], to: readonly XY[]): number {
+  if (![...from, ...to].every(({ x, y }) => Number.isFinite(x) && Number.isFinite(y))) return NaN;
+  let [worst, near] = [0, 0];
+  for (const p of from) {
+    const start = near;
+    let least = Infinity;
+    // The next point's nearest stretch lies beside the last one's: looked at first, it settles most of them.
+    for (let k = 0; k < to.length && least > worst; k += 1) {
+      const at = (start + (k % 2 === 0 ? k / 2 : to.length - (k + 1) / 2)) % to.length;
+      const square = squareFromLine(p, invariant(to[at], "point"), invariant(to[(at + 1) % to.length], "point"));
+      if (square < least) {
+        least = square;
+        near = at;
+      }
+    }
+    worst = Math.max(worst, least);
+  }
+  return Math.sqrt(worst);
+}
 
 /** How far two outlines leave each other, moved so that their centres of gravity of corners that both have lie together. */
 function apart(one: Piece, other: Piece): number {

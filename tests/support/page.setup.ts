@@ -3,7 +3,7 @@ import { cleanup, configure } from "@testing-library/react";
 import { afterAll, afterEach, beforeAll } from "vitest";
 
 // Parts of the page are loaded when they are asked for, here too: the first time each is transformed on the way.
-configure({ asyncUtilTimeout: 10_000 });
+configure({ asyncUtilTimeout: 30_000 });
 
 const actEnvironment = (on: boolean) => Reflect.set(globalThis, "IS_REACT_ACT_ENVIRONMENT", on);
 

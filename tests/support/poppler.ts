@@ -84,8 +84,18 @@ const matrixOf = (element: Element): readonly number[] => {
   return found === null ? [1, 0, 0, 1, 0, 0] : (found[1] ?? "").split(/[\s,]+/).map(Number);
 };
 
-/** All lines of a page that are not letters, in mm, in the order in which they are drawn. */
-export function linesOf(bytes: Uint8Array, page = 1): PopplerLine[] {
+const drawn = new WeakMap<Uint8Array, Map<number, readonly PopplerLine[]>>();
+
+/** All lines of a page that are not letters, in mm, in the order in which they are drawn; each page is read once. */
+export function linesOf(bytes: Uint8Array, page = 1): readonly PopplerLine[] {
+  const pages = drawn.get(bytes) ?? new Map<number, readonly PopplerLine[]>();
+  drawn.set(bytes, pages);
+  const lines = pages.get(page) ?? readLines(bytes, page);
+  pages.set(page, lines);
+  return lines;
+}
+
+function readLines(bytes: Uint8Array, page: number): readonly PopplerLine[] {
   const svg = withFile(bytes, (file, folder) => {
     const out = join(folder, "page.svg");
     // Left to itself it shrinks pages whose points are not whole numbers on to paper whose are.

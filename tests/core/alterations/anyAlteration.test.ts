@@ -131,7 +131,7 @@ describe.each(
     );
     expect(seen.made).toBeGreaterThan(80);
     expect(seen.refused).toBeGreaterThan(20);
-  }, 30_000);
+  }, 120_000);
 
   it("taken out again leaves the very plan that was there", () => {
     fc.assert(

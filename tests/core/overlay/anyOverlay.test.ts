@@ -62,8 +62,20 @@ function distanceTo({ a, b, curve }: Curve, p: Place): number {
   const t = square === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / square));
   return Math.hypot(a.x + t * dx - p.x, a.y + t * dy - p.y);
 }
+
+/** No more than the distance to a curve: that to the box of its ends and controls, which it does not leave. */
+function atLeast({ a, b, curve }: Curve, { x, y }: Place): number {
+  const [c1, c2] = curve === null ? [a, b] : [curve.c1, curve.c2];
+  const dx = Math.max(Math.min(a.x, b.x, c1.x, c2.x) - x, 0, x - Math.max(a.x, b.x, c1.x, c2.x));
+  const dy = Math.max(Math.min(a.y, b.y, c1.y, c2.y) - y, 0, y - Math.max(a.y, b.y, c1.y, c2.y));
+  return Math.hypot(dx, dy);
+}
+
 const nearest = (curves: readonly Curve[], p: Place): number =>
-  curves.reduce((least, curve) => Math.min(least, distanceTo(curve, p)), Infinity);
+  curves.reduce(
+    (least, curve) => (atLeast(curve, p) >= least ? least : Math.min(least, distanceTo(curve, p))),
+    Infinity,
+  );
 
 function placesAlong({ a, b, curve }: Curve, count = 24): readonly Place[] {
   const bezier = curve === null ? null : new Bezier(a, curve.c1, curve.c2, b);

@@ -95,7 +95,7 @@ describe("how sure the ways are, against 40 000 readings drawn by lot", () => {
         expect(Math.abs((counts.get(key) ?? 0) / draws - probability)).toBeLessThan(4 * standardError + 0.001);
       }
     },
-    30_000,
+    120_000,
   );
 
   it("holds for spreads far apart too: a guessed upper chest beside a bust read five times", () => {
@@ -108,7 +108,7 @@ describe("how sure the ways are, against 40 000 readings drawn by lot", () => {
       .filter(({ cup }) => cup === "B")
       .reduce((all, { probability }) => all + probability, 0);
     expect(Math.abs(b / draws - told)).toBeLessThan(4 * Math.sqrt(0.25 / draws) + 0.001);
-  }, 30_000);
+  }, 120_000);
 });
 
 // Abramowitz and Stegun, table 26.1, from memory: the normal distribution below z.
