@@ -188,7 +188,7 @@ function bentAt({ chain, starts, length }: Followed, from: number, to: number): 
     const before = chain[index - 1];
     const share = invariant(starts[index], "start") / length;
     if (before === undefined || (before.curve === null && edge.curve === null)) continue;
-    const clear = CLEAR_OF_ENDS * (to - from);
+    const clear = Math.max(CLEAR_OF_ENDS * (to - from), (2 * SHORTEST_EDGE) / length);
     if (share < from + clear || share > to - clear) continue;
     const turn = Math.abs(turnAt(before, edge));
     if (turn > best.turn) best = { share, turn };
@@ -222,7 +222,7 @@ export function fitAlike(chains: readonly Chain[]): Fitted {
     const straight = fitted(straightFit);
     const isStraight = straight.every(({ off }) => off <= FITTED_WITHIN / 2);
     const fits = isStraight ? straight : fitted(cubicFit);
-    // Halves too short to be sewn would be no edges.
+    // Halves too short to be sewn would be no edges. What is parted elsewhere keeps twice as much, for the smaller sizes.
     const isShort = all.some(({ length }) => (u1 - u0) * length < 2 * SHORTEST_EDGE);
     if (isStraight || isShort || fits.every(({ off }) => off <= FITTED_WITHIN) || depth >= MOST_HALVINGS) {
       for (const [index, { edge, off }] of fits.entries()) {
