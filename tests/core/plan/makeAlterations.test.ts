@@ -10,10 +10,10 @@ const shoulder = (half?: Half): FitAlteration => ({
   kind: "fit",
   id: "shoulder",
   fit: "shoulderSlope",
-  amount: -20,
+  amount: -10,
   ...(half === undefined ? {} : { half }),
 });
-const armhole: FitAlteration = { kind: "fit", id: "armhole", fit: "armholeDepth", amount: 18 };
+const armhole: FitAlteration = { kind: "fit", id: "armhole", fit: "armholeDepth", amount: 15 };
 const planWith = (...alterations: readonly FitAlteration[]) => planOf({ ...testWork, alterations });
 
 describe("an alteration of both halves", () => {
