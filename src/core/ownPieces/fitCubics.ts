@@ -11,7 +11,7 @@ import {
 import { piecePoint, polar, type PiecePoint } from "../geometry/point";
 import { lineDistance } from "../geometry/segment";
 import { invariant } from "../result";
-import { FITTED_WITHIN, SAME_POINT } from "../tolerance";
+import { FITTED_WITHIN, SAME_POINT, SHORTEST_EDGE } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { turnAt, type Chain } from "./tracedRing";
 
@@ -188,7 +188,7 @@ function bentAt({ chain, starts, length }: Followed, from: number, to: number): 
     const before = chain[index - 1];
     const share = invariant(starts[index], "start") / length;
     if (before === undefined || (before.curve === null && edge.curve === null)) continue;
-    const clear = CLEAR_OF_ENDS * (to - from);
+    const clear = Math.max(CLEAR_OF_ENDS * (to - from), (2 * SHORTEST_EDGE) / length);
     if (share < from + clear || share > to - clear) continue;
     const turn = Math.abs(turnAt(before, edge));
     if (turn > best.turn) best = { share, turn };
@@ -222,7 +222,9 @@ export function fitAlike(chains: readonly Chain[]): Fitted {
     const straight = fitted(straightFit);
     const isStraight = straight.every(({ off }) => off <= FITTED_WITHIN / 2);
     const fits = isStraight ? straight : fitted(cubicFit);
-    if (isStraight || fits.every(({ off }) => off <= FITTED_WITHIN) || depth >= MOST_HALVINGS) {
+    // Halves too short to be sewn would be no edges. What is parted elsewhere keeps twice as much, for the smaller sizes.
+    const isShort = all.some(({ length }) => (u1 - u0) * length < 2 * SHORTEST_EDGE);
+    if (isStraight || isShort || fits.every(({ off }) => off <= FITTED_WITHIN) || depth >= MOST_HALVINGS) {
       for (const [index, { edge, off }] of fits.entries()) {
         invariant(edges[index], "size").push(edge);
         furthest[index] = Math.max(invariant(furthest[index], "size"), off);

@@ -42,7 +42,7 @@ const moved = (
 ) => applyCommand(work, invariant(moverOf(work, dart, end, hold, half ?? "left"), "mover")(to));
 
 /** Half a step either way along the dart and across it; what truing moves comes on top for a mouth. */
-const SNAPPED = { apex: 0.72, mouth: 1.5 };
+const SNAPPED = { apex: 0.72, mouth: 1.6 };
 
 describe.each([
   ["the waist dart", WAIST],

@@ -12,8 +12,8 @@ const AMOUNT = 12;
 const VANISHES = 2;
 /** A princess seam from the armhole is walked after its bend has moved, and gives back some of it. */
 const LEAVES_MORE: Readonly<Partial<Record<TruthName, Partial<Record<StyleName, number>>>>> = {
-  lowBustPoint: { princessArmhole: AMOUNT / 4 },
-  highBustPoint: { princessArmhole: AMOUNT / 4 },
+  lowBustPoint: { princessArmhole: 0.3 * AMOUNT },
+  highBustPoint: { princessArmhole: 0.3 * AMOUNT },
   // The chart's next cup is a whole girth of 30 mm away: 15 on the half.
   oneBreastFuller: { midriff: 15 - AMOUNT + 0.1 },
   oneBreastSmaller: { midriff: 15 - AMOUNT + 0.1 },

@@ -40,7 +40,7 @@ export interface Place {
 }
 
 /** mm below the bust level, along the side seam (common practice, no source). */
-const SIDE_BELOW_BUST: Mm = 35;
+const SIDE_BELOW_BUST: Mm = 45;
 /** mm below the bust level on the centre line: the level itself stays one corner. */
 const CENTRE_BELOW_BUST: Mm = 5;
 /** Shares of the sewn seam, counted the way round (common practice, no source). */
