@@ -9,5 +9,7 @@ export const chestWidth: FitWords = {
   more: "Widen across the chest by {amount}",
   less: "Narrow across the chest by {amount}",
   steps: ({ piece, amount }) =>
-    piece.points.shoulderTip === undefined ? sideFrontSteps(amount > 0) : widthSteps("chest", amount > 0),
+    piece.points.shoulderTip === undefined
+      ? sideFrontSteps(amount > 0)
+      : widthSteps("chest", amount > 0, piece.name === "sideFront"),
 };

@@ -100,7 +100,13 @@ function fitWays(fit: FitName, isKept: boolean): readonly Way[] {
   ];
 }
 
-/** Each on every style that has what it is made on; kept on the first of those where it is made on the same pieces. */
+/** By its name, its seams and its darts. */
+const kindOfPiece = (piece: Piece | undefined): string =>
+  piece === undefined
+    ? ""
+    : [piece.name, ...new Set(piece.edges.map(({ seam }) => seam)), ...piece.darts.map(({ name }) => name)].join(" ");
+
+/** Each on every style that has what it is made on; kept on the first of those where it is made on pieces of a kind. */
 export function fitScenes(): readonly Scene[] {
   return FIT_NAMES.flatMap((fit) => {
     const { applies, madeOn } = fitOf(fit);
@@ -109,7 +115,7 @@ export function fitScenes(): readonly Scene[] {
       const work = workOf(style);
       const pieces = piecesOfWork(work);
       if (!applies(pieces)) return [];
-      const on = madeOn.filter((name) => pieces[name] !== undefined).join(" ");
+      const on = madeOn.map((name) => kindOfPiece(pieces[name])).join(" ");
       const isKept = !seen.has(on);
       seen.add(on);
       return fitWays(fit, isKept).flatMap((one) => scenesOf(work, "fit", one));
@@ -235,7 +241,7 @@ export function dartScenes(): readonly Scene[] {
 const AFTER_PIVOT: readonly DartKind[] = DART_KINDS.filter((kind) => kind !== "dartPivot" && kind !== "dartGather");
 
 /** Of those, what goes by the seam and not by the dart alone: enough to be kept there too. */
-const KEPT_AFTER: ReadonlySet<DartKind> = new Set<DartKind>(["dartMouth", "dartPlace", "dartSplit", "dartSeam"]);
+const KEPT_AFTER: ReadonlySet<DartKind> = new Set<DartKind>(["dartMouth", "dartSplit", "dartSeam"]);
 
 /** Every dart that can be opened somewhere else, altered there. */
 function afterPivot(style: StyleName, seen: Set<string>): readonly Scene[] {

@@ -61,7 +61,7 @@ export const BODIES: readonly GalleryBody[] = [
   ofSize("smallest", 0),
   { ...ofSize("small", 1), isBetween: true },
   WORKED,
-  ofSize("large", last - 2),
+  { ...ofSize("large", last - 2), isBetween: true },
   ofSize("largest", last),
   {
     name: "thick waist, low wide bust",

@@ -95,7 +95,7 @@ function outlineOfPart(part: Part): Drawn {
     }
     case "sector": {
       const [waist, hem] = sectorLines(part);
-      const few = (line: typeof hem | typeof waist): typeof hem =>
+      const few = (line: typeof hem): typeof hem =>
         [0, 0.25, 0.5, 0.75, 1].flatMap((share) => line[Math.round(share * (line.length - 1))] ?? []);
       return {
         name,

@@ -2,7 +2,7 @@
 import type { Piece } from "../../pattern/piece";
 import { invariant, ok } from "../../result";
 import { withPiece, type PieceSet } from "../../pattern/pieceSet";
-import { fromUnderarm, hasArmhole, insideArmhole, slideArmhole } from "./armholeWidth";
+import { cutInside, fromUnderarm, hasArmhole, slideArmhole } from "./armholeWidth";
 import type { FitDefinition } from "../outcome/definition";
 
 const armholeFront = ({ front, sideFront }: PieceSet): Piece | undefined => [front, sideFront].find(hasArmhole);
@@ -15,7 +15,12 @@ export const chestWidth: FitDefinition = {
   apply: (pieces, amount) => {
     const front = invariant(armholeFront(pieces), "front");
     const { piece, trace } = slideArmhole(front, amount / 2);
-    const values = { half: Math.abs(amount) / 2, inside: insideArmhole(front), apart: fromUnderarm(front) };
+    const { inside } = cutInside(front);
+    const values = {
+      half: Math.abs(amount) / 2,
+      ...(inside === null ? {} : { inside }),
+      apart: fromUnderarm(front),
+    };
     return ok({ pieces: withPiece(pieces, piece), traces: [trace], values });
   },
 };
