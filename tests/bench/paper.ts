@@ -22,12 +22,14 @@ function wholeDress(name: string): PaperRequest {
   if (!read.ok) throw new Error(read.failure.code);
   const plan = derivePlan(read.value);
   if (!plan.ok) throw new Error(plan.failure.code);
-  const dress = dressOf(read.value, plan.value);
-  const replaced = new Set<string>(dress === null ? [] : replacedPieces(plan.value, dress.parts));
+  const dress = dressOf(read.value);
+  if (!dress.ok) throw new Error(dress.failure.code);
+  const { parts } = dress.value;
+  const replaced = new Set<string>(replacedPieces(plan.value, parts));
   return {
     work: read.value,
     plan: plan.value,
-    ...(dress === null ? {} : { dress: dressOnPaper(dress) }),
+    dress: dressOnPaper(dress.value),
     day: "2026-11-25",
     choices: {
       kind: "pieces",
@@ -35,7 +37,7 @@ function wholeDress(name: string): PaperRequest {
       margin: 10,
       size: null,
       pieces: plan.value.left.pieces.flatMap((piece) => (replaced.has(piece.name) ? [] : [piece.name])),
-      ...(dress === null ? {} : { parts: printedParts(dress.parts).map(({ id }) => id) }),
+      parts: printedParts(parts).map(({ id }) => id),
       under: [],
       before: false,
       allowances: true,

@@ -79,7 +79,8 @@ function fill(planes: readonly Uint32Array[], start: number, from: number, to: n
   for (const [at, plane] of planes.entries()) {
     const first = Math.ceil((from - at) / STRIDE);
     const last = Math.floor((to - at) / STRIDE);
-    for (let word = first >>> 5; word <= last >>> 5 && first <= last; word++) {
+    if (first > last) continue;
+    for (let word = first >>> 5; word <= last >>> 5; word++) {
       const low = word === first >>> 5 ? first & 31 : 0;
       const high = word === last >>> 5 ? last & 31 : 31;
       plane[start + word] = (plane[start + word] ?? 0) | ((-1 >>> (31 - high + low)) << low);
