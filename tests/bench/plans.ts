@@ -48,9 +48,9 @@ const FINE_STEPS = 4096;
 function fineLength({ a, c1, c2, b }: Cubic<"piece">): number {
   const speed = (t: number): number => {
     const s = 1 - t;
-    const slope = (p: number, q: number, r: number, u: number): number =>
+    const derivative = (p: number, q: number, r: number, u: number): number =>
       3 * (s * s * (q - p) + 2 * s * t * (r - q) + t * t * (u - r));
-    return Math.hypot(slope(a.x, c1.x, c2.x, b.x), slope(a.y, c1.y, c2.y, b.y));
+    return Math.hypot(derivative(a.x, c1.x, c2.x, b.x), derivative(a.y, c1.y, c2.y, b.y));
   };
   let sum = speed(0) + speed(1);
   for (let i = 1; i < FINE_STEPS; i += 1) sum += (i % 2 === 1 ? 4 : 2) * speed(i / FINE_STEPS);

@@ -77,22 +77,25 @@ function withLinesTrued(
 
 const pointIn = (run: Piece, name: PointName): NamedPoint => invariant(run.points[name], name);
 
+/** A handle that goes along with its end. */
+const goneAlong = (handle: PiecePoint, from: PiecePoint, to: PiecePoint): PiecePoint =>
+  shift(handle, to.x - from.x, to.y - from.y);
+
 /** Both mouth ends moved out along the line between them, the handles beside them with them. */
 function widened({ before, after }: LinesAtMouth, by: Mm): LinesAtMouth {
   const width = distance(before.b, after.a);
   if (width === 0) return { before, after };
   const [first, second] = [between(before.b, after.a, -by / width), between(after.a, before.b, -by / width)];
-  const along = (p: PiecePoint, from: PiecePoint, to: PiecePoint): PiecePoint => shift(p, to.x - from.x, to.y - from.y);
   return {
     before: {
       a: before.a,
       b: first,
-      curve: before.curve && { c1: before.curve.c1, c2: along(before.curve.c2, before.b, first) },
+      curve: before.curve && { c1: before.curve.c1, c2: goneAlong(before.curve.c2, before.b, first) },
     },
     after: {
       a: second,
       b: after.b,
-      curve: after.curve && { c1: along(after.curve.c1, after.a, second), c2: after.curve.c2 },
+      curve: after.curve && { c1: goneAlong(after.curve.c1, after.a, second), c2: after.curve.c2 },
     },
   };
 }

@@ -38,7 +38,7 @@ function decimal(value: Mm): string {
   const size = Math.abs(steps);
   // A multiple of 0.01 rounded this way is the double nearest to its decimal text, which is what JavaScript prints; it turns to
   // exponents only from 1e21 on, and writes -0 as 0.
-  if (!(size < MOST_STEPS)) return String(steps / STEPS_PER_MM);
+  if (!(steps < MOST_STEPS && steps > -MOST_STEPS)) return String(steps / STEPS_PER_MM);
   const whole = Math.trunc(size / STEPS_PER_MM);
   return `${steps < 0 ? "-" : ""}${whole}${HUNDREDTHS[size - whole * STEPS_PER_MM] ?? ""}`;
 }

@@ -11,7 +11,7 @@ import { curveOf, edgeFrom, edgeTo } from "./ring";
 import { stretchAt } from "./seamStretch";
 
 /** A run taken out of its piece. */
-export interface RunBeside {
+interface RunBeside {
   /** The edges of the run and their points, with a dart between the corners: a ring that is not closed. */
   readonly run: Piece;
   /** Of a seam, what the run has no part in; mm, darts closed. */

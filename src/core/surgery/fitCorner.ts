@@ -35,8 +35,8 @@ export function fitCorner(piece: Piece, corner: PointName, wanted: readonly [Sea
     const drawn = moveMouthEnd(run, corner, at);
     const [m1, m2] = missesOf(drawn);
     if (Math.max(Math.abs(m1), Math.abs(m2)) < SOLVER_ACCURACY) return drawn === run ? piece : withRun(drawn);
-    // As near as a step of it, what the seams grow by is what it was a round before.
-    if (growth === null || Math.max(Math.abs(m1), Math.abs(m2)) > STEP) {
+    // What the seams grow by hardly changes from one round to the next: it serves for two.
+    if (growth === null || round % 2 === 0) {
       const [x1, x2] = missesOf(moveMouthEnd(run, corner, pointLike(at, at.x + STEP, at.y)));
       const [y1, y2] = missesOf(moveMouthEnd(run, corner, pointLike(at, at.x, at.y + STEP)));
       growth = [(x1 - m1) / STEP, (y1 - m1) / STEP, (x2 - m2) / STEP, (y2 - m2) / STEP];
