@@ -16,7 +16,7 @@ const ROUNDS = 3;
 const PHONE_SLOWER = 4;
 
 const [hip, , , midriff] = demoWorks();
-export const DEMOS = [
+const DEMOS = [
   { name: "hip", work: invariant(hip, "demo"), handle: "handle-front-waistDart-apex" },
   { name: "midriff", work: invariant(midriff, "demo"), handle: "handle-cup-underBustDart-apex" },
 ] as const;
@@ -34,7 +34,7 @@ const contextOf = (browser: Browser, isPhone: boolean): Promise<BrowserContext> 
   );
 
 /** Opens a work as a file, on the step of darts. */
-export async function openWork(page: Page, address: string, work: Work): Promise<void> {
+async function openWork(page: Page, address: string, work: Work): Promise<void> {
   await page.goto(address);
   await page.getByRole("button", { name: "Works" }).click();
   await page.getByLabel("Work file").setInputFiles({
@@ -98,7 +98,7 @@ export async function benchDrags(browser: Browser, address: string): Promise<voi
 }
 
 /** As many alterations as a file may hold: ends moved to and fro, so that all can be made. */
-export function crowded(work: Work): Work {
+function crowded(work: Work): Work {
   const alterations = Array.from({ length: LIMITS.alterations }, (_, i): Alteration => ({
     kind: "dartEnd",
     id: `s${i}`,
