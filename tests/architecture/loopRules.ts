@@ -52,6 +52,11 @@ export const LOOPS_LET_PASS: readonly LoopLetPass[] = [
     why: "every round goes on by a letter at the least, or ends it",
   },
   {
+    file: "src/core/plan/setDart.ts",
+    head: "for (;;)",
+    why: "what is sought goes through a counted number of plans",
+  },
+  {
     file: "src/core/sewn/flatRing.ts",
     head: "while (reached + next < length)",
     why: "steps only grow, and no piece reaches further than FURTHEST_POINT",

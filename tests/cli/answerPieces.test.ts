@@ -143,7 +143,7 @@ describe("what cannot be read", () => {
     const run = spawnSync(process.execPath, [...command, file], { cwd: root, encoding: "utf8" });
     expect([run.status, run.stdout, run.stderr.trim().split("\n").length]).toEqual([2, "", 1]);
     expect(run.stderr).toContain("PDF");
-  }, 60_000);
+  }, 240_000);
 
   it("may be a name that begins with a dash", () => {
     expect(readPiecesArguments(["--json", "--", "--x.svg"])).toMatchObject({ ok: true, value: { file: "--x.svg" } });

@@ -16,7 +16,7 @@ const root = fileURLToPath(new URL("../..", import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), "bodicewright-cli-"));
 const demos = readdirSync(join(root, "demo-data")).filter((name) => name.endsWith(".json"));
 /** A process and a compiler start for each run: slow on a busy machine. */
-const PATIENCE = 60_000;
+const PATIENCE = 240_000;
 
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 

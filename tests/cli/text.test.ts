@@ -22,7 +22,7 @@ import { planOf, testWork } from "../support/works";
 /** Plans of each style. */
 const RUNS = 15;
 /** ms. A busy machine is slow. */
-const PATIENCE = 60_000;
+const PATIENCE = 240_000;
 
 /** How sure the picks are takes the longest to tell and has tests of its own: without measures it is not told. */
 const textOf = (work: Work, plan: Plan): string => checklistText({ ...work, tapes: tapesOf({}) }, plan);

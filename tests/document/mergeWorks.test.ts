@@ -263,7 +263,7 @@ describe("mergeWorks, whatever the works", () => {
       }),
       { numRuns: 600 },
     );
-  }, 60_000);
+  }, 240_000);
 
   it("names nothing that only one side has changed", () => {
     fc.assert(
@@ -293,7 +293,7 @@ describe("mergeWorks, whatever the works", () => {
       }),
       { numRuns: 600 },
     );
-  }, 60_000);
+  }, 240_000);
 
   it("gives a work that can be saved, and changes none of those it was given", () => {
     fc.assert(
@@ -304,7 +304,7 @@ describe("mergeWorks, whatever the works", () => {
       }),
       { numRuns: 300 },
     );
-  }, 60_000);
+  }, 240_000);
 
   it("is the same the other way round where nothing collides, but for the order of what both have added", () => {
     const unordered = (work: Work): unknown => {
@@ -326,7 +326,7 @@ describe("mergeWorks, whatever the works", () => {
       { numRuns: 600 },
     );
     expect(asked).toBeGreaterThan(50);
-  }, 60_000);
+  }, 240_000);
 
   it("keeps what is not merged the very same object", () => {
     const mine = run(sampleWork, { kind: "setName", name: "Mine" });
@@ -412,7 +412,7 @@ describe("changes of different things", () => {
       }),
       { numRuns: 500 },
     );
-  }, 60_000);
+  }, 240_000);
 
   it("may be levels of the pattern's ease", () => {
     const mine = run(sampleWork, { kind: "setPatternEase", ease: { bust: 80, waist: 44, hip: 50 } });
@@ -687,7 +687,7 @@ describe("rebaseHistory", () => {
       }),
       { numRuns: 200 },
     );
-  }, 60_000);
+  }, 240_000);
 
   it("shares among two hundred steps what they do not change", () => {
     const steps = Array.from({ length: 200 }, (_, at) =>

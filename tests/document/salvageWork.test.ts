@@ -136,7 +136,7 @@ describe("salvageWork", () => {
       }),
       { numRuns: 600 },
     );
-  }, 60_000);
+  }, 240_000);
 
   it("loses nothing of a sound work, of this version or an older one", () => {
     fc.assert(

@@ -236,7 +236,7 @@ describe("the drawing that trials were sewn by", () => {
       expect(kept?.lost).toEqual(["trials.0.sewn.pattern.own"]);
       expect(kept?.work.trials?.slice(1)).toEqual(others);
     }
-  }, 60_000);
+  }, 240_000);
 
   it("keeps its place in a work that is put in order", () => {
     expect(workInOrder(drawn)).toEqual(drawn);

@@ -20,7 +20,7 @@ describe("a work file", () => {
         expect(readWorkFile(writeWorkFile(work))).toEqual({ ok: true, value: work });
       }),
     );
-  }, 60_000);
+  }, 240_000);
 
   it.each([blankWork(), sampleWork, ...demoWorks()].map((work) => [work.name, work] as const))(
     "keeps the work “%s”",

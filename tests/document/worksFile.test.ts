@@ -30,7 +30,7 @@ describe("a file of works", () => {
       }),
       { numRuns: 60 },
     );
-  }, 60_000);
+  }, 240_000);
 
   it("is the same text for equal works, and laid out to be read", () => {
     const shuffled = { ...sampleWork, unread: { b: "2", a: "1" } };

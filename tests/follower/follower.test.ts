@@ -25,7 +25,7 @@ import { FOLLOWED, NOT_FOLLOWED, type Followable } from "./coverage";
 /** Plans of each style. */
 const RUNS = 12;
 /** ms. A busy machine is slow. */
-const PATIENCE = 60_000;
+const PATIENCE = 240_000;
 
 const wrong = (arrival: Arrival): readonly string[] => [
   ...arrival.notCovered,

@@ -11,7 +11,7 @@ import { tooFar } from "./arrival";
 import { wayFrom, type Way } from "./since";
 
 const RUNS = 8;
-const PATIENCE = 60_000;
+const PATIENCE = 240_000;
 
 const wrong = ({ arrival }: Way): readonly string[] => [
   ...arrival.notCovered,

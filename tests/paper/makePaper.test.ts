@@ -221,7 +221,7 @@ describe.each(DEMOS)("the PDF of %s on A4", (name) => {
       );
       expect(worstMiss(points, spots)).toBeLessThan(0.1);
     }
-  }, 60_000);
+  }, 240_000);
 
   it("says on the map what it is, and whose", () => {
     const first = textOf(pdf, 1).replaceAll(/\s+/gu, " ");

@@ -276,7 +276,7 @@ describe("chains", () => {
       }),
       { numRuns: 150 },
     );
-  }, 60_000);
+  }, 240_000);
 });
 
 // The angle at the end between the two mouth ends, by the difference of their directions.

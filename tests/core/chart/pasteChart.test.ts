@@ -226,7 +226,7 @@ describe("pasteChart", () => {
       ),
       { numRuns: 200 },
     );
-  }, 60_000);
+  }, 240_000);
 
   it("gives back a written chart exactly", () => {
     const girth = fc.integer({ min: 6000, max: 19_000 }).map((tenths) => tenths / 10);
@@ -244,5 +244,5 @@ describe("pasteChart", () => {
         });
       }),
     );
-  }, 60_000);
+  }, 240_000);
 });

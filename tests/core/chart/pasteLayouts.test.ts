@@ -175,5 +175,5 @@ describe("a chart in any layout", () => {
     );
     // Refusing everything would be no reading.
     expect(counts.read / (counts.read + counts.refused)).toBeGreaterThan(0.85);
-  }, 60_000);
+  }, 240_000);
 });

@@ -67,7 +67,7 @@ describe("a remnant", () => {
         expect(needed({ ...sampleWork, dress: taken }, elsewhere)).toBeLessThanOrEqual(has + 1e-6);
       }
     },
-    60_000,
+    240_000,
   );
 
   it("gives up what is hardly missed first: facings of another cloth before a shorter skirt", () => {

@@ -349,7 +349,7 @@ describe.each([
         ? ["offCentre", "sharedAtCentre", "sharedWithOther", "sideSeam"]
         : ["sharedAtEnds", "sideSeam", "underarm"];
     expect([...seenKeys].toSorted()).toEqual(keys);
-  }, 60_000);
+  }, 240_000);
 
   it("shortening with the mouth held makes it fuller and wider, always", () => {
     const shortened: number[] = [];
@@ -369,7 +369,7 @@ describe.each([
       { numRuns: 60 },
     );
     expect(shortened.length).toBeGreaterThan(15);
-  }, 60_000);
+  }, 240_000);
 });
 
 describe("a dart with redraws of its own already", () => {

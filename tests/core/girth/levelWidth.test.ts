@@ -393,7 +393,7 @@ const clothOf = (piece: Piece) =>
     ),
   );
 
-describe.each(STYLE_NAMES)("on the pieces of any chain on the style %s", { timeout: 60_000 }, (style) => {
+describe.each(STYLE_NAMES)("on the pieces of any chain on the style %s", { timeout: 240_000 }, (style) => {
   it("finds what lies on the cloth along each level, and across at a height, by flatten-js", () => {
     let crossed = 0;
     fc.assert(

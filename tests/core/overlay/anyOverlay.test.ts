@@ -289,6 +289,6 @@ describe("strips of the demo works", () => {
       );
       expect(faults).toEqual([]);
     },
-    60_000,
+    240_000,
   );
 });

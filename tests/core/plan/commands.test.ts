@@ -438,7 +438,7 @@ describe("what no work can hold", () => {
         expect(readWorkFile(writeWorkFile(work))).toEqual({ ok: true, value: work });
       }),
     );
-  }, 60_000);
+  }, 240_000);
 });
 
 describe("readings and sets", () => {
@@ -715,7 +715,7 @@ describe("a command that changes nothing", () => {
       }),
       { numRuns: 1000 },
     );
-  }, 60_000);
+  }, 240_000);
 
   /** A copy with its leaf at that place another (a number moved, a text longer, a switch the other way), or taken out. */
   function withAnotherLeaf(work: Work, at: number, isGone: boolean): Work {
@@ -849,7 +849,7 @@ describe("a command that changes nothing", () => {
           }
       }),
     );
-  }, 60_000);
+  }, 240_000);
 
   const isOnTheSame = (a: Alteration, b: Alteration): boolean =>
     a.half === b.half &&

@@ -13,7 +13,7 @@ const STEP = { x: 180, y: 267 };
 /** mm. What rounding may do to points that are turned and moved. */
 const NOISE = 1e-6;
 /** Many layouts in one test: slow on a busy machine. */
-const PATIENCE = 60_000;
+const PATIENCE = 240_000;
 
 function laid(pieces: readonly ToLay[], options: Parameters<typeof layPieces>[1] = usual): SheetLayout {
   const layout = layPieces(pieces, options);

@@ -11,7 +11,7 @@ vi.mock(import("../../../src/core/plan/derivePlan"), async (original) => {
   const module = await original();
   return { ...module, derivePlan: vi.fn<typeof derivePlan>(module.derivePlan) };
 });
-vi.setConfig({ testTimeout: 60_000 });
+vi.setConfig({ testTimeout: 240_000 });
 
 const slowly = { timeout: 20_000 };
 const plans = vi.mocked(derivePlan);

@@ -7,7 +7,7 @@ import { undo } from "../../../src/store/workStore";
 import { ref, testWork } from "../../support/works";
 import { renderWork, viewNow } from "../renderWork";
 
-vi.setConfig({ testTimeout: 60_000 });
+vi.setConfig({ testTimeout: 240_000 });
 
 const slowly = { timeout: 20_000 };
 const goTo = (step: Step): void => act(() => usePageState.getState().setStep(step));
