@@ -111,7 +111,8 @@ describe("lengths of the trade's own choosing", () => {
     ["swayBack", "sideDart", "back", "for the first 20 mm", "for the first ¾ in"],
     ["waistDropFront", "sideDart", "frontBasque", "20 mm below the waist", "¾ in below the waist"],
     ["waistDropFront", "princessArmhole", "centreFront", "over the last 40 mm above", "over the last 1 5/8 in above"],
-    ["chestWidth", "princessArmhole", "sideFront", "30 mm from it", "1 1/8 in from it"],
+    // Half across the side front where its seam begins, 6.55 mm or 0.26 in: see saidLengths.test.ts.
+    ["chestWidth", "princessArmhole", "sideFront", "7 mm from it", "¼ in from it"],
     ["forwardShoulder", "sideDart", "back", "to within 2 mm", "to within 1/16 in"],
     ["shoulderSlope", "sideDart", "front", "to within 3 mm", "to within 1/8 in"],
   ] as const)("%s on %s, %s: %j or %j", (fit, style, piece, cm, inches) => {
