@@ -4,6 +4,7 @@ import { CoreBug, fail, invariant, ok } from "../../src/core/result";
 import { isSame } from "../../src/core/same";
 import { degreesFrom, MM_PER_CM, MM_PER_INCH, radians, radiansFromDegrees } from "../../src/core/units";
 import { remember } from "../../src/core/remember";
+import { KEPT_TO, READ_BACK, SEAM_KEPT } from "../../src/core/tolerance";
 
 describe("isSame", () => {
   it.each([
@@ -93,6 +94,10 @@ describe("units", () => {
     expect(radiansFromDegrees(90)).toBe(Math.PI / 2);
     expect(degreesFrom(radiansFromDegrees(-37))).toBeCloseTo(-37, 12);
     expect([MM_PER_INCH, MM_PER_CM]).toEqual([25.4, 10]);
+  });
+
+  it("entries are kept to a tenth of a millimetre, and what rounding adds is half of it", () => {
+    expect([KEPT_TO, SEAM_KEPT, READ_BACK]).toEqual([0.1, 0.05, 0.05]);
   });
 });
 

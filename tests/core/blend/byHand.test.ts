@@ -261,14 +261,11 @@ describe("a seam parted by bends", () => {
     // The waist is 17 across (8 + 0.75 · 12), the bust 4, the hip none.
     const { points, edges: smooth } = partedAt(0.3, 0.7);
     // With a corner at each bend, so that nothing is made smooth there.
-    const edges = smooth.map(([from, to, seam, handles]): Legs["edges"][number] => {
-      const [[x, y], c2] = handles ?? [
-        [0, 0],
-        [0, 0],
-      ];
-      return handles !== undefined && from.startsWith("bend")
-        ? [from, to, seam, [[x + 9, y], c2]]
-        : [from, to, seam, handles];
+    const edges = smooth.map((edge): Legs["edges"][number] => {
+      const [from, to, seam, handles] = edge;
+      if (handles === undefined || !from.startsWith("bend")) return edge;
+      const [[x, y], c2] = handles;
+      return [from, to, seam, [[x + 9, y], c2]];
     });
     const other = blendOf({
       points: points.map(([name, place, level, towards]) =>
@@ -284,8 +281,12 @@ describe("a seam parted by bends", () => {
     const [bend0, bend1] = [4 + (17 - 4) * takes(0.3), 17 + (0 - 17) * 0.25];
     expect(moved("bend000")[0]).toBeCloseTo(bend0, 9);
     expect(moved("bend000")[1]).toBeCloseTo(bend1, 9);
-    // From the waist on, the bend lies on the way to the hip; a cubic's share of 0.25 is at 0.3264 of it.
-    expect(moved("bend001")[1]).not.toBeCloseTo(17, 1);
+    // Back from the bend to the waist: a quarter is taken at t = 1∕2 − sin 10°, and a part of t to 0 has its first control at
+    // w − w′ t ∕ 3 with w′ = 6 t (1 − t), and its second at 0, the waist's own.
+    const t = 1 / 2 - Math.sin(Math.PI / 18);
+    expect(takes(t)).toBeCloseTo(0.25, 12);
+    expect(moved("bend001")[0]).toBeCloseTo(17 - 17 * (0.25 - 2 * t * t * (1 - t)), 9);
+    expect(moved("bend001")[1]).toBeCloseTo(17, 9);
 
     // To a corner of a third level: each its own.
     const third = blendOf({
