@@ -75,6 +75,10 @@ describe("readings", () => {
     }
   });
 
+  it("agree at the very bound: 2.772 spreads of 10 mm for two", () => {
+    expect(readingsAgree("waistGirth", [0, 2.772 * 10])).toBe(true);
+  });
+
   it("have a mean, and how far they are apart", () => {
     expect(meanOf([3, 4, 8])).toBe(5);
     expect(apartOf([-3, 4, 1])).toBe(7);
