@@ -87,19 +87,13 @@ describe("two curves apart", () => {
 });
 
 describe("two curves that meet", () => {
-  // What it takes, and half as much again.
+  // What it takes, and a tenth more.
   it.each<readonly [string, TestCubic, TestCubic, number, number]>([
-    ["cross once", wave, cubicOf([70, -40], [50, 10], [80, 30], [60, 90]), 1, 1600],
-    ["cross twice", arch, cubicOf([-10, 31], [30, 20], [70, 47], [111, 36]), 2, 2700],
-    ["run together", arch, cubicPart(arch, 0.21, 0.83), 2, 235_000],
-    [
-      "touch",
-      cubicPart(arch, 0, 0.7),
-      cubicPart(cubicOf([0, 120], [0, 40], [100, 40], [100, 120]), 0.2, 1),
-      1,
-      115_000,
-    ],
-    ["nearly run together and cross", arch, moved(arch, 0.05, 0.05), 1, 220_000],
+    ["cross once", wave, cubicOf([70, -40], [50, 10], [80, 30], [60, 90]), 1, 1180],
+    ["cross twice", arch, cubicOf([-10, 31], [30, 20], [70, 47], [111, 36]), 2, 2010],
+    ["run together", arch, cubicPart(arch, 0.21, 0.83), 2, 172_000],
+    ["touch", cubicPart(arch, 0, 0.7), cubicPart(cubicOf([0, 120], [0, 40], [100, 40], [100, 120]), 0.2, 1), 1, 85_000],
+    ["nearly run together and cross", arch, moved(arch, 0.05, 0.05), 1, 160_000],
   ])("and %s are found soon", (_, c, d, count, most) => {
     expect(cubicIntersections(c, d)).toHaveLength(count);
     expect(meeting(c, d)).toBeLessThan(most);
@@ -108,20 +102,28 @@ describe("two curves that meet", () => {
 
 describe("one curve", () => {
   it.each([
-    [60, 80],
-    [33, -20],
-    [100, 4],
-    [150, 60],
-    [70, 15],
-    [20, 21],
-  ])("has the place nearest to %d, %d by a few of Newton's steps", (x, y) => {
+    [60, 80, 220],
+    // An end is nearest: nothing is searched.
+    [33, -20, 12],
+    [150, 60, 12],
+    [100, 4, 270],
+    [70, 15, 190],
+    [20, 21, 210],
+  ])("has the place nearest to %d, %d by a few of Newton's steps", (x, y, most) => {
     const curve = countingCurve(wave);
-    expect(readsOf(() => cubicNearest(curve, piecePoint(x, y)))).toBeLessThan(400);
+    expect(readsOf(() => cubicNearest(curve, piecePoint(x, y)))).toBeLessThanOrEqual(most);
   });
 
-  it.each([1, 20, 43, 77, 101, 130])("has the place at %d mm by a few of Newton's steps", (length) => {
+  it.each([
+    [1, 280],
+    [20, 320],
+    [43, 300],
+    [77, 290],
+    [101, 350],
+    [130, 350],
+  ])("has the place at %d mm by a few of Newton's steps", (length, most) => {
     const curve = countingCurve(wave);
-    expect(readsOf(() => cubicParameterAtLength(curve, length))).toBeLessThan(480);
+    expect(readsOf(() => cubicParameterAtLength(curve, length))).toBeLessThanOrEqual(most);
   });
 
   it("is told from a line beside it by its control points", () => {
@@ -132,21 +134,28 @@ describe("one curve", () => {
   });
 
   it.each([
-    [-0.3, 1],
-    [-1, 1],
-    [0, 1],
-    [-1, 0],
-  ])("with a cusp, from %s to %s, takes a few times as many", (u, v) => {
+    [-0.3, 1, 3250, 2250],
+    [-1, 1, 3500, 2080],
+    [0, 1, 3350, 2600],
+    [-1, 0, 2900, 820],
+  ])("with a cusp, from %s to %s, takes a few times as many", (u, v, mostLengths, mostNearest) => {
     const curve = countingCurve(cuspCurve(u, v));
     const whole = cubicLength(curve);
-    for (const share of [0.02, 0.1, 0.2, 0.3, 0.4999, 0.5, 0.51, 0.7, 0.9, 0.99])
-      expect(readsOf(() => cubicParameterAtLength(curve, share * whole))).toBeLessThan(600);
-    for (const [x, y] of [
-      [10, 10],
-      [30, -5],
-      [-3, 40],
-      [70, 60],
-    ] as const)
-      expect(readsOf(() => cubicNearest(curve, piecePoint(x, y)))).toBeLessThan(1800);
+    const lengths = [0.02, 0.1, 0.2, 0.3, 0.4999, 0.5, 0.51, 0.7, 0.9, 0.99].map((share) =>
+      readsOf(() => cubicParameterAtLength(curve, share * whole)),
+    );
+    expect(sum(lengths)).toBeLessThan(mostLengths);
+    const nearest = (
+      [
+        [10, 10],
+        [30, -5],
+        [-3, 40],
+        [70, 60],
+        [0, 0.1],
+      ] as const
+    ).map(([x, y]) => readsOf(() => cubicNearest(curve, piecePoint(x, y))));
+    expect(sum(nearest)).toBeLessThan(mostNearest);
   });
 });
+
+const sum = (all: readonly number[]): number => all.reduce((a, b) => a + b, 0);

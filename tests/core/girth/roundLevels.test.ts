@@ -175,6 +175,39 @@ describe("levels of a bodice", () => {
     expect(told(alike(darted, straight), "side")).toEqual([WAIST, [220, 0, null], [220, -40, null], [232, -60, null]]);
   });
 
+  it("are the one nearer the waist where both beside a dart are as tight", () => {
+    const upright = drawn("back", {
+      inner: [
+        [0, 0],
+        [0, 60],
+      ],
+      outer: [
+        [60, 0],
+        [60, 20],
+        [60, 30],
+        [60, 60],
+      ],
+      mouth: 1,
+    });
+    const square = drawn("front", {
+      inner: [
+        [0, 0],
+        [0, 50],
+      ],
+      outer: [
+        [50, 0],
+        [50, 50],
+      ],
+    });
+    // 30 up the side the level is 30 or 40 up the centre back.
+    expect(told(alike(square, upright), "centreBack")).toEqual([
+      WAIST,
+      [220, 0, null],
+      [220, -30, null],
+      [220, -60, null],
+    ]);
+  });
+
   it("are the tightest where the centre stands back", () => {
     // The centre steps in by 10 half-way up: there both ends of the step are met.
     const stepped = drawn("back", {
