@@ -1,7 +1,7 @@
 /**
  * How much is looked at. What lies apart is told by control points alone, Newton doubles its digits, and a stretch run together
  * is set aside whole: without any of these the answers stay the same, only late. So the reads of the coordinates given are
- * counted; each bound is some twice of what is needed, and a fraction of what halving alone would take.
+ * counted. The bounds come from no theory: they are what it takes, and a tenth more; halving alone takes several times that.
  */
 import { describe, expect, it } from "vitest";
 import type { Cubic } from "../../../src/core/geometry/bezier";
