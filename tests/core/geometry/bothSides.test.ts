@@ -160,6 +160,11 @@ describe("an outline", () => {
     const places = roots.map((r) => expect.closeTo(r / (1 + r), 6) as unknown);
     const found = selfCrossings([cubicEdge(reaching), straight, ...ends]).filter(({ edge2 }) => edge2 === 1);
     expect(found.map(({ edge1, t1 }) => [edge1, t1])).toEqual(places.map((t1) => [0, t1]));
+    // The same where the ring begins with the edge that goes on.
+    const begun = selfCrossings([straight, ...ends, cubicEdge(reaching)]).filter(
+      ({ edge1, edge2 }) => edge1 === 0 && edge2 === 3,
+    );
+    expect(begun.map(({ t2 }) => t2).toSorted((a, b) => a - b)).toEqual(places);
     // The same the other way round: the handle is that of the edge that goes on.
     const back = [
       lineEdge(piecePoint(60, -60), piecePoint(0, 0)),

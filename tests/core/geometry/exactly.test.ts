@@ -1,18 +1,19 @@
 /** Exactly at a bound: what is said to count within it counts there too. Beside 0 such distances are exact in doubles. */
 import { describe, expect, it } from "vitest";
 import { cubicTurns, cubicZeros } from "../../../src/core/geometry/bernstein";
-import { cubicTangentAt } from "../../../src/core/geometry/bezier";
+import { cubicCurvatureAt, cubicTangentAt } from "../../../src/core/geometry/bezier";
 import { cubicFlatten } from "../../../src/core/geometry/bezierFlatten";
 import { cubicSegmentIntersections } from "../../../src/core/geometry/bezierIntersect";
 import { cubicIntersections } from "../../../src/core/geometry/bezierPair";
 import { areBoundsNear, boundsOfPoints, extentOf, isWithinBounds } from "../../../src/core/geometry/bounds";
 import { edgeCrossingsAtY, lineEdge, type EdgeCurve } from "../../../src/core/geometry/edgeCurve";
 import { comeNear, halve } from "../../../src/core/geometry/iterate";
+import { addMeeting } from "../../../src/core/geometry/meetings";
 import { isInOutline, outlineCrossingsAtY, validateOutline } from "../../../src/core/geometry/outline";
 import { piecePoint } from "../../../src/core/geometry/point";
 import { segmentIntersections } from "../../../src/core/geometry/segment";
 import { SAME_POINT, SHORTEST_EDGE } from "../../../src/core/tolerance";
-import { cubicOf } from "../../support/curves";
+import { cubicOf, cuspCurve } from "../../support/curves";
 
 const at = piecePoint;
 type At = readonly [number, number];
@@ -158,6 +159,34 @@ describe("zeros of a cubic at the very bound of what touches", () => {
     expect(cubicZeros(...ordinates, 1)).toEqual(zeros);
   });
 
+  it("a touch is where it comes nearest, not where it comes from or goes to", () => {
+    // Differences −0.7, 0, 4.8: 4.1 t² + 1.4 t − 0.7 is 0 at its turn, where it is 0.57; at 0 it is 0.9.
+    const turn = (-1.4 + Math.sqrt(1.4 ** 2 + 4 * 4.1 * 0.7)) / 8.2;
+    expect(cubicZeros(0.9, 0.2, 0.2, 5, 1)).toEqual([expect.closeTo(turn, 12)]);
+    expect(cubicZeros(5, 0.2, 0.2, 0.9, 1)).toEqual([expect.closeTo(1 - turn, 12)]);
+    expect(cubicZeros(-0.9, -0.2, -0.2, -5, 1)).toEqual([expect.closeTo(turn, 12)]);
+  });
+
+  it.each([
+    [0.5, 0.5, -9, 0.5],
+    [0.5, -9, 0.5, 0.5],
+    [-0.5, 9, 0.5, -0.5],
+  ])("%s, %s, %s, %s reaches out between ends that are near, and is 0 on the way there and back", (f0, f1, f2, f3) => {
+    const zeros = cubicZeros(f0, f1, f2, f3, 1);
+    expect(zeros).toHaveLength(2);
+    for (const t of zeros) {
+      const s = 1 - t;
+      expect(f0 * s ** 3 + 3 * f1 * s * s * t + 3 * f2 * s * t * t + f3 * t ** 3).toBeCloseTo(0, 9);
+      expect(Math.min(t, s)).toBeGreaterThan(0);
+    }
+  });
+
+  it("a double turn is told twice: it only stands still there", () => {
+    // Differences 1, −1, 1: (s − t)².
+    expect(cubicTurns(0, 1, 0, 1)).toEqual([0.5, 0.5]);
+    expect(cubicZeros(-1, 1, -1, 1, 1e-4)).toEqual([0.5]);
+  });
+
   it("has its turns in order, whichever way it goes first, and none at its ends", () => {
     // Differences 4, −3, 2: 4 s² − 6 s t + 2 t² = 2 (2 s − t) (s − t), with s = 1 − t.
     const half = [expect.closeTo(1 / 2, 12), expect.closeTo(2 / 3, 12)] as unknown[];
@@ -172,6 +201,68 @@ describe("zeros of a cubic at the very bound of what touches", () => {
     expect(cubicTurns(0, 1, 2, 3)).toEqual([]);
     // It never quite stands still: 1, −0.9, 1.
     expect(cubicTurns(0, 1, 0.1, 1.1)).toEqual([]);
+  });
+});
+
+describe("at a cusp within the curve", () => {
+  const turned = (degrees: number, mirror: 1 | -1) => {
+    const [cos, sin] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+    const { a, c1, c2, b } = cuspCurve(-0.3, 1);
+    const [p, q, r, s] = [a, c1, c2, b].map(({ x, y }): [number, number] => [
+      x * cos - mirror * y * sin,
+      x * sin + mirror * y * cos,
+    ]);
+    return cubicOf(p ?? [0, 0], q ?? [0, 0], r ?? [0, 0], s ?? [0, 0]);
+  };
+  // (100 u², 100 u³) from −0.3 to 1 stands still at u = 0, and goes on the way its axis points, turning to +y.
+  const t = 0.3 / 1.3;
+
+  it.each([0, 37, 90, 170, -100])(
+    "the direction is that of its axis, and it turns its own way, turned by %d degrees",
+    (degrees) => {
+      for (const mirror of [1, -1] as const) {
+        const curve = turned(degrees, mirror);
+        expect(cubicTangentAt(curve, t)).toBeCloseTo((degrees * Math.PI) / 180, 6);
+        expect(cubicCurvatureAt(curve, t)).toBe(mirror * Infinity);
+      }
+    },
+  );
+
+  it("a level line that turns back does not turn to any side", () => {
+    // 200 s² − 600 s t + 200 t² is 0 where t∕s = (3 − √5)∕2.
+    const r = (3 - Math.sqrt(5)) / 2;
+    expect(cubicCurvatureAt(cubicOf([0, 0], [200, 0], [-100, 0], [100, 0]), r / (1 + r))).toBe(0);
+  });
+});
+
+describe("meetings found one after the other", () => {
+  const line = cubicOf([0, 0], [30, 0], [60, 0], [90, 0]);
+  const across = cubicOf([45, -45], [45, -15], [45, 15], [45, 45]);
+  const meeting = (kind: "end" | "crossing" | "touch", gap: number, t = 0.5) =>
+    ({ t1: t, t2: 0.5, point: at(90 * t, 0), kind, gap }) as const;
+  const added = (known: ReturnType<typeof meeting>, next: ReturnType<typeof meeting>) => {
+    const found = [known];
+    addMeeting(found, next, line, across);
+    return found;
+  };
+
+  it("are one where they lie in one place: the nearer of the two", () => {
+    const [near, far] = [meeting("touch", 1e-5), meeting("touch", 5e-5)];
+    expect(added(far, near)).toEqual([near]);
+    expect(added(near, far)).toEqual([near]);
+    const alike = meeting("crossing", 1e-5);
+    expect(added(near, alike)[0]).toBe(near);
+  });
+
+  it("are the end where one of them is", () => {
+    const [end, crossing] = [meeting("end", 5e-5), meeting("crossing", 0)];
+    expect(added(end, crossing)).toEqual([end]);
+  });
+
+  it("are two where they lie apart, a thousandth of a millimetre and more", () => {
+    const [one, other] = [meeting("crossing", 0), meeting("crossing", 0, 0.5 + 2e-5)];
+    expect(added(one, other)).toEqual([one, other]);
+    expect(added(one, meeting("crossing", 0, 0.5 + 1e-5))).toEqual([one]);
   });
 });
 
@@ -266,5 +357,8 @@ describe("coming nearer", () => {
     expect(halve(0, 8, 1, holds)).toEqual({ holding: 2, failing: 3 });
     expect(asked).toEqual([4, 2, 3]);
     expect(halve(8, 0, 1, (value) => value > 3)).toEqual({ holding: 4, failing: 3 });
+    asked.length = 0;
+    halve(0, 8, -1, holds);
+    expect(asked).toHaveLength(60);
   });
 });
