@@ -62,7 +62,7 @@ const curveOf = (piece: Piece, from: PointName): NonNullable<Edge["curve"]> =>
   invariant(piece.edges.find((edge) => edge.from === from)?.curve, from);
 
 /** Places as x, y, x, y …, near to what they should be. */
-function close(places: readonly PiecePoint[], wanted: readonly At[]): void {
+function expectClose(places: readonly PiecePoint[], wanted: readonly At[]): void {
   expect(places).toHaveLength(wanted.length);
   places.forEach(({ x, y }, i) => {
     expect(x).toBeCloseTo(wanted[i]?.[0] ?? Number.NaN, 9);
@@ -145,7 +145,7 @@ describe("a piece between its sizes", () => {
   it("takes each point and its handle from the size of its level, heights from the base size", () => {
     // Half-way from the second size to the third is 14 across, a quarter past the first 2.
     const blended = blendPiece(nest, levelSizes(0.25, 1.5, 0));
-    close(
+    expectClose(
       [pointOf(blended, "underarm"), pointOf(blended, "sideWaist"), pointOf(blended, "centreWaist")],
       [
         [202, 0],
@@ -154,7 +154,7 @@ describe("a piece between its sizes", () => {
       ],
     );
     const { c1, c2 } = curveOf(blended, "underarm");
-    close(
+    expectClose(
       [c1, c2],
       [
         [192, 40],
@@ -248,12 +248,12 @@ describe("a seam parted by bends", () => {
     const down = blendOf(legs);
     for (const [i, from] of (["underarm", "bend000", "bend001"] as const).entries()) {
       const { c1, c2 } = curveOf(down, from);
-      close([pointOf(down, from), c1, c2], parts[i]?.slice(0, 3) ?? []);
+      expectClose([pointOf(down, from), c1, c2], parts[i]?.slice(0, 3) ?? []);
     }
     const up = blendOf(turnedRound(legs));
     for (const [i, from] of (["bend000", "bend001", "sideWaist"] as const).entries()) {
       const { c1, c2 } = curveOf(up, from);
-      close([pointOf(up, from), c1, c2], parts[i]?.toReversed().slice(0, 3) ?? []);
+      expectClose([pointOf(up, from), c1, c2], parts[i]?.toReversed().slice(0, 3) ?? []);
     }
   });
 
@@ -350,7 +350,7 @@ describe("a line that runs smooth through a bend in every size", () => {
     "does so between sizes: both handles turned by half of what is missing (the ring from edge %d)",
     (from) => {
       const blended = blendPiece(nest(0, from), levelSizes(0, 1, 0));
-      close(
+      expectClose(
         [pointOf(blended, "bend000"), curveOf(blended, "underarm").c2, curveOf(blended, "bend000").c1],
         [
           AT,
@@ -359,7 +359,7 @@ describe("a line that runs smooth through a bend in every size", () => {
         ],
       );
       // The other handles have nothing to do with it.
-      close(
+      expectClose(
         [curveOf(blended, "underarm").c1, curveOf(blended, "bend000").c2],
         [
           [110, 10],
@@ -380,7 +380,7 @@ describe("a line that runs smooth through a bend in every size", () => {
     expect(off(handles(-0.0089))).toBeCloseTo(0, 9);
     // Left: the handle behind lies where the two sizes put it, a quarter of the first's and three of the second's across.
     for (const turned of [0.0091, -0.0091])
-      close(handles(turned), [
+      expectClose(handles(turned), [
         [112.5, 30],
         [110 + 30 * Math.sin(turned) + 0.75 * (10 - 30 * Math.sin(turned)), 50 + 30 * Math.cos(turned)],
       ]);
@@ -393,7 +393,7 @@ describe("a line that runs smooth through a bend in every size", () => {
       return { ...rest, edges: edges.with(0, { ...invariant(edges[0], "edge"), curve: null }) };
     });
     const blended = blendPiece(straightened, levelSizes(0, 1, 0));
-    close([curveOf(blended, "bend000").c1], [[117.5, 80]]);
+    expectClose([curveOf(blended, "bend000").c1], [[117.5, 80]]);
     expect(blended.edges[0]?.curve).toBeNull();
     const cornered = [low, high].map((piece): Piece => {
       const { points, edges, ...rest } = invariant(piece, "size");
@@ -409,7 +409,7 @@ describe("a line that runs smooth through a bend in every size", () => {
       };
     });
     const corner = blendPiece(cornered, levelSizes(0, 1, 0));
-    close(
+    expectClose(
       [curveOf(corner, "underarm").c2, curveOf(corner, "sideBust").c1],
       [
         [112.5, 30],
@@ -433,7 +433,7 @@ describe("a line that runs smooth through a bend in every size", () => {
       [size(110, [20, 30], turned, 0), size(120, [10, 10], turned, 0)],
       levelSizes(0, 0.02, 0),
     );
-    close([curveOf(leaning, "underarm").c2], [[110 + 0.25 * 0.2, 30]]);
+    expectClose([curveOf(leaning, "underarm").c2], [[110 + 0.25 * 0.2, 30]]);
   });
 });
 

@@ -5,7 +5,7 @@
 import { describe, expect, it } from "vitest";
 import { piecePoint } from "../../../src/core/geometry/point";
 import { roundLevels, type OpenSeam } from "../../../src/core/girth/roundLevels";
-import type { Dart, Edge, Piece, PieceName, PointName, SeamName } from "../../../src/core/pattern/piece";
+import type { Dart, DartName, Edge, Piece, PieceName, PointName, SeamName } from "../../../src/core/pattern/piece";
 import { setOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
 
 type At = readonly [x: number, y: number];
@@ -27,25 +27,14 @@ function drawn(
 ): Piece {
   const places = [...outer, ...inner.toReversed()];
   const numbered = (at: number): PointName => `cut${ONE_TO_EIGHT[at % places.length] ?? 1}`;
-  const made = darts.map((dart, at): Dart & { readonly at: typeof dart } => {
-    const own = at === 0 ? ("waistDart" as const) : ("waistDart2" as const);
-    return {
-      name: own,
-      seam: "waist",
-      inner: `${own}Inner`,
-      outer: `${own}Outer`,
-      apex: `${own}Apex`,
-      aimsAt: null,
-      at: dart,
-    };
-  });
+  const nameOf = (at: number): DartName => (at === 0 ? "waistDart" : "waistDart2");
   const points = Object.fromEntries(
     [
       ...places.map((at, i) => [numbered(i), at] as const),
-      ...made.flatMap(({ apex, inner: one, outer: other, at }) => [
-        [apex, at.apex] as const,
-        [one, at.inner] as const,
-        [other, at.outer] as const,
+      ...darts.flatMap((dart, at) => [
+        [`${nameOf(at)}Apex`, dart.apex] as const,
+        [`${nameOf(at)}Inner`, dart.inner] as const,
+        [`${nameOf(at)}Outer`, dart.outer] as const,
       ]),
     ].map(([point, [x, y]]) => [point, { at: piecePoint(x, y), level: "waist" as const }]),
   );
@@ -62,7 +51,14 @@ function drawn(
       curve: null,
       mouthOf: i === mouth ? "sideDart" : null,
     })),
-    darts: made.map(({ at: _, ...dart }) => dart),
+    darts: darts.map((_dart, at): Dart => ({
+      name: nameOf(at),
+      seam: "waist",
+      inner: `${nameOf(at)}Inner`,
+      outer: `${nameOf(at)}Outer`,
+      apex: `${nameOf(at)}Apex`,
+      aimsAt: null,
+    })),
     levelLines: [],
     centreOnFold: true,
   };

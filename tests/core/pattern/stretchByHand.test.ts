@@ -57,20 +57,20 @@ const line = through([
   [100, 0],
 ]);
 
-function close({ x, y }: PiecePoint, [wantedX, wantedY]: At, digits = 9): void {
+function expectClose({ x, y }: PiecePoint, [wantedX, wantedY]: At, digits = 9): void {
   expect(x).toBeCloseTo(wantedX, digits);
   expect(y).toBeCloseTo(wantedY, digits);
 }
 /** The four places of the neck. */
-const placesAre = (piece: Piece, wanted: readonly At[]): void =>
-  NECK.forEach((name, i) => close(pointOf(piece, name), wanted[i] ?? [Number.NaN, 0]));
+const expectPlaces = (piece: Piece, wanted: readonly At[]): void =>
+  NECK.forEach((name, i) => expectClose(pointOf(piece, name), wanted[i] ?? [Number.NaN, 0]));
 /** Handles edge by edge; they are carried by a small step, and so good to a thousandth. */
-function handlesAre(piece: Piece, wanted: readonly (readonly [At, At])[]): void {
+function expectHandles(piece: Piece, wanted: readonly (readonly [At, At])[]): void {
   wanted.forEach(([c1, c2], i) => {
     const curve = piece.edges[i]?.curve;
     expect(curve).not.toBeNull();
-    close(curve?.c1 ?? piecePoint(Number.NaN, 0), c1, 2.3);
-    close(curve?.c2 ?? piecePoint(Number.NaN, 0), c2, 2.3);
+    expectClose(curve?.c1 ?? piecePoint(Number.NaN, 0), c1, 2.3);
+    expectClose(curve?.c2 ?? piecePoint(Number.NaN, 0), c2, 2.3);
   });
 }
 
@@ -176,13 +176,13 @@ describe("an end moved", () => {
   // 1.26 and 1.44 over 100.
   it("takes the line along by its share of the way, and the handles by the slope there", () => {
     const moved = withEndMoved(line, [0, 1, 2], "end", piecePoint(100, 10));
-    placesAre(moved, [
+    expectPlaces(moved, [
       [0, 0],
       [30, 2.16],
       [60, 6.48],
       [100, 10],
     ]);
-    handlesAre(moved, [
+    expectHandles(moved, [
       [
         [10, 0],
         [20, 2.16 - 1.26],
@@ -203,13 +203,13 @@ describe("an end moved", () => {
   it("at the start does the same from the other end, aslant too", () => {
     const moved = withEndMoved(line, [0, 1, 2], "start", piecePoint(-5, 10));
     // 0.784 and 0.352 are left at 0.3 and 0.6.
-    placesAre(moved, [
+    expectPlaces(moved, [
       [-5, 10],
       [30 - 5 * 0.784, 7.84],
       [60 - 5 * 0.352, 3.52],
       [100, 0],
     ]);
-    handlesAre(moved, [
+    expectHandles(moved, [
       [
         [5, 10],
         [20 - 5 * 0.784 - 0.63, 7.84 + 1.26],
@@ -221,14 +221,14 @@ describe("an end moved", () => {
     const quarter = rigidMotion(piecePoint(0, 0), radiansFromDegrees(90));
     const carried = withEndCarried(line, [0, 1, 2], "end", quarter);
     // (60, 0) is turned to (0, 60), and goes 0.648 of the way there.
-    placesAre(carried, [
+    expectPlaces(carried, [
       [0, 0],
       [30 - 30 * 0.216, 30 * 0.216],
       [60 - 60 * 0.648, 60 * 0.648],
       [0, 100],
     ]);
     const up = rigidMotion(piecePoint(0, 0), radians(0), 0, -10);
-    placesAre(withEndCarried(line, [0, 1, 2], "start", up), [
+    expectPlaces(withEndCarried(line, [0, 1, 2], "start", up), [
       [0, -10],
       [30, -7.84],
       [60, -3.52],
@@ -244,35 +244,35 @@ describe("the direction at an end turned", () => {
   it("goes in full for the handle there, and less and less for what lies further: u (1 − u)² of the whole", () => {
     const turned = withEndTurned(line, [0, 1, 2], "end", radians(angle));
     // The last edge, 40 long, is its own handle. u is 0.7 and 0.4: 100 · 0.7 · 0.09 and 100 · 0.4 · 0.36 are 6.3 and 14.4 of it.
-    placesAre(turned, [
+    expectPlaces(turned, [
       [0, 0],
       [30 + 6.3 * across, -6.3 * down],
       [60 + 14.4 * across, -14.4 * down],
       [100, 0],
     ]);
     const { c2 } = turned.edges[2]?.curve ?? { c2: piecePoint(0, 0) };
-    close(c2, [100 - (40 / 3) * Math.cos(angle), -(40 / 3) * down], 1.3);
+    expectClose(c2, [100 - (40 / 3) * Math.cos(angle), -(40 / 3) * down], 1.3);
     const { c1 } = turned.edges[0]?.curve ?? { c1: piecePoint(0, 0) };
-    close(c1, [10, 0], 2);
+    expectClose(c1, [10, 0], 2);
   });
 
   it("does so from the start", () => {
     const turned = withEndTurned(line, [0, 1, 2], "start", radians(angle));
     // u is 0.3 and 0.6: 100 · 0.3 · 0.49 = 14.7, 100 · 0.6 · 0.16 = 9.6, of a handle of 30.
-    placesAre(turned, [
+    expectPlaces(turned, [
       [0, 0],
       [30 - 14.7 * across, 14.7 * down],
       [60 - 9.6 * across, 9.6 * down],
       [100, 0],
     ]);
     const { c1 } = turned.edges[0]?.curve ?? { c1: piecePoint(0, 0) };
-    close(c1, [10 * Math.cos(angle), 10 * down], 1.3);
+    expectClose(c1, [10 * Math.cos(angle), 10 * down], 1.3);
   });
 
   it("bends one edge alone, straight though it was", () => {
     const one = withEndTurned(line, [3], "start", radians(angle));
     expect(one.edges[3]?.curve).not.toBeNull();
-    placesAre(one, [
+    expectPlaces(one, [
       [0, 0],
       [30, 0],
       [60, 0],
@@ -296,7 +296,7 @@ describe("a stretch drawn fuller", () => {
 
   it("goes off its straight by as much more as it is off it already, most in the middle", () => {
     const fuller = 40 * (45 / 49);
-    placesAre(withFullness(arched, [0, 1, 2], 1.5), [
+    expectPlaces(withFullness(arched, [0, 1, 2], 1.5), [
       [0, 0],
       [30, 40 + fuller / 2],
       [70, 40 + fuller / 2],
@@ -309,7 +309,7 @@ describe("a stretch drawn fuller", () => {
       [-40, 70],
       [0, 100],
     ]);
-    placesAre(withFullness(upright, [0, 1, 2], 0.5), [
+    expectPlaces(withFullness(upright, [0, 1, 2], 0.5), [
       [0, 0],
       [-40 + fuller / 2, 30],
       [-40 + fuller / 2, 70],
@@ -364,7 +364,7 @@ describe("a stretch drawn fuller", () => {
 describe("a stretch moved by any field", () => {
   it("stays straight where the field is a shift, but where it is to be bent", () => {
     const shifted = bendStretch(line, [0, 1, 2], ({ x, y }) => piecePoint(x + 3, y - 4));
-    placesAre(shifted, [
+    expectPlaces(shifted, [
       [3, -4],
       [33, -4],
       [63, -4],
