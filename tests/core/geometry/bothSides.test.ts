@@ -79,6 +79,16 @@ describe("two curves side by side", () => {
     for (const gap of [1.05e-4, -1.05e-4]) expect(segment(gap)).toEqual([]);
   });
 
+  it("a line just under the top of an arch crosses it twice, just over it touches once, and higher not at all", () => {
+    // y = 60 − 240 (t − 1∕2)²: 0.00005 below the top it is 0.137 mm wide.
+    const meet = (y: number) =>
+      cubicSegmentIntersections(arch, piecePoint(0, y), piecePoint(100, y)).map(({ t1 }) => t1);
+    const half = Math.sqrt(5e-5 / 240);
+    expect(meet(60 - 5e-5)).toEqual([expect.closeTo(0.5 - half, 7), expect.closeTo(0.5 + half, 7)]);
+    expect(meet(60 + 5e-5)).toEqual([expect.closeTo(0.5, 6)]);
+    expect(meet(60 + 1.1e-4)).toEqual([]);
+  });
+
   it("two segments do alike, whichever end comes first", () => {
     const at = (y: number) => [piecePoint(20, y), piecePoint(150, y)] as const;
     const shared = (y: number, isBack = false) => {
