@@ -48,7 +48,7 @@ describe("isSame", () => {
     [{ a: undefined }, { b: undefined }],
     [{ a: 1 }, { a: 1, b: 2 }],
     [{ a: { b: 1 } }, { a: { b: 2 } }],
-    [{ toString: Object.prototype.toString }, { a: 1 }],
+    [{ constructor: Object }, { a: 1 }],
     [{}, "x"],
     ["x", "y"],
   ])("%j is not %j", (a, b) => {
