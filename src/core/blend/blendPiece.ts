@@ -84,8 +84,9 @@ export function blendPiece(sizes: readonly Piece[], at: LevelSizes, only?: SeamN
     );
     return withCurve(edge, { c1: control("c1", of1), c2: control("c2", of2) });
   });
-  const smooth = smoothBends(sizes, { ...base, points, edges, ...turnsAt(sizes, at.bust) });
-  return { ...smooth, edges: only === undefined ? smooth.edges : smooth.edges.filter(({ seam }) => seam === only) };
+  const blendedPiece = { ...base, points, edges, ...turnsAt(base, between.at(at.bust)) };
+  const smooth = smoothBends(sizes, blendedPiece);
+  return { ...blendedPiece, edges: only === undefined ? smooth : smooth.filter(({ seam }) => seam === only) };
 }
 
 /**
@@ -117,21 +118,20 @@ function controlsFollow(from: Follows, to: Follows): readonly [Follows, Follows]
 const placeOfShare = (share: number): number => 1 / 2 - Math.sin(Math.asin(1 - 2 * share) / 3);
 
 /** What the pattern itself was drawn with, at the base size. */
-function turnsAt(sizes: readonly Piece[], size: number): Pick<Piece, "drawnTurns" | "darts"> | null {
-  const base = invariant(sizes[0], "a nest with a size");
+function turnsAt(base: Piece, between: Between): Pick<Piece, "drawnTurns" | "darts"> | null {
   if (base.drawnTurns === undefined) return null;
   const drawnTurns: Partial<Record<PointName, number>> = {};
   for (const { from } of base.edges) {
     if (base.drawnTurns[from] === undefined) continue;
-    drawnTurns[from] = interpolate(sizes, size, (piece) => piece.drawnTurns?.[from] ?? 0);
+    drawnTurns[from] = interpolate(between, (piece) => piece.drawnTurns?.[from] ?? 0);
   }
   const darts = base.darts.map((dart, index) =>
     dart.drawnTurn === undefined
       ? dart
       : {
           ...dart,
-          drawnTurn: interpolate(sizes, size, (piece) => piece.darts[index]?.drawnTurn ?? 0),
-          drawnLegs: interpolate(sizes, size, (piece) => piece.darts[index]?.drawnLegs ?? 0),
+          drawnTurn: interpolate(between, (piece) => piece.darts[index]?.drawnTurn ?? 0),
+          drawnLegs: interpolate(between, (piece) => piece.darts[index]?.drawnLegs ?? 0),
         },
   );
   return { drawnTurns, darts };
@@ -141,7 +141,7 @@ function turnsAt(sizes: readonly Piece[], size: number): Pick<Piece, "drawnTurns
  * Where a line ran smooth through a bend in every size it runs smooth through it still: its handles, of other lengths in each
  * size, may not come to lie in one line, and share what is missing.
  */
-function smoothBends(sizes: readonly Piece[], blended: Piece): Piece {
+function smoothBends(sizes: readonly Piece[], blended: Piece): readonly Edge[] {
   let { edges } = blended;
   blended.edges.forEach(({ from, curve }, index) => {
     const before = blended.edges.at(index - 1);
@@ -162,7 +162,7 @@ function smoothBends(sizes: readonly Piece[], blended: Piece): Piece {
       .with(last, { ...into, curve: into.curve === null ? null : { ...into.curve, c2: turned(c2, half) } })
       .with(index, { ...outOf, curve: outOf.curve === null ? null : { ...outOf.curve, c1: turned(c1, -half) } });
   });
-  return edges === blended.edges ? blended : { ...blended, edges };
+  return edges;
 }
 
 /** How far a line turns where an edge of it begins; more than any bend where it is no curve there. */
@@ -207,10 +207,7 @@ function heightAt({ low, high, share }: Between, on: (piece: Piece) => PiecePoin
   return share === 0 ? y : y + (on(high).y - y) * share;
 }
 
-function interpolate(sizes: readonly Piece[], size: number, value: (piece: Piece) => number): number {
-  const { lower, share } = neighbours(size, sizes.length);
-  const low = value(invariant(sizes[lower], "size"));
-  if (share === 0) return low;
-  const high = value(invariant(sizes[Math.min(lower + 1, sizes.length - 1)], "size"));
-  return low + (high - low) * share;
+function interpolate({ low, high, share }: Between, value: (piece: Piece) => number): number {
+  const at = value(low);
+  return share === 0 ? at : at + (value(high) - at) * share;
 }

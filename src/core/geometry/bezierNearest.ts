@@ -4,7 +4,7 @@ import { cubicPointAt, type Cubic } from "./bezier";
 import { distance, type Frame, type Point } from "./point";
 import type { Nearest } from "./segment";
 
-/** Halvings of 0..1 before the search takes the middle: a millionth of a millionth of the curve. */
+/** Halvings of 0..1 before the search takes what Newton finds: a millionth of a millionth of the curve. */
 const MOST_HALVINGS = 40;
 const MOST_STEPS = 60;
 
@@ -83,7 +83,7 @@ function search<F extends Frame>(
   // Level, only falling, only rising, or rising then falling: the least value is at an end, which is known already.
   if (turns === 0 || (turns === 1 && way < 0)) return;
   if (turns === 1 || halvings === 0) {
-    keep(c, p, turns === 1 ? lowest(c, p, from, to) : (from + to) / 2, best);
+    keep(c, p, lowest(c, p, from, to), best);
     return;
   }
   const mid = (from + to) / 2;

@@ -95,7 +95,7 @@ function rayCrossings<F extends Frame>({ a, b, curve }: EdgeCurve<F>, end: Point
   let fromT = 0;
   let fromY = a.y;
   for (const toT of [...cubicTurns(a.y, c1.y, c2.y, end.y), 1]) {
-    const toY = toT === 1 ? end.y : cubicValue(a.y, c1.y, c2.y, end.y, toT);
+    const toY = cubicValue(a.y, c1.y, c2.y, end.y, toT);
     if (fromY <= p.y !== toY <= p.y) {
       const t = levelBetween(a.y - p.y, c1.y - p.y, c2.y - p.y, end.y - p.y, fromT, toT);
       if (cubicValue(a.x, c1.x, c2.x, b.x, t) > p.x) crossings++;

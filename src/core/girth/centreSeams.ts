@@ -31,7 +31,7 @@ function centreSeam(left: PieceSet, right: PieceSet, names: readonly PieceName[]
   const [a, b] = [left, right].map((pieces) => names.flatMap((name) => pieces[name] ?? []).find(hasCentre));
   if (a === undefined || b === undefined) return null;
   const [of = a.name] = names;
-  return { of, left: a, right: b, off: a === b ? 0 : seamLength(a, "centre") - seamLength(b, "centre") };
+  return { of, left: a, right: b, off: seamLength(a, "centre") - seamLength(b, "centre") };
 }
 
 const hasCentre = (piece: Piece): boolean => piece.edges.some(({ seam }) => seam === "centre");
