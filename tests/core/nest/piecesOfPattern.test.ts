@@ -81,7 +81,7 @@ describe("the stand-in", () => {
       ...pattern,
       chart: {
         ...pattern.chart,
-        sizes: pattern.chart.sizes.map((size, index) => ({ ...size, waist: size.bust - 75 - index })),
+        sizes: pattern.chart.sizes.map((size, index) => ({ ...size, waist: size.bust - 20 - index })),
       },
     });
     const narrowest = Math.min(...full.back.map((back) => intake(back, "waistDart")));
