@@ -238,3 +238,59 @@ describe("a neckline off a slanting centre", () => {
     expect(Math.abs(neckOf(waisted(curves, 80)) + Math.atan(0.1))).toBeCloseTo((10 * Math.PI) / 180, 9);
   });
 });
+
+describe("a waist given back at the centre", () => {
+  const [x, y] = [60, 300];
+  /** A bodice below which the centre runs up to the bust line, or a basque where it runs down to the hip. */
+  const half = (below: boolean, drawnTurn?: number): Piece => {
+    const to = below ? 500 : 100;
+    const [bust, hip] = below ? (["centreHip", "sideHip"] as const) : (["centreBust", "sideBust"] as const);
+    const piece = cornerPiece({
+      name: below ? "frontBasque" : "front",
+      corners: [
+        ["centreWaist", 0, y, "waist"],
+        ["waistDartInner", x, y, "waist", "waistDart"],
+        ["waistDartOuter", x + 20, y, "waist"],
+        ["sideWaist", 160, y, "side"],
+        [hip, 160, to, "hem"],
+        [bust, 0, to, "centre"],
+      ],
+      curves: {
+        centreWaist: [
+          [20, y],
+          [40, y],
+        ],
+      },
+      inside: { waistDartApex: [x + 10, (y + to) / 2] },
+      darts: [dartFor("waistDart", "waist")],
+    });
+    return drawnTurn === undefined ? piece : { ...piece, drawnTurns: { centreWaist: drawnTurn } };
+  };
+  /** Between the waist and the centre line at their corner, degrees. */
+  const cornerOf = (piece: Piece): number => {
+    const done = redrawDart(setOf([piece]), {
+      kind: "dartMouth",
+      id: "a",
+      dart: { piece: piece.name, dart: "waistDart" },
+      inner: -4,
+      outer: -4,
+      giveBack: { centreSeam: 1 },
+    });
+    if (!done.ok) throw new Error(JSON.stringify(done.failure));
+    const made = pieceIn(done.value.pieces, piece.name);
+    const at = pointOf(made, "centreWaist");
+    expect(Math.abs(at.x - 8)).toBeLessThan(0.7);
+    expect(at.y).toBe(y);
+    const far = pointOf(made, piece.name === "front" ? "centreBust" : "centreHip");
+    const { c1 } = invariant(made.edges.find(({ from }) => from === "centreWaist")?.curve, "curve");
+    const turn = Math.atan2(c1.y - at.y, c1.x - at.x) - Math.atan2(far.y - at.y, far.x - at.x);
+    return Math.abs((((turn * 180) / Math.PI + 540) % 360) - 180);
+  };
+
+  it.each([false, true])("leaves the slanting centre line squarely again (below the waist: %s)", (below) => {
+    expect(cornerOf(half(below))).toBeCloseTo(90, 6);
+    expect(cornerOf(half(below, 90))).toBeCloseTo(90, 6);
+    // As the pattern drew it: 5 degrees off.
+    expect(Math.abs(cornerOf(half(below, 85)) - 90)).toBeCloseTo(5, 6);
+  });
+});

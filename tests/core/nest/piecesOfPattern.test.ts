@@ -6,8 +6,9 @@ import { piecesOfPattern, readingOf } from "../../../src/core/nest/piecesOfPatte
 import { ownNestOf, ownPieces } from "../../../src/core/nest/ownPieces";
 import type { PatternPieces } from "../../../src/core/nest/patternPieces";
 import { differenceOf, draftBlocks, printNest } from "../../../src/core/nest/printedNest";
+import { piecePoint } from "../../../src/core/geometry/point";
 import { seamLength } from "../../../src/core/girth/seamLength";
-import { pointOf, type DartName, type Piece } from "../../../src/core/pattern/piece";
+import { pointOf, type DartName, type Piece, type PieceName } from "../../../src/core/pattern/piece";
 import { invariant } from "../../../src/core/result";
 import { straightNest } from "../../support/straightNest";
 import { testWork } from "../../support/works";
@@ -208,5 +209,87 @@ describe("her own outlines", () => {
     expect(finish(open, { ...bust, y: bust.y + 1 }, 75)).not.toBe(cut);
     expect(finish({ ...open }, bust, 75)).not.toBe(cut);
     expect(adjustBust(open, 10)).toBe(adjustBust(open, 10));
+  });
+
+  it("part what lies below the waist, and what has no name of ours, from what the bust is altered on", () => {
+    const at = (x: number, y: number, level: "waist" | "hip") => ({ at: piecePoint(x, y), level });
+    const basque = (name: PieceName, waist: number): Piece => ({
+      name,
+      points: {
+        centreWaist: at(0, 400, "waist"),
+        sideWaist: at(waist, 400, "waist"),
+        sideHip: at(waist + 30, 600, "hip"),
+        centreHip: at(0, 600, "hip"),
+      },
+      edges: [
+        { from: "centreWaist", to: "sideWaist", seam: "waist", curve: null, mouthOf: null },
+        { from: "sideWaist", to: "sideHip", seam: "side", curve: null, mouthOf: null },
+        { from: "sideHip", to: "centreHip", seam: "hem", curve: null, mouthOf: null },
+        { from: "centreHip", to: "centreWaist", seam: "centre", curve: null, mouthOf: null },
+      ],
+      darts: [],
+      levelLines: [
+        { level: "waist", along: { seam: "waist" } },
+        { level: "hip", along: { points: ["centreHip", "sideHip"] } },
+      ],
+      centreOnFold: false,
+    });
+    const nest = straightNest(sizes, "C");
+    const long = {
+      ...nest,
+      sizes: nest.sizes.map(({ label, pieces }, index) => ({
+        label,
+        pieces: [
+          ...pieces,
+          basque("frontBasque", 170 + 10 * index),
+          basque("backBasque", 165 + 10 * index),
+          { ...basque("other1", 50), levelLines: [] },
+        ],
+      })),
+    };
+    const pieces = ownPieces(long, { ...mine, length: "hip" });
+    // Twice 200 + 195, 20 more a half each size.
+    for (const [index, hip] of [790, 830, 870, 910].entries()) {
+      expect(pieces.finishedHips("C")?.[index]).toBeCloseTo(hip, 6);
+      expect(pieces.finishedHipAt("C", 0, index)).toBeCloseTo(hip, 6);
+      expect(pieces.finishedWaistAt("C", 0, index)).toBeCloseTo(670 + 40 * index, 6);
+    }
+    expect(pieces.finishedHipAt("C", 0, 0.25)).toBeCloseTo(800, 6);
+    const made = pieces.make("C", levelSizes(1, 1, 1));
+    if (!made.ok) throw new Error(made.failure.code);
+    expect(Object.keys(made.value.others).toSorted()).toEqual(["backBasque", "frontBasque", "other1"]);
+    expect(Object.keys(made.value.cut).toSorted()).toEqual(["back", "front"]);
+    expect(Object.keys(made.value.open).toSorted()).toEqual(["back", "front"]);
+  });
+
+  it("end their darts where they ended, and 1 mm further off for each 5 mm of cup at the side (common practice)", () => {
+    const made = ownPieces(straightNest(sizes, "C"), mine).make("C", levelSizes(1, 1, 1));
+    if (!made.ok) throw new Error(made.failure.code);
+    const { open, cut, finish } = made.value;
+    const bust = pointOf(invariant(cut.front, "front"), "bustPoint");
+    const away = (difference: number, dart: "sideDart" | "waistDart"): number => {
+      const { x, y } = pointOf(invariant(finish({ ...open }, bust, difference).front, "front"), `${dart}Apex`);
+      return Math.hypot(x - bust.x, y - bust.y);
+    };
+    // As drawn: 35 across and 12 down; 25 down.
+    expect(Math.abs(away(75, "sideDart") - Math.hypot(35, 12))).toBeLessThan(0.5);
+    expect(away(75, "waistDart")).toBeCloseTo(25, 6);
+    expect(Math.abs(away(95, "sideDart") - away(75, "sideDart") - 4)).toBeLessThan(0.3);
+    expect(away(95, "waistDart")).toBeCloseTo(25, 6);
+  });
+
+  it("have a waist at a size of its own, and are walked and joined then", () => {
+    const made = ownPieces(straightNest(sizes, "C"), mine).make("C", levelSizes(0, 1.5, 0));
+    if (!made.ok) throw new Error(made.failure.code);
+    const [front, back] = [invariant(made.value.cut.front, "front"), invariant(made.value.cut.back, "back")];
+    // 15 mm more a piece than the first size has.
+    expect(seamLength(front, "waist")).toBeCloseTo(185, 3);
+    expect(seamLength(back, "waist")).toBeCloseTo(180, 3);
+    expect(pointOf(front, "sideBust").x).toBeCloseTo(230, 9);
+    const drift = (piece: Piece): number => seamLength(piece, "side");
+    const drawn = ownPieces(straightNest(sizes, "C"), mine).make("C", levelSizes(0, 0, 0));
+    if (!drawn.ok) throw new Error(drawn.failure.code);
+    const was = drift(invariant(drawn.value.cut.back, "back")) - drift(invariant(drawn.value.cut.front, "front"));
+    expect(drift(back) - drift(front)).toBeCloseTo(was, 3);
   });
 });
