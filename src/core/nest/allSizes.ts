@@ -65,7 +65,7 @@ interface Place {
 /** Where a size lies among those that are there, as a fractional place; by the number of sizes where the girth does not grow. */
 function placeAmong(there: readonly Place[], wanted: Place): number {
   const above = there.findIndex(({ index }) => index > wanted.index);
-  const lower = Math.min(Math.max(above < 0 ? there.length - 2 : above - 1, 0), Math.max(there.length - 2, 0));
+  const lower = Math.max((above < 0 ? there.length - 1 : above) - 1, 0);
   const [low, high] = [there[lower], there[lower + 1]];
   if (low === undefined || high === undefined) return 0;
   const step = high.girth - low.girth;

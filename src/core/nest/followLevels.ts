@@ -120,7 +120,7 @@ function bendsOf(piece: Piece): readonly (readonly [PointName, Follows])[] {
         ...all,
         {
           name: edge.to,
-          way: invariant(all.at(-1), "place").way + (edge.mouthOf === null ? edgeLength(curveOf(piece, edge)) : 0),
+          way: invariant(all.at(-1), "place").way + edgeLength(curveOf(piece, edge)),
         },
       ],
       [{ name: invariant(run[0], "edge").from, way: 0 }],

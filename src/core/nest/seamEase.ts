@@ -57,13 +57,13 @@ export function blendedEase(piece: Piece, sizes: readonly Piece[], baseSize: num
   if (sizes.every(({ seamEase }) => seamEase === undefined)) return piece;
   const { lower, share } = neighbours(baseSize, sizes.length);
   const low = invariant(sizes[lower], "size").seamEase ?? {};
-  const high = sizes[Math.min(lower + 1, sizes.length - 1)]?.seamEase ?? {};
+  const high = sizes[lower + 1]?.seamEase ?? {};
   return {
     ...piece,
     seamEase: Object.fromEntries(
       SEWN.flatMap((seam) => {
         const [from, to] = [low[seam], high[seam]];
-        return from === undefined ? [] : [[seam, share === 0 || to === undefined ? from : from + share * (to - from)]];
+        return from === undefined ? [] : [[seam, to === undefined ? from : from + share * (to - from)]];
       }),
     ),
   };

@@ -56,7 +56,7 @@ export function stepSize(
   const stepsOf = (name: PieceName): TissueLengths => {
     // Of a line that the chart has no more nothing is known.
     const own = measured < 0 ? {} : (tissue?.pieces[name] ?? {});
-    const scaled = { ...own };
+    const scaled: { -readonly [step in keyof TissueLengths]: Mm } = {};
     for (const level of ["bust", "waist", "hip"] as const) {
       const step = own[STEP_OF[level]];
       if (step !== undefined) scaled[STEP_OF[level]] = step * grown(level);
@@ -88,7 +88,7 @@ function stepped(piece: Piece, steps: TissueLengths, alike: ReadonlySet<GirthLev
     const girth = girthLevel(level);
     const side = AT_SIDE[girth].find((name) => piece.points[name] !== undefined);
     const step = alike.has(girth) ? 0 : (steps[STEP_OF[girth]] ?? 0);
-    if (side === undefined || step === 0) return 0;
+    if (side === undefined) return 0;
     const reach = invariant(piece.points[side], side).at.x;
     return reach > 0 ? towards * step * Math.min(1, Math.max(0, at.x / reach)) : 0;
   };
