@@ -282,6 +282,9 @@ describe("what a change makes fail", () => {
         .map(({ measured }) => measured),
     ).toEqual([2]);
     expect(newlyFailing(two, one).filter(({ unit }) => unit === "faults")).toEqual([]);
+    // Another one in its place, on another piece, is newly left out, as many as there are.
+    const other = withAlterations(fit("swayBack", 900));
+    expect(newlyFailing(one, other).map(({ pieces }) => pieces)).toContainEqual(["back"]);
     expect(leftOutBy(two, "shoulderSlope")).toEqual([]);
     expect(leftOutBy(testWork, "none")).toEqual([]);
   });

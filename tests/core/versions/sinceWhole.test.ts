@@ -223,7 +223,7 @@ describe("a dart that ends elsewhere", () => {
   });
 
   it("has bowed legs drawn after it where its legs are bowed, and not those of another piece", () => {
-    const made = since(withAlterations(legs(2, "back")), withAlterations(legs(2, "back"), legs(4)));
+    const made = since(withAlterations(legs(2, "back"), legs(2)), withAlterations(legs(2, "back"), legs(4)));
     expect(changes(made)).toEqual({ front: ["takeUp", "altered", "dart", "alteration", "trueDart"] });
     const drawn = made.changed[0]?.items.flatMap(({ step }) => (step.kind === "alteration" ? [step.planned.id] : []));
     expect(drawn).toEqual(["legs front"]);
