@@ -51,7 +51,8 @@ describe("the redraws of a dart", () => {
   it("on a half are those made there, said of no half", () => {
     expect(redrawsOn(ledger, waist, "left")).toEqual([end(waist, 5)]);
     expect(redrawsOn(ledger, waist, "right")).toEqual([end(waist, 9)]);
-    expect(redrawsOn(ledger, side, "right")).toEqual([end(side, 7)]);
+    // What is for both already is the very same record.
+    expect(redrawsOn(ledger, side, "right")[0]).toBe(ledger[2]);
     expect(redrawsOn(ledger, waist, "left").every((one) => !("half" in one))).toBe(true);
   });
 });

@@ -133,6 +133,15 @@ describe("points that moved", () => {
     expect(movedOnTissue(tissue, moved, ["waistDart"]).map(({ point }) => point)).not.toContain("waistDartInner");
   });
 
+  it("are none that lie just so far off, and none that the outline has no corner at", () => {
+    expect(movedOnTissue(tissue, piece({ centreNeck: [0, 0.5], sideWaist: [99.5, 200] }), [])).toEqual([]);
+    const marked = piece({ centreBust: [0, 100] });
+    expect(movedOnTissue(marked, piece({ centreBust: [0, 110] }), [])).toEqual([]);
+    // A mouth that was joined up is none of the ring any more.
+    const shut = RING.filter(([name]) => !name.startsWith("waistDart"));
+    expect(movedOnTissue(tissue, piece({ waistDartInner: [20, 200] }, shut), [])).toEqual([]);
+  });
+
   it("are also new corners, however near they lie, and corners without a name of ours", () => {
     const ring = withIn("underarm", ["sideBust", "side"]);
     expect(movedOnTissue(tissue, piece({ sideBust: [100, 50.2] }, ring), [])).toEqual([
@@ -151,6 +160,11 @@ describe("points that moved", () => {
       "sideNeck",
       "sideWaist",
     ]);
+    // Where the armhole only turns nobody lays a piece by.
+    const ring = withIn("sideNeck", ["armholeTouch", "armhole"]);
+    const touched: Places = { centreNeck: [0, 9], sideNeck: [100, 9], armholeTouch: [98, 30] };
+    const still = piece({ armholeTouch: [98, 30] }, ring);
+    expect(stayedOnTissue(still, piece({ ...touched }, ring))).toEqual(["underarm", "centreWaist"]);
     const all: Places = { centreNeck: [0, 9], sideNeck: [100, 9], underarm: [100, 59], centreWaist: [0, 209] };
     expect(stayedOnTissue(tissue, piece(all))).toEqual(["sideWaist"]);
     expect(stayedOnTissue(tissue, piece({ ...all, sideWaist: [100, 209] }))).toEqual([]);

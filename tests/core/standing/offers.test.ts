@@ -218,7 +218,8 @@ describe("what stands of garments that fit", () => {
       stands("shoulderSlope", 6, { half: "right", least: 5, most: 6, garments: 2, patterns: 2, of: 2 }),
     ]);
     const round = standingAlterations([kept({}, fit("chestWidth", 12))]);
-    expect(round.anew).toEqual([stands("chestWidth", 12)]);
+    // Made anew, so neither carried nor blamed.
+    expect(round).toStrictEqual({ garments: 1, carried: [], anew: [stands("chestWidth", 12)], blamed: [] });
     expect(standingAlterations([kept({}, fit("chestWidth", 6, "right"))]).anew).toEqual([
       stands("chestWidth", 6, { half: "right" }),
     ]);

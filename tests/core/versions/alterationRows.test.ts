@@ -151,6 +151,11 @@ describe("rows on one half", () => {
     ]);
   });
 
+  it("are none of what is on the other half alone", () => {
+    expect(rowsOnHalf([sway(4, "left")], [sway(6, "left")], "right")).toEqual([]);
+    expect(rowsOnHalf([sway(4, "left")], [sway(6, "left")], "left")).toHaveLength(1);
+  });
+
   it("are all rows where no half is asked for", () => {
     expect(rowsOnHalf(was, is, null)).toEqual(alterationRows(was, is));
     expect(rowsOnHalf(was, is, null)).toHaveLength(5);
