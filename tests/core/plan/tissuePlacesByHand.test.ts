@@ -178,6 +178,10 @@ describe("a dart's places", () => {
       outer: { point: "waistDartOuter", from: "waistDartOuter", out: 0, down: 0 },
       apex: { point: "waistDartApex", from: "waistDartApex", out: 1, down: 5 },
     });
+    for (const gone of ["waistDartInner", "waistDartOuter", "waistDartApex"] as const) {
+      const { [gone]: _gone, ...points } = tissue.points;
+      expect(dartPlaces(tissue, { ...tissue, points }, "waistDart")).toBeNull();
+    }
     expect(dartPlaces(tissue, tissue, "sideDart")).toBeNull();
     expect(dartPlaces(piece({}, [], { points: {} }), tissue, "waistDart")).toBeNull();
   });
@@ -220,6 +224,28 @@ describe("lines drawn to a length", () => {
     const wider = piece({}, RING, { darts: [] });
     const waist = drawnLengths(wider, tissue).filter(({ seam }) => seam === "waist");
     expect(waist.map(({ from, to }) => [from, to])).not.toContainEqual(["waistDartOuter", "waistDartInner"]);
+  });
+
+  it("run on either side of a dart's mouth by themselves", () => {
+    const ring = withIn("sideWaist", ["bend000", "waist"]);
+    const bowed = piece({ bend000: [80, 210] }, ring);
+    // Twice from 20 aside to 10 below: 2 √500.
+    expect(drawnLengths(tissue, bowed)).toEqual([
+      { seam: "waist", from: "sideWaist", to: "waistDartOuter", length: expect.closeTo(2 * Math.sqrt(500), 6) },
+    ]);
+  });
+
+  it("end where one seam ends and the next begins, though no corner is seen there", () => {
+    const ring = RING.map(([name, seam]) => [name === "underarm" ? ("bend000" as const) : name, seam] as const);
+    const smooth = piece({ bend000: [100, 50] }, ring);
+    const longer = piece({ bend000: [100, 50], sideWaist: [100, 230], bend001: [110, 140] }, [
+      ...ring.slice(0, 3),
+      ["bend001", "side"],
+      ...ring.slice(3),
+    ]);
+    expect(drawnLengths(smooth, longer)).toEqual([
+      { seam: "side", from: "bend000", to: "sideWaist", length: expect.closeTo(2 * Math.hypot(10, 90), 6) },
+    ]);
   });
 
   it("are other lines where the seam is another between the same ends", () => {
