@@ -113,9 +113,24 @@ describe("limits of what a command brings", () => {
       { kind: "putAlteration", alteration: end(5, undefined, id) },
       { kind: "replaceRedraws", dart, alterations: [end(5, undefined, id)] },
       { kind: "keepHalf", alterations: [end(5, undefined, id)], picks: {} },
+      {
+        kind: "takeAnswer",
+        dart,
+        half: "left",
+        seen: { pastBustPoint: 0, tooFarToSide: 0, pointed: "right" },
+        answer: "sideSeam",
+        alterations: [end(5, undefined, id)],
+      },
+      {
+        kind: "takeTrialAnswer",
+        trial: "t",
+        answer: { causes: [], because: [], alterations: [] },
+        alterations: [end(5, undefined, id)],
+      },
     ];
-    expect(bringing(fits).map((command) => isKept(command))).toEqual([true, true, true]);
-    expect(bringing(long).map((command) => isKept(command))).toEqual([false, false, false]);
+    const work = applyCommand(testWork, { kind: "beginTrial", id: "t", day: "2026-11-20" });
+    expect(bringing(fits).map((command) => isKept(command, work))).toEqual([true, true, true, true, true]);
+    expect(bringing(long).map((command) => isKept(command, work))).toEqual([false, false, false, false, false]);
   });
 
   it("readings stand at a whole place", () => {
@@ -375,6 +390,20 @@ describe("one half kept for both", () => {
       value: { kind: "keepHalf", alterations: [fit("swayBack", 9, undefined, "a")], picks: { baseSize: "12" } },
     });
     expect(keepHalf(testWork, "left")).toEqual({ ok: false, failure: { code: "keep/halves-alike" } });
+  });
+
+  it("tells cups that are unlike also where there is no plan yet", () => {
+    const bodiless = (picks: Work["picks"]): Work => ({ ...testWork, tapes: [{ readings: {} }], picks });
+    const unlike = (left: string, right: string | null) => ({
+      ok: false,
+      failure: { code: "keep/cups-unlike", left, right },
+    });
+    expect(keepHalf(bodiless({ halfCups: { left: "D" } }), "mean")).toEqual(unlike("D", null));
+    expect(keepHalf(bodiless({ cup: "B", halfCups: { left: "D" } }), "mean")).toEqual(unlike("D", "B"));
+    expect(keepHalf(bodiless({ halfCups: { left: "D" } }), "left")).toEqual({
+      ok: true,
+      value: { kind: "keepHalf", alterations: [], picks: { cup: "D" } },
+    });
   });
 });
 
@@ -646,6 +675,9 @@ describe("a trial", () => {
       neckline: { shape: "vee" },
       zip: "lapped",
     });
+    // Nothing is there that was not.
+    const other = run(begun, { kind: "setPick", picks: { cup: "D" } });
+    expect(run(other, { kind: "returnToTrial", trial: "t" })).toStrictEqual(begun);
     const bare = run(begun, { kind: "setDress", part: "neckline", value: { shape: "scoop" } });
     expect(run(bare, { kind: "returnToTrial", trial: "t" })).not.toHaveProperty("dress");
   });
