@@ -10,12 +10,12 @@ export function newlyFailing(before: Decided, after: Decided): readonly CheckRes
   const failed = new Map(was.value.checks.filter(({ ok }) => !ok).map((check) => [placeOf(check), check]));
   return is.value.checks.filter((check) => {
     if (check.ok) return false;
-    const before = failed.get(placeOf(check));
-    if (before === undefined) return true;
+    const known = failed.get(placeOf(check));
+    if (known === undefined) return true;
     // One more alteration left out is a fault more, and one on another piece is another.
     return (
       check.unit === "faults" &&
-      (check.measured > before.measured || check.pieces.some((piece) => !before.pieces.includes(piece)))
+      (check.measured > known.measured || check.pieces.some((piece) => !known.pieces.includes(piece)))
     );
   });
 }

@@ -146,9 +146,9 @@ describe("parts of a work", () => {
       drawing: { format: "svg", unit: null, lines: [], points: [], writings: [], hiddenLayers: [] },
       pieces: [],
     };
-    const put = applyCommand(testWork, { kind: "setOwnPattern", own });
-    expect(put).toEqual({ ...testWork, pattern: { ...testWork.pattern, own } });
-    expect(applyCommand(put, { kind: "setOwnPattern", own: null })).toStrictEqual(testWork);
+    const had = applyCommand(testWork, { kind: "setOwnPattern", own });
+    expect(had).toEqual({ ...testWork, pattern: { ...testWork.pattern, own } });
+    expect(applyCommand(had, { kind: "setOwnPattern", own: null })).toStrictEqual(testWork);
   });
 
   it("lengths of the tissue are kept by piece, and go with the last of them", () => {
@@ -581,7 +581,7 @@ describe("a trial", () => {
   const begun = applyCommand(testWork, { kind: "beginTrial", id: "t", day: "2026-11-20" });
   const trialOf = (work: Work): Trial | undefined => work.trials?.[0];
   const after = (...commands: readonly Command[]) => trialOf(run(begun, ...commands));
-  const put = (observation: Observation): Command => ({ kind: "putObservation", trial: "t", observation });
+  const write = (observation: Observation): Command => ({ kind: "putObservation", trial: "t", observation });
 
   it("has a day, words of a length, and ticks, each for itself", () => {
     expect(after({ kind: "setTrialDay", trial: "t", day: "2026-11-21" })?.day).toBe("2026-11-21");
@@ -606,7 +606,7 @@ describe("a trial", () => {
 
   it("has lines of amounts that cloth can have, marks either way, and words of a length", () => {
     const most = LIMITS.seenAmount;
-    const isPut = (line: Partial<Observation>): boolean => isKept(put({ id: "a", ...line }), begun);
+    const isPut = (line: Partial<Observation>): boolean => isKept(write({ id: "a", ...line }), begun);
     expect([
       isPut({ amount: 0 }),
       isPut({ amount: most }),
@@ -622,12 +622,12 @@ describe("a trial", () => {
     ]);
     expect([mark(-most - 1, 0), mark(0, -most - 1)]).toEqual([false, false]);
     expect([LIMITS.text, LIMITS.text + 1].map((n) => isPut({ id: "x".repeat(n) }))).toEqual([true, false]);
-    const said = after(put({ id: "a", changed: "x".repeat(LIMITS.text + 1) }))?.observations[0];
+    const said = after(write({ id: "a", changed: "x".repeat(LIMITS.text + 1) }))?.observations[0];
     expect(said?.changed).toBe("x".repeat(LIMITS.text));
-    const full = run(begun, ...Array.from({ length: LIMITS.observations }, (_, n) => put({ id: `${n}` })));
+    const full = run(begun, ...Array.from({ length: LIMITS.observations }, (_, n) => write({ id: `${n}` })));
     expect(trialOf(full)?.observations).toHaveLength(LIMITS.observations);
-    expect(isKept(put({ id: "more" }), full)).toBe(false);
-    expect(isKept(put({ id: "7", amount: 4 }), full)).toBe(true);
+    expect(isKept(write({ id: "more" }), full)).toBe(false);
+    expect(isKept(write({ id: "7", amount: 4 }), full)).toBe(true);
   });
 
   it("sets picks with an answer, takes them back, and leaves those it says nothing of", () => {
