@@ -215,7 +215,7 @@ describe("a dart that ends elsewhere", () => {
   });
 
   it("is by nobody's own point where none was measured", () => {
-    const { bustPointWidth: _width, sideNeckToBustPoint: _depth, ...rest } = testWork.tapes[0].readings;
+    const { bustPointWidth: _width, sideNeckToBustPoint: _depth, ...rest } = testWork.tapes[0]?.readings ?? {};
     const unmeasured: Work = { ...testWork, tapes: [{ readings: rest }] };
     const { changed } = since(unmeasured, { ...unmeasured, alterations: [end(10)] });
     const steps = changed.flatMap(({ items }) => items.map(({ step }) => step));
