@@ -8,7 +8,7 @@ const waistDart = ref("front", "waistDart");
 const plan = planOf(
   withAlterations(
     { kind: "dartEnd", id: "end", dart: waistDart, shorten: 10, across: 0, hold: "mouth", giveBack: {} },
-    { kind: "fit", id: "sway", fit: "swayBack", amount: 8 },
+    { kind: "fit", id: "sway", fit: "swayBack", amount: 10 },
     { kind: "fit", id: "side", fit: "sideSeamBust", amount: 24 },
   ),
 );
