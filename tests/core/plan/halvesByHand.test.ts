@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Alteration, Half } from "../../../src/core/decisions/alteration";
 import type { CheckResult } from "../../../src/core/checks/check";
 import { checksOfHalves, ledgerOfHalves, namedApart, workOfHalves } from "../../../src/core/plan/halves";
-import type { ChecklistItem, PlanHalf, PlannedAlteration } from "../../../src/core/plan/plan";
+import type { ChecklistItem, CutLine, PlanHalf, PlannedAlteration } from "../../../src/core/plan/plan";
 import { fail } from "../../../src/core/result";
 import { planOf, ref, testWork, withAlterations } from "../../support/works";
 
@@ -51,6 +51,8 @@ describe("checks of both halves", () => {
     expect(checksOfHalves([a, b], [a, b, c, d])).toEqual([a, b, of("right", c), of("right", d)]);
     expect(checksOfHalves([b, a], [a, b])).toEqual([b, a]);
     expect(checksOfHalves([], [a])).toEqual([of("right", a)]);
+    // What stands twice on the right counts where it stands first.
+    expect(checksOfHalves([a], [a, b, a])).toEqual([a, of("right", b)]);
     expect(checksOfHalves([a, b], [c, a, d, b])).toEqual([of("right", c), a, of("right", d), b]);
   });
 });
@@ -101,6 +103,62 @@ const fit = (id: string, half?: Half): Alteration => ({
   fit: "swayBack",
   amount: 6,
   ...(half === undefined ? {} : { half }),
+});
+
+describe("what is told of a step", () => {
+  const plan = planOf(testWork);
+  const blend = plan.checklist.find(({ step }) => step.kind === "blend") ?? raise();
+  const lineWith = (more: Partial<CutLine>): ChecklistItem => {
+    const { step } = blend;
+    return step.kind === "blend" ? { ...blend, step: { ...step, cutLine: { ...step.cutLine, ...more } } } : raise();
+  };
+  const refused = (id: string, most: number): ChecklistItem => ({
+    piece: "front",
+    amount: 5,
+    step: {
+      kind: "alteration",
+      planned: {
+        id,
+        source: "wearer",
+        phase: "length",
+        piece: "front",
+        what: { kind: "alteration", alteration: fit(id) },
+        outcome: fail({ code: "alteration/too-much", most }),
+      },
+    },
+  });
+  const isOne = (left: ChecklistItem, right: ChecklistItem): boolean => workOfHalves([left], [right]).length === 1;
+
+  it("of a line is where it is marked, whatever alterations move afterwards", () => {
+    expect(isOne(lineWith({}), lineWith({ alterationMove: 7 }))).toBe(true);
+    expect(isOne(lineWith({}), lineWith({ offset: 7 }))).toBe(false);
+  });
+
+  it("of an alteration that is left out is which, and why", () => {
+    expect(isOne(refused("a", 3), refused("a", 3))).toBe(true);
+    expect(isOne(refused("a", 3), refused("a", 4))).toBe(false);
+    expect(isOne(refused("a", 3), refused("b", 3))).toBe(false);
+  });
+
+  it("of what is let in at the centre is how much", () => {
+    const uneven = planOf({
+      ...testWork,
+      picks: { baseSize: "12", cup: "B", bustAlteration: 0, halfCups: { right: "D" } },
+    });
+    const level = uneven.checklist.find(({ step }) => step.kind === "level") ?? raise();
+    const other = level.step.kind === "level" ? level.step.level : raise();
+    const { piece } = other.trace;
+    const same: ChecklistItem = {
+      ...level,
+      step: { kind: "level", level: { ...other, trace: { ...other.trace, piece } } },
+    };
+    const more: ChecklistItem = { ...level, step: { kind: "level", level: { ...other, amount: other.amount + 1 } } };
+    const elsewhere: ChecklistItem = {
+      ...level,
+      step: { kind: "level", level: { ...other, trace: { ...other.trace, seamBefore: 99 } } },
+    };
+    expect([isOne(level, same), isOne(level, elsewhere), isOne(level, more)]).toEqual([true, true, false]);
+  });
 });
 
 describe("the ledger of both halves", () => {

@@ -91,6 +91,9 @@ describe("a new edge", () => {
     ];
     const after = straight(cornered, { ...AT, neckCorner: [40, 30] });
     expect(job(after)?.places).toEqual([{ point: "neckCorner", from: "centreNeck", out: 40, down: 30 }]);
+    // However near to it: the paper has no such corner yet.
+    const near = straight(cornered, { ...AT, neckCorner: [0.2, 0] });
+    expect(job(near)?.places).toEqual([{ point: "neckCorner", from: "centreNeck", out: 0.2, down: 0 }]);
     const { centreNeck: _gone, ...side } = AT;
     const at = { ...side, princessTop: [10, 5] as const };
     const was = straight([["princessTop", "sideNeck"]], at, "sideFront");
