@@ -43,7 +43,8 @@ describe("a full bust adjustment", () => {
     expect(widest(work)).toBeGreaterThan(WIDEST - 2);
     // By whole millimetres, and with one more let in by hand it is too wide.
     expect(Number.isInteger(alteration)).toBe(true);
-    const more = { baseSize: plan.sizing.baseSize.label, cup: plan.sizing.cup.label, bustAlteration: alteration + 1.5 };
+    const { baseSize, cup } = plan.sizing;
+    const more = { baseSize: baseSize.label, cup: cup.label ?? "", bustAlteration: alteration + 1.5 };
     expect(widest({ ...work, picks: more })).toBeGreaterThan(WIDEST);
     expect(planDoubts(plan, "cm").notes.join(" ")).toContain(
       `mm tighter at the bust than asked. Look at a larger frame or another pattern.`,
