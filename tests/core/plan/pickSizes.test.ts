@@ -40,13 +40,26 @@ describe("a plan is refused", () => {
   it("where a pick lies further out than two steps beyond the chart, and not at two", () => {
     expect(refusalOf(picked({ hip: 13 }))).toBeNull();
     expect(refusalOf(picked({ hip: 13.1 }))).toMatchObject({ code: "plan/outside-chart", level: "hip" });
+    // Hips are finished to 870 in the smallest and to 1370 in the largest, 40 and 60 from the next.
+    const reach = { code: "plan/outside-chart", level: "hip", least: 870 - 2 * 40, most: 1370 + 2 * 60 };
+    const near = (value: number) => expect.closeTo(value, 6);
+    const told = (wanted: number) => ({
+      ...reach,
+      least: near(reach.least),
+      most: near(reach.most),
+      wanted: near(wanted),
+    });
+    expect(refusalOf(picked({ hip: 13.1 }))).toEqual(told(1370 + 2.1 * 60));
+    expect(refusalOf(picked({ hip: -2.1 }))).toEqual(told(870 - 2.1 * 40));
+    const wide = tapesOf({ ...measuresOf(testWork.tapes), hipGirth: 1500 });
+    expect(refusalOf({ ...testWork, tapes: wide })).toEqual(told(1550));
     expect(refusalOf(picked({ waist: -2 }))).toBeNull();
     expect(refusalOf(picked({ waist: -2.1 }))).toMatchObject({ code: "plan/outside-chart", level: "waist" });
   });
 
   it("where a picked size or cup is none of the chart's", () => {
-    expect(refusalOf(picked({ baseSize: "13" }))).not.toBeNull();
-    expect(refusalOf(picked({ cup: "Z" }))).not.toBeNull();
+    expect(refusalOf(picked({ baseSize: "13" }))).toEqual({ code: "plan/base-size-unknown", label: "13" });
+    expect(refusalOf(picked({ cup: "Z" }))).toEqual({ code: "plan/cup-unknown", label: "Z" });
     expect(printedNestOf(picked({ cup: "Z" }))).toMatchObject({ ok: false });
   });
 });
