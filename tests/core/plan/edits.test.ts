@@ -304,6 +304,12 @@ describe("two halves made of one", () => {
     expect(putOrTakeOut([], fit("chestWidth", 2))).toEqual([fit("chestWidth", 2)]);
   });
 
+  it("of an older work stay as they are where the half that had none gets one", () => {
+    const older = [fit("swayBack", 5), fit("swayBack", 3, "left", "more")];
+    const right = fit("swayBack", 7, "right", "own");
+    expect(put(older, right)).toEqual([...older, right]);
+  });
+
   it("have ids by their half", () => {
     expect([idOnHalf("a-left", undefined), idOnHalf("a-left", "right"), idOnHalf("a", "left")]).toEqual([
       "a",

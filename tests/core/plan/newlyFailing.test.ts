@@ -54,6 +54,11 @@ describe("what a change makes fail", () => {
         .map(({ measured }) => measured),
     ).toEqual([2]);
     expect(newlyFailing(two, one).filter(({ unit }) => unit === "faults")).toEqual([]);
+    // On the same piece, too.
+    const both = withAlterations(fit("shoulderSlope", 400), fit("chestWidth", 4000));
+    const more = newlyFailing(one, both).filter(({ unit }) => unit === "faults");
+    expect(more.map(({ measured, pieces }) => [measured, pieces])).toEqual([[2, ["front"]]]);
+    expect(newlyFailing(both, one).filter(({ unit }) => unit === "faults")).toEqual([]);
     // Another one in its place, on another piece, is newly left out, as many as there are.
     const other = withAlterations(fit("swayBack", 900));
     expect(newlyFailing(one, other).map(({ pieces }) => pieces)).toContainEqual(["back"]);
