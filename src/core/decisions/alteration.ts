@@ -141,8 +141,8 @@ export const isSameKind = (a: Alteration, b: Alteration): boolean => isSameThing
 
 /** Whether two alterations alter the same thing in the same way, on whichever half. */
 export function isSameThing(a: Alteration, b: Alteration): boolean {
-  if (a.kind === "fit" || b.kind === "fit") return a.kind === "fit" && b.kind === "fit" && a.fit === b.fit;
-  return a.kind === b.kind && isSameDart(a.dart, b.dart);
+  if (a.kind === "fit") return b.kind === "fit" && a.fit === b.fit;
+  return b.kind !== "fit" && a.kind === b.kind && isSameDart(a.dart, b.dart);
 }
 
 /** Whether two alterations cannot both stand: of one thing there is one for both halves, or one for each at the most. */

@@ -55,7 +55,6 @@ const REDRAW_ORDER: Readonly<Record<DartRedraw["kind"], number>> = { dartPlace: 
 
 /** Whether one comes before another in the trade's order, where the order between them matters. */
 export function isBefore(a: Alteration, b: Alteration): boolean {
-  const [first, second] = [placeInOrder(a), placeInOrder(b)];
-  if (first !== second) return first < second;
+  if (placeInOrder(a) < placeInOrder(b)) return true;
   return isRedraw(a) && isRedraw(b) && isSameDart(a.dart, b.dart) && REDRAW_ORDER[a.kind] < REDRAW_ORDER[b.kind];
 }

@@ -85,7 +85,6 @@ export function workOfHalves(
 function inTenths(value: unknown): string {
   if (typeof value === "number") return String(tenths(value));
   if (typeof value !== "object" || value === null) return JSON.stringify(value);
-  if (Array.isArray(value)) return `[${value.map(inTenths).join()}]`;
   let fields = "";
   for (const [name, of] of Object.entries(value)) if (of !== undefined) fields += `${name}:${inTenths(of)},`;
   return `{${fields}}`;

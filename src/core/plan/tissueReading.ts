@@ -95,7 +95,7 @@ export function readTissue(work: Work, asked: string | null): TissueReading | nu
     sizes: nest.labels,
     size,
     pieces: nest.sizes[sizeIndex] ?? [],
-    next: nest.sizes[sizeIndex + 1] ?? [],
+    next: sizeIndex < 0 ? [] : (nest.sizes[sizeIndex + 1] ?? []),
     places: sizeIndex < 0 ? [] : placesOf({ nest, chart, sizeIndex }),
     // The doubt is that of the plan's own finished girths, where there is a plan.
     fit: toldFor({

@@ -1,5 +1,5 @@
 /** The last stage of a plan: the neckline that was chosen, drawn on the pieces of both halves. */
-import { HALVES, type Half } from "../decisions/alteration";
+import type { Half } from "../decisions/alteration";
 import type { Decided } from "../decisions/decided";
 import { levelWidth } from "../girth/levelWidth";
 import type { NecklineFailure } from "../neckline/necklineFailure";
@@ -25,7 +25,7 @@ export function withNecklines({ dress }: Decided, made: Halves<AlterationsMade>)
   if (neckline === undefined || neckline.shape === "asPattern") return { made, necklines: { left: null, right: null } };
   const left = redrawNeckline(made.left.pieces, neckline);
   const right = made.right === made.left ? left : redrawNeckline(made.right.pieces, neckline);
-  const failed = HALVES.map((half) => (half === "left" ? left : right)).find(({ ok }) => !ok);
+  const failed = [left, right].find(({ ok }) => !ok);
   if (failed !== undefined) return { made, necklines: { left: failed, right: failed } };
   const pinchedLeft = pinched(made.left, left);
   return {

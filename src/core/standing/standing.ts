@@ -196,18 +196,16 @@ export function standingOffers(
       if (asked.some((one) => one === fit)) return "measured";
       if (work.standingLeft?.includes(key) === true) return "left";
       if (!appliesTo(plan, fit) || Math.abs(amount) < STANDS_BY) return "notOnPieces";
-      return isMade(work, command) ? "offered" : "notMade";
+      return isMade(work, plan, command) ? "offered" : "notMade";
     };
     return { standing, state: state(), command };
   });
 }
 
 /** Whether an alteration that is put is made, and no other is left out for it. */
-function isMade(work: Work, command: Command): boolean {
-  const before = planOf(work);
+function isMade(work: Work, before: Plan, command: Command): boolean {
   const after = planOf(applyCommand(work, command));
-  if (!before.ok || !after.ok) return false;
-  return failuresIn(after.value) <= failuresIn(before.value);
+  return after.ok && failuresIn(after.value) <= failuresIn(before);
 }
 
 const failuresIn = ({ ledger }: Plan): number => ledger.filter(({ outcome }) => !outcome.ok).length;

@@ -16,12 +16,12 @@ export interface AlterationRow {
   readonly isChanged: boolean;
 }
 
-/** With what an older file has for both halves and for one of them besides as one for each. */
+/** With what is there more than once as one for each half: an older file may have one for both and one for a half besides. */
 function eachOnce(list: readonly Alteration[]): readonly Alteration[] {
   return list.flatMap((one): readonly Alteration[] => {
     const twins = list.filter((other) => isSameThing(one, other));
     const [first] = twins;
-    if (twins.length === 1 || twins.every(({ half }) => half !== undefined)) return [one];
+    if (twins.length === 1) return [one];
     return one === first ? HALVES.flatMap((half) => summed(twins, half)) : [];
   });
 }

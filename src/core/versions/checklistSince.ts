@@ -6,7 +6,7 @@ import { applyAlteration } from "../alterations/applyAlteration";
 import type { AlterationTrace } from "../alterations/outcome/trace";
 import { isRedraw, type Alteration, type Half } from "../decisions/alteration";
 import { distance, type PiecePoint } from "../geometry/point";
-import { isBend, type DartName, type Piece, type PieceName } from "../pattern/piece";
+import { isBend, type DartName, type Piece, type PieceName, type PointName } from "../pattern/piece";
 import { isSamePiece, PIECE_ORDER, setOf } from "../pattern/pieceSet";
 import type { ChecklistItem, ChecklistStep, CutLine, Plan, PlanHalf } from "../plan/plan";
 import { dartPlaces, drawnLengths, movedOnTissue, printedOf, stayedOnTissue } from "../plan/tissuePlaces";
@@ -137,9 +137,12 @@ function whyAnew(name: PieceName, { from, to }: Halves): AnewWhy | null {
 
 /** Corners that can be seen, in their order, and darts: what both pieces must have for one to be told from the other. */
 const cornersOf = ({ edges, darts }: Piece): unknown => [
-  edges.flatMap(({ from, seam }) => (isBend(from) || from.startsWith("cut") ? [] : [[from, seam]])),
+  edges.flatMap(({ from, seam }) => (isMadeOnTheWay(from) ? [] : [[from, seam]])),
   darts.map(({ name, gathered = false }) => [name, gathered]),
 ];
+
+/** A point that only shapes a line, or that an alteration cut or turned at: nobody sees it on the paper. */
+const isMadeOnTheWay = (name: PointName): boolean => isBend(name) || name.startsWith("cut") || name === "armholeHinge";
 
 const isAnyMoved = (old: Piece, made: Piece): boolean =>
   !isSame(cornersOf(old), cornersOf(made)) ||

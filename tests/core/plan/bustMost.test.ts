@@ -41,6 +41,11 @@ describe("a full bust adjustment", () => {
     expect(alteration).toBeGreaterThan(100);
     expect(widest(work)).toBeLessThanOrEqual(WIDEST + 0.1);
     expect(widest(work)).toBeGreaterThan(WIDEST - 2);
+    // By whole millimetres, and with one more let in by hand it is too wide.
+    expect(Number.isInteger(alteration)).toBe(true);
+    const { baseSize, cup } = plan.sizing;
+    const more = { baseSize: baseSize.label, cup: cup.label ?? "", bustAlteration: alteration + 1.5 };
+    expect(widest({ ...work, picks: more })).toBeGreaterThan(WIDEST);
     expect(planDoubts(plan, "cm").notes.join(" ")).toContain(
       `mm tighter at the bust than asked. Look at a larger frame or another pattern.`,
     );

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Tissue } from "../../../src/core/decisions/tissue";
 import type { Work } from "../../../src/core/decisions/work";
 import { tapesOf } from "../../../src/core/measures/tape";
+import type { Piece } from "../../../src/core/pattern/piece";
 import { planOf } from "../../../src/core/plan/planOf";
 import { mouthsNotMeasured } from "../../../src/core/plan/printedDarts";
 import { readTissue } from "../../../src/core/plan/tissueReading";
@@ -32,9 +33,18 @@ describe("her tissue", () => {
 
   it("has no places along a line that the chart has lost", () => {
     const gone = read(on({ size: "13", pieces: { front: { sideLength: 190 } } }));
-    expect(gone.places).toEqual([]);
+    expect([gone.places, gone.pieces, gone.next]).toEqual([[], [], []]);
     expect(gone.fit.measured).toBeNull();
     expect(gone.sizes).not.toContain("13");
+  });
+
+  it("shows the stand-in in that size and the next", () => {
+    const sideOf = (pieces: readonly Piece[]): number =>
+      pieces.find(({ name }) => name === "front")?.points.sideWaist?.at.x ?? Number.NaN;
+    const base = read(on());
+    // A quarter of the 40 mm between two sizes lies on the front.
+    expect(sideOf(base.next) - sideOf(base.pieces)).toBeCloseTo(10, 6);
+    expect(base.sizes).toEqual(testWork.pattern.chart.sizes.map(({ label }) => label));
   });
 
   it("cannot be read without a chart", () => {
