@@ -22,7 +22,7 @@ import { figuresApart, isPlaces, jobOf, jobsOfHalf, nameOf, wrongOrder, type Job
 /** Plans of each style. */
 const RUNS = 25;
 /** ms. A busy machine is slow. */
-const PATIENCE = 60_000;
+const PATIENCE = 240_000;
 
 /** mm, degrees. Figures that differ by rounding only are alike; by more than a tenth they are said apart. */
 const ROUNDING = 1e-6;
