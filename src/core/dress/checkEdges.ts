@@ -33,7 +33,9 @@ function facingsWalk({ parts, bodice: [left, right] }: SewingAsked): readonly Dr
         ? []
         : (["shoulder", "side"] as const)
             .filter((seam) => has(piece, seam))
-            .map((seam) => walked(seamLength(piece, seam), seamLength(other.piece, seam) + easeOf(piece, seam)));
+            .map((seam) =>
+              walked(seamLength(piece, seam), seamLength(other.piece, seam) + easeOf(bodice, piece, seam)),
+            );
     return [...edges, ...seams];
   });
 }
@@ -42,9 +44,11 @@ const has = (piece: Piece, seam: SeamName): boolean => piece.edges.some((edge) =
 
 const isPair = (back: Piece, front: Piece): boolean => (back.name === "backFacing") === (front.name === "frontFacing");
 
-/** A facing that takes the whole shoulder has the ease of the back's. */
-const easeOf = (back: Piece, seam: SeamName): Mm =>
-  seam === "shoulder" && has(back, "neck") && has(back, "armhole") ? (back.seamEase?.shoulder ?? SHOULDER_EASE) : 0;
+/** A facing that takes the whole shoulder has the ease of the bodice's back. */
+const easeOf = ({ back }: PieceSet, facing: Piece, seam: SeamName): Mm =>
+  seam === "shoulder" && has(facing, "neck") && has(facing, "armhole")
+    ? (back?.seamEase?.shoulder ?? SHOULDER_EASE)
+    : 0;
 
 const along = (bodice: PieceSet, seam: SeamName, isFront: boolean): Mm =>
   piecesOf(bodice)

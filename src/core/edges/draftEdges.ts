@@ -127,7 +127,7 @@ function figuresOf(
     : [figure("neck", both("neck"), 1)];
   const [ofLeft, ofRight] = [along(left, "armhole"), along(right, "armhole")];
   const armholes =
-    left === right || ofLeft === ofRight
+    ofLeft === ofRight
       ? [figure("armhole", ofLeft, 2)]
       : [figure("armhole", ofLeft, 1, { half: "left" }), figure("armhole", ofRight, 1, { half: "right" })];
   return [...necks, ...armholes].filter(({ length }) => length > 0);

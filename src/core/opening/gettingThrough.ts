@@ -147,7 +147,6 @@ function withLevelsAt(levels: readonly HangingLevel[], places: readonly Mm[]): r
     if (next === undefined) return [level];
     const within = places
       .filter((place) => place > level.below && place < next.below)
-      .toSorted((a, b) => a - b)
       .map((below) => ({
         below,
         girth: level.girth + ((next.girth - level.girth) * (below - level.below)) / (next.below - level.below),

@@ -191,7 +191,6 @@ function quarterAsked(asked: ALineAsked, { suppression, shares, flare, at, side 
 
 /** Along the finished quarter: the first runs on from the bodice's where that is within it, the others share what is left. */
 function placesOf(waist: Mm, count: number, panel: number | null, run: readonly Mm[]): readonly Mm[] {
-  if (count === 0) return [];
   const usable = run.filter((place) => place >= DART_PLACED.least * waist && place <= DART_PLACED.most * waist);
   const [first] = usable;
   if (first === undefined)

@@ -5,6 +5,7 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { STYLE_NAMES, type Closure } from "../../../src/core/decisions/pattern";
+import { tightestOf } from "../../../src/core/opening/gettingThrough";
 import { readClosure, type ClosureAsked } from "../../../src/core/opening/readClosure";
 import { named, straight } from "../../../src/core/pattern/namedEdges";
 import { isBasque } from "../../../src/core/pattern/pieceGroups";
@@ -131,6 +132,213 @@ describe("a waist of 720 over a tier of 1152", () => {
     expect(reading.leastOpening).toBeCloseTo(300 + 180, 6);
     expect(read(179.9, { skirt: tier, lining, liningFree: 25 }).passes).toBe(false);
     expect(read(180, { skirt: tier, lining, liningFree: 25 }).passes).toBe(true);
+  });
+});
+
+describe("a loop that is just wide enough", () => {
+  it("ends what the loops above it ask for: there nothing is lacking any more", () => {
+    // 1020 needed: of 720 at the waist 300 are lacking, at 200 below it none. Half-way 150 lack, and so on: open to 200.
+    const just = [
+      { below: 0, girth: 720 },
+      { below: 200, girth: 1020 },
+      { below: 600, girth: 1020 },
+    ];
+    expect(read(80, { skirt: just }).leastOpening).toBeCloseTo(300 + 200, 9);
+    expect([read(199.9, { skirt: just }).passes, read(200, { skirt: just }).passes]).toEqual([false, true]);
+  });
+
+  it("lets as far up as down: one above the opening by twice the way to its end", () => {
+    const { ways } = read(100, { skirt: tier, hip: 1100, bust: 2000 });
+    // 720 + 2 × 100 at the waist.
+    expect(ways.find(({ way }) => way === "steppingIn")?.tightest).toEqual({
+      girth: 720,
+      lets: 920,
+      of: "shell",
+      at: "waist",
+      below: 0,
+    });
+  });
+});
+
+describe("how far down the hips go", () => {
+  const tight = [
+    { below: 0, girth: 1100 },
+    { below: 220, girth: 1100 },
+    { below: 240, girth: 900 },
+    { below: 600, girth: 900 },
+  ];
+
+  it("is told of her lining by itself, where it hangs otherwise", () => {
+    const lined = (liningHipDepth?: number) =>
+      read(180, { skirt: tier, lining: tight, ...(liningHipDepth === undefined ? {} : { liningHipDepth }) });
+    // Her hips go 200 down, where it is 1100 wide; 250 along the lining it is 900, of 1020 needed.
+    expect([lined().passes, lined(210).passes, lined(250).passes]).toEqual([true, true, false]);
+    expect(lined(250).ways[0]?.tightest).toMatchObject({ of: "lining", lets: 900 });
+  });
+
+  it("is the hip line of the garment's own basques where her own is not told, of halves the lower one", () => {
+    /** From the waist, 180 and 190 wide, out to 250 at the hip line and as wide below. */
+    const basque = (name: PieceName, hip: number): Piece => ({
+      name,
+      points: {
+        centreWaist: named(0, 0, "waist"),
+        sideWaist: named(180, 0, "waist"),
+        sideHip: named(260, hip, "hip"),
+        sideHem: named(200, 300, "hip"),
+        centreHem: named(0, 300, "hip"),
+        centreHip: named(0, hip, "hip"),
+      },
+      edges: [
+        straight("centreWaist", "sideWaist", "waist"),
+        straight("sideWaist", "sideHip", "side"),
+        straight("sideHip", "sideHem", "side"),
+        straight("sideHem", "centreHem", "hem"),
+        straight("centreHem", "centreHip", "centre"),
+        straight("centreHip", "centreWaist", "centre"),
+      ],
+      darts: [],
+      levelLines: [],
+      centreOnFold: false,
+    });
+    const half = (hip: number): PieceSet =>
+      setOf([box("front", 180, 180), box("back", 180, 180), basque("frontBasque", hip), basque("backBasque", hip)]);
+    const read200 = (left: number, right: number, place: Closure["place"] = "centreBack", belowWaist = 180) =>
+      readClosure({
+        zip: "lapped",
+        skirt: [],
+        lining: [],
+        bodice: [half(left), half(right)],
+        closure: { place, belowWaist },
+        body: { bust: 2000, hip: 1000, shoulderGirth: null },
+      });
+    // To a hip line at 150 it is wide enough; below it comes in to 4 × 200, which hips that go on to 290 meet.
+    expect(read200(150, 150).passes).toBe(true);
+    expect([read200(290, 290).passes, read200(150, 290).passes, read200(290, 150).passes]).toEqual(
+      Array.from({ length: 3 }, () => read200(290, 290).passes),
+    );
+    // It is open no further than it is long: 300 at the centre back, along the side the slants of all of it.
+    const slant = Math.hypot(80, 150) + Math.hypot(60, 150);
+    expect(read200(150, 150, "centreBack", 900)).toMatchObject({ comesApart: true, opening: 600 });
+    expect(read200(150, 150, "side", 900).opening).toBeCloseTo(300 + slant, 6);
+    const longer = setOf([
+      ...Object.values(half(150)).filter(({ name }) => name !== "frontBasque"),
+      basque("frontBasque", 20),
+    ]);
+    const uneven = readClosure({
+      zip: "lapped",
+      skirt: [],
+      lining: [],
+      bodice: [longer, longer],
+      closure: { place: "side", belowWaist: 900 },
+      body: { bust: 2000, hip: 1000, shoulderGirth: null },
+    });
+    // The longer of both sides that are sewn there.
+    const other = Math.hypot(80, 20) + Math.hypot(60, 280);
+    expect(uneven.opening).toBeCloseTo(300 + Math.max(slant, other), 6);
+  });
+});
+
+describe("the way that is easier", () => {
+  it("comes first: by how much longer the opening had to be, and of two that pass by the room", () => {
+    const ways = (bust: number, hip: number) => read(150, { skirt: tier, bust, hip }).ways.map(({ way }) => way);
+    // 1020 lets through just 1000 and 20; 960 and 60 overhead.
+    expect([ways(959, 1000), ways(960, 1000), ways(961, 1000)]).toEqual([
+      ["overhead", "steppingIn"],
+      ["steppingIn", "overhead"],
+      ["steppingIn", "overhead"],
+    ]);
+    expect([ways(900, 900), ways(820, 900), ways(2000, 1500)]).toEqual([
+      ["steppingIn", "overhead"],
+      ["overhead", "steppingIn"],
+      ["steppingIn", "overhead"],
+    ]);
+  });
+});
+
+describe("a closed neck", () => {
+  it("has to pass a head of 570", () => {
+    const around = (top: number) =>
+      read(200, { place: "side", skirt: tier, bust: 700, hip: null, pieces: bodice(top, 180) }).passes;
+    // Four quarters of 142.5 round the neck; at the underarm the side opens.
+    expect([around(142.5), around(142.4)]).toEqual([true, false]);
+  });
+
+  it("opens at the centre back with the rest: twice the way from its upper end", () => {
+    const wide = [
+      { below: 0, girth: 1600 },
+      { below: 600, girth: 1600 },
+    ];
+    // 80 round the neck, and 300 down to the waist on both sides.
+    const reading = read(0, { skirt: wide, bust: 400, hip: null, pieces: bodice(20, 400) });
+    expect(reading.ways[0]).toMatchObject({
+      needed: 570,
+      tightest: { at: "neck", girth: 80, lets: 680, below: -300, of: "shell" },
+    });
+  });
+
+  it("goes over straps as they are made", () => {
+    const strap: Piece = {
+      ...box("strap", 40, 40),
+      edges: box("strap", 40, 40).edges.map((edge) => (edge.seam === "neck" ? edge : { ...edge, seam: "armhole" })),
+    };
+    const pieces = setOf([box("front", 80, 180), box("back", 80, 180), strap]);
+    const neck = (strapLength?: number) =>
+      read(200, {
+        place: "side",
+        skirt: tier,
+        bust: 700,
+        hip: null,
+        pieces,
+        ...(strapLength === undefined ? {} : { strapLength }),
+      }).ways[0]?.tightest;
+    // Two of 80 and one of 40 on each half, or one as long as it is made.
+    expect(neck()).toMatchObject({ at: "neck", girth: 400 });
+    expect(neck(90)).toMatchObject({ at: "neck", girth: 500 });
+  });
+});
+
+it("of no loops none is the tightest", () => {
+  expect(tightestOf([])).toBeNull();
+});
+
+describe("where the tapes are marked", () => {
+  it("is at the seam of a band too, half-way between halves that differ", () => {
+    const banded = (deep: number): PieceSet => {
+      const band = box("backBand", 180, 180);
+      return setOf([
+        box("front", 180, 180),
+        box("back", 180, 180),
+        {
+          ...band,
+          points: {
+            ...band.points,
+            centreNeck: named(0, -deep, "underBust"),
+            underarm: named(180, -deep, "underBust"),
+          },
+        },
+      ]);
+    };
+    const marks = (left: number, right: number, place: Closure["place"]) =>
+      readClosure({
+        zip: "lapped",
+        skirt: tier,
+        lining: [],
+        bodice: [banded(left), banded(right)],
+        closure: { place, belowWaist: 150 },
+        body: { bust: 700, hip: null, shoulderGirth: null },
+      }).levelMarks;
+    expect(marks(60, 80, "centreBack")).toEqual([
+      { at: "topEdge", from: 0 },
+      { at: "underBust", from: 300 },
+      { at: "waist", from: 370 },
+      { at: "end", from: 520 },
+    ]);
+    // Of a side those of her left.
+    expect(marks(60, 80, "side").map(({ from }) => from)).toEqual([0, 300, 360, 510]);
+    expect(read(0, { skirt: tier }).levelMarks).toEqual([
+      { at: "topEdge", from: 0 },
+      { at: "waist", from: 300 },
+    ]);
   });
 });
 
