@@ -61,8 +61,7 @@ function cornerBetween(one: Stretch, other: Stretch, before: PiecePoint[], after
   const turn = turnBetween(wayIn, wayOut);
   if (one.allowance === 0 && other.allowance === 0) return [];
   // Out of the way by way of the corner itself: the union then keeps where the two parallels cross, or the step between them.
-  if (turn <= 0 || (turn < HARDLY_A_CORNER && one.allowance !== other.allowance && one.seam === other.seam))
-    return [at];
+  if (turn <= 0) return [at];
   const ends: Ends = {
     one: { from: beside(at, wayIn, one.allowance), way: wayIn },
     other: { from: beside(at, wayOut, other.allowance), way: wayOut },
