@@ -195,7 +195,6 @@ describe("what a corner adds to its seam", () => {
   });
 
   it("is the seam's own beyond", () => {
-    expect(withEar(32.5, 0)).not.toEqual(plain);
     // One that leans out by 20 is as long as 32 where it is 24.98 high; without it the corner lies 10 inside of both lines.
     const leaning = (height: number) => {
       const found = takenInside(
@@ -222,6 +221,33 @@ describe("what a corner adds to its seam", () => {
       );
       return found.ok ? found.value[2]?.at(-1) : found.failure;
     };
+    const leaningRight = (height: number) => {
+      const found = takenInside(
+        [
+          seam(10, [
+            [0, 0],
+            [220, 0],
+          ]),
+          seam(10, [
+            [220, 0],
+            [220, 100 - height],
+          ]),
+          seam(10, [
+            [220, 100 - height],
+            [200, 100],
+            [0, 100],
+          ]),
+          seam(10, [
+            [0, 100],
+            [0, 0],
+          ]),
+        ],
+        isCorner,
+      );
+      return found.ok ? found.value[2]?.[0] : found.failure;
+    };
+    expect(leaningRight(24.9)).toEqual(near([210, 90]));
+    expect(leaningRight(25.1)).not.toEqual(near([210, 90]));
     expect(leaning(24.9)).toEqual(near([-10, 90]));
     expect(leaning(25.1)).not.toEqual(near([-10, 90]));
   });
