@@ -175,7 +175,10 @@ describe("the way", () => {
   it("goes down across a dart's open mouth too", () => {
     // The neck point above the mouth: 110 lies between 90 and 130.
     const front = handFront();
-    const wide = { ...front, points: { ...front.points, sideNeck: { at: piecePoint(110, 0), level: "neck" as const } } };
+    const wide = {
+      ...front,
+      points: { ...front.points, sideNeck: { at: piecePoint(110, 0), level: "neck" as const } },
+    };
     expect(ends(wide, "sideNeckToWaist")).toEqual([[110, 0, 110, 400]]);
   });
 
@@ -184,9 +187,7 @@ describe("the way", () => {
     const curved = {
       ...back,
       edges: back.edges.map((edge) =>
-        edge.from === "shoulderTip"
-          ? { ...edge, curve: { c1: piecePoint(160, 50), c2: piecePoint(130, 120) } }
-          : edge,
+        edge.from === "shoulderTip" ? { ...edge, curve: { c1: piecePoint(160, 50), c2: piecePoint(130, 120) } } : edge,
       ),
     };
     // x(t) = 180 (1-t)³ + 480 t (1-t)² + 390 t² (1-t) + 170 t³; its least is searched on a fine grid.
