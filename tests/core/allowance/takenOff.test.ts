@@ -196,7 +196,7 @@ describe("what a corner adds to its seam", () => {
 
   it("is the seam's own beyond", () => {
     // One that leans out by 20 is as long as 32 where it is 24.98 high; without it the corner lies 10 inside of both lines.
-    const leaning = (height: number) => {
+    const leaning = (height: number, beside = 10) => {
       const found = takenInside(
         [
           seam(10, [
@@ -212,7 +212,7 @@ describe("what a corner adds to its seam", () => {
             [0, 100],
             [-20, 100 - height],
           ]),
-          seam(10, [
+          seam(beside, [
             [-20, 100 - height],
             [-20, 0],
           ]),
@@ -221,14 +221,14 @@ describe("what a corner adds to its seam", () => {
       );
       return found.ok ? found.value[2]?.at(-1) : found.failure;
     };
-    const leaningRight = (height: number) => {
+    const leaningRight = (height: number, beside = 10) => {
       const found = takenInside(
         [
           seam(10, [
             [0, 0],
             [220, 0],
           ]),
-          seam(10, [
+          seam(beside, [
             [220, 0],
             [220, 100 - height],
           ]),
@@ -249,6 +249,11 @@ describe("what a corner adds to its seam", () => {
     expect(leaningRight(24.9)).toEqual(near([210, 90]));
     expect(leaningRight(25.1)).not.toEqual(near([210, 90]));
     expect(leaning(24.9)).toEqual(near([-10, 90]));
+    // By the wider of its own allowance and its neighbour's: 48 mm long where that is 43.6 high.
+    expect(leaning(43.5, 15)).toEqual(near([-5, 90]));
+    expect(leaning(43.8, 15)).not.toEqual(near([-5, 90]));
+    expect(leaningRight(43.5, 15)).toEqual(near([205, 90]));
+    expect(leaningRight(43.8, 15)).not.toEqual(near([205, 90]));
     expect(leaning(25.1)).not.toEqual(near([-10, 90]));
   });
 
@@ -383,7 +388,11 @@ describe("a seam that a corner has cut short", () => {
     // 10 inside the top, and 10 inside the circle.
     expect(corner?.y).toBeCloseTo(top + 10, 6);
     expect(Math.hypot(corner?.x ?? 0, corner?.y ?? 0)).toBeCloseTo(RADIUS - 10, 1);
-    // What was added lies on the circle too, and nothing is passed twice.
+    // What was added, a point for each of some seven millimetres, lies on the circle too, and nothing is passed twice.
+    const added = side?.filter(({ y }) => y < (RADIUS - 10) * Math.sin((-20 * Math.PI) / 180) - 0.01) ?? [];
+    expect(added.length).toBeGreaterThan(5);
+    // Its other end is cut off 10 inside, at asin((200 sin 20° - 10) / 190) = 17.9°: of 41 points 38 are left, and where it is cut.
+    expect(side).toHaveLength(38 + 1 + added.length);
     const ys = side?.map(({ y }) => y) ?? [];
     expect(ys).toEqual(ys.toSorted((one, other) => one - other));
     for (const { x, y } of side?.slice(0, -1) ?? [])
@@ -412,6 +421,10 @@ describe("a seam that a corner has cut short", () => {
     const corner = side?.at(-1);
     expect(corner?.y).toBeCloseTo(bottom - 10, 6);
     expect(Math.hypot(corner?.x ?? 0, corner?.y ?? 0)).toBeCloseTo(RADIUS - 10, 1);
+    const added = side?.filter(({ y }) => y > (RADIUS - 10) * Math.sin((20 * Math.PI) / 180) + 0.01) ?? [];
+    expect(added.length).toBeGreaterThan(5);
+    // Its other end is cut off 10 inside, at asin((200 sin 20° - 10) / 190) = 17.9°: of 41 points 38 are left, and where it is cut.
+    expect(side).toHaveLength(38 + 1 + added.length);
     const ys = side?.map(({ y }) => y) ?? [];
     expect(ys).toEqual(ys.toSorted((one, other) => one - other));
     for (const { x, y } of side?.slice(1) ?? []) expect(Math.abs(Math.hypot(x, y) - RADIUS + 10)).toBeLessThan(0.05);
