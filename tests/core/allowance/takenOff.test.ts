@@ -389,7 +389,7 @@ describe("a seam that a corner has cut short", () => {
     expect(corner?.y).toBeCloseTo(top + 10, 6);
     expect(Math.hypot(corner?.x ?? 0, corner?.y ?? 0)).toBeCloseTo(RADIUS - 10, 1);
     // What was added, a point for each of some seven millimetres, lies on the circle too, and nothing is passed twice.
-    const added = side?.filter(({ y }) => y < (RADIUS - 10) * Math.sin((-20 * Math.PI) / 180) - 0.01) ?? [];
+    const added = side?.filter(({ y }) => y < (RADIUS - 10) * Math.sin((-20 * Math.PI) / 180) - 0.5) ?? [];
     expect(added.length).toBeGreaterThan(5);
     // Its other end is cut off 10 inside, at asin((200 sin 20° - 10) / 190) = 17.9°: of 41 points 38 are left, and where it is cut.
     expect(side).toHaveLength(38 + 1 + added.length);
@@ -421,7 +421,7 @@ describe("a seam that a corner has cut short", () => {
     const corner = side?.at(-1);
     expect(corner?.y).toBeCloseTo(bottom - 10, 6);
     expect(Math.hypot(corner?.x ?? 0, corner?.y ?? 0)).toBeCloseTo(RADIUS - 10, 1);
-    const added = side?.filter(({ y }) => y > (RADIUS - 10) * Math.sin((20 * Math.PI) / 180) + 0.01) ?? [];
+    const added = side?.filter(({ y }) => y > (RADIUS - 10) * Math.sin((20 * Math.PI) / 180) + 0.5) ?? [];
     expect(added.length).toBeGreaterThan(5);
     // Its other end is cut off 10 inside, at asin((200 sin 20° - 10) / 190) = 17.9°: of 41 points 38 are left, and where it is cut.
     expect(side).toHaveLength(38 + 1 + added.length);
