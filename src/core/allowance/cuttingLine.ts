@@ -10,7 +10,18 @@ import { invariant } from "../result";
 import { CUTTING_ACCURACY, CUTTING_CORNER_DEGREES } from "../tolerance";
 import { degreesFrom, radians, type Mm, type Radians } from "../units";
 import { foldedFirst } from "./corners";
-import { beside, meet, meetLine, meetLines, meetSegment, offChord, parallelOf, shorten, type Ray } from "./parallels";
+import {
+  backwards,
+  beside,
+  meet,
+  meetLine,
+  meetLines,
+  meetSegment,
+  offChord,
+  parallelOf,
+  shorten,
+  type Ray,
+} from "./parallels";
 import type { Stretch } from "./cutStretch";
 
 /** A point of a closed ring of straight stretches: a corner, or one of the points that stand for a curve. */
@@ -61,8 +72,7 @@ function cornerBetween(one: Stretch, other: Stretch, before: PiecePoint[], after
   const turn = turnBetween(wayIn, wayOut);
   if (one.allowance === 0 && other.allowance === 0) return [];
   // Out of the way by way of the corner itself: the union then keeps where the two parallels cross, or the step between them.
-  if (turn <= 0 || (turn < HARDLY_A_CORNER && one.allowance !== other.allowance && one.seam === other.seam))
-    return [at];
+  if (turn <= 0) return [at];
   const ends: Ends = {
     one: { from: beside(at, wayIn, one.allowance), way: wayIn },
     other: { from: beside(at, wayOut, other.allowance), way: wayOut },
@@ -134,7 +144,7 @@ function overrun({
   readonly after: PiecePoint[];
   readonly reach: Mm;
 }): PiecePoint[] | null {
-  const back = radians(ends.other.way + Math.PI);
+  const back = backwards(ends.other.way);
   const onOther = meetLine(ends.one, after, back);
   if (onOther !== null && distance(at, onOther.at) <= reach) {
     shorten(after, onOther.index, true);
@@ -149,7 +159,7 @@ function overrun({
 /** Each parallel continued by its allowance, and straight across. */
 const squared = ({ one, other }: Ends, oneBy: Mm, otherBy: Mm): PiecePoint[] => [
   polar(one.from, one.way, oneBy),
-  polar(other.from, radians(other.way + Math.PI), otherBy),
+  polar(other.from, backwards(other.way), otherBy),
 ];
 
 interface CornerCase {
@@ -171,10 +181,10 @@ function foldedEnd({ at, oneFolded, wayIn, wayOut, before, after, reach }: Corne
   // Seen from the corner: both parallels as lines of points that run away from it.
   const under = oneFolded ? before.toReversed() : after;
   const over = oneFolded ? after : before.toReversed();
-  const seam: Ray = { from: at, way: oneFolded ? wayIn : radians(wayOut + Math.PI) };
-  const turnedUp = meetLine(seam, over, oneFolded ? radians(wayOut + Math.PI) : wayIn);
+  const seam: Ray = { from: at, way: oneFolded ? wayIn : backwards(wayOut) };
+  const turnedUp = meetLine(seam, over, oneFolded ? backwards(wayOut) : wayIn);
   if (turnedUp === null || distance(at, turnedUp.at) > reach) return null;
-  const ahead = oneFolded ? wayOut : radians(wayIn + Math.PI);
+  const ahead = oneFolded ? wayOut : backwards(wayIn);
   const beyond = polar(over.at(-1) ?? turnedUp.at, ahead, reach);
   const back = [...over.slice(turnedUp.index), beyond].map((p) => reflectInLine(p, at, polar(at, seam.way, 1)));
   const end = meetLines([turnedUp.at, ...back], under, seam.way);

@@ -13,6 +13,8 @@ export interface Ray {
   readonly way: Radians;
 }
 
+export const backwards = (way: Radians): Radians => radians(way + Math.PI);
+
 /** Longer than any piece: how far a stretch is continued to look for where it meets another, mm. */
 const FAR: Mm = 2000;
 /**
@@ -103,6 +105,6 @@ export function meetSegment(ray: Ray, a: PiecePoint, b: PiecePoint): PiecePoint 
 
 /** Where two rays, the second taken backwards, meet; null where they do not. */
 export function meet(one: Ray, other: Ray): PiecePoint | null {
-  const back = radians(other.way + Math.PI);
+  const back = backwards(other.way);
   return meetSegment(one, other.from, polar(other.from, back, FAR));
 }

@@ -283,7 +283,7 @@ function withoutSize(name: string, sizes: readonly string[]): string {
   const escaped = size.replaceAll(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`);
   return name
     .replace(
-      new RegExp(String.raw`(?:(?<![\p{L}])(?:size|sz|gr\.?|t)[\s_:-]*)?(?<![\p{L}\d])${escaped}(?![\p{L}\d])`, "iu"),
+      new RegExp(String.raw`(?:(?<!\p{L})(?:size|sz|gr\.?|t)[\s_:-]*|(?<![\p{L}\d]))${escaped}(?![\p{L}\d])`, "iu"),
       "",
     )
     .replaceAll(/^[\s_:,-]+|[\s_:,-]+$/g, "")

@@ -452,11 +452,14 @@ function isSameLine(one: Stroke, other: Stroke): boolean {
   )
     return false;
   if (!isOne(one.box.min, other.box.min) || !isOne(one.box.max, other.box.max)) return false;
-  if (Math.abs(Math.abs(signedArea(one.edges)) - Math.abs(signedArea(other.edges))) > JOINED_EXACTLY * one.length)
-    return false;
-  if (one.closed) return true;
-  const straight = isOne(one.a, other.a) && isOne(one.b, other.b);
-  return straight || (isOne(one.a, other.b) && isOne(one.b, other.a));
+  const [area, otherArea] = [signedArea(one.edges), signedArea(other.edges)];
+  const isAlike = (p: number, q: number): boolean => Math.abs(p - q) <= JOINED_EXACTLY * one.length;
+  if (one.closed) return isAlike(Math.abs(area), Math.abs(otherArea));
+  // With its sign: two ways between the same corners of a rectangle may differ in nothing else.
+  return (
+    (isOne(one.a, other.a) && isOne(one.b, other.b) && isAlike(area, otherArea)) ||
+    (isOne(one.a, other.b) && isOne(one.b, other.a) && isAlike(area, -otherArea))
+  );
 }
 
 /** Lines that lie on others of the same look and form left out; of two looks each keeps its own. */

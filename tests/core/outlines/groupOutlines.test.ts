@@ -1,0 +1,356 @@
+/** Which outlines are one piece and what lies in it, on boxes. */
+import { describe, expect, it } from "vitest";
+import { groupOutlines, shapeOf, type GroupsIn, type Shape } from "../../../src/core/outlines/groupOutlines";
+import type { Mark, OutlineGroup } from "../../../src/core/outlines/outlineReading";
+import type { LineRole } from "../../../src/core/outlines/sortLines";
+import { sheetPoint } from "../../../src/core/geometry/point";
+import { strokesOf } from "../../../src/core/outlines/strokes";
+import { box, drawn } from "./handStrokes";
+
+interface Drawn {
+  readonly path: string;
+  readonly size?: string;
+  readonly role?: LineRole;
+  readonly group?: string;
+  readonly square?: true;
+}
+
+/** Shapes named by their place in the list: "a", "b", and so on. */
+const shapesOf = (list: readonly Drawn[]): readonly Shape[] =>
+  list.map(({ path, size = null, role = "outline", group = "", square }, at) => {
+    const some = strokesOf(drawn([[{ group }, path]]), 1);
+    const [stroke] = some;
+    if (stroke === undefined) throw new Error("no stroke");
+    const id = String.fromCodePoint(97 + at);
+    return shapeOf({ id, size, edges: stroke.edges, widestGap: 0 }, role, some, square === true);
+  });
+
+const grouped = (list: readonly Drawn[], more: Partial<GroupsIn> = {}) =>
+  groupOutlines({
+    shapes: shapesOf(list),
+    inner: [],
+    marks: [],
+    writings: [],
+    drawing: drawn([]),
+    sizes: ["10", "12", "14"],
+    ...more,
+  });
+const outlines = (list: readonly Drawn[], more: Partial<GroupsIn> = {}): OutlineGroup["outlines"][] =>
+  grouped(list, more).groups.map((group) => group.outlines);
+
+const nested = (x: number, width = 200, height = 300): Drawn[] =>
+  ["10", "12", "14"].map((size, i) => ({ path: box(x, 0, width + 10 * i, height + 10 * i), size }));
+
+describe("a shape", () => {
+  it("has its box, its area and its ring", () => {
+    const [shape] = shapesOf([{ path: box(10, 20, 30, 40), square: true, role: "sew" }]);
+    expect(shape).toMatchObject({
+      role: "sew",
+      area: 1200,
+      isSquare: true,
+      box: { min: { x: 10, y: 20 }, max: { x: 40, y: 60 } },
+      points: [
+        { x: 10, y: 20 },
+        { x: 40, y: 20 },
+        { x: 40, y: 60 },
+        { x: 10, y: 60 },
+      ],
+    });
+    expect(shape?.ring.map(({ a, b }) => [a.x, a.y, b.x, b.y])).toEqual([
+      [10, 20, 40, 20],
+      [40, 20, 40, 60],
+      [40, 60, 10, 60],
+      [10, 60, 10, 20],
+    ]);
+  });
+});
+
+describe("outlines of several sizes", () => {
+  it("that lie in one another are one piece, named by the largest", () => {
+    expect(grouped([...nested(0), ...nested(400, 150, 250)])).toEqual({
+      groups: [
+        {
+          id: "c",
+          outlines: { "10": "a", "12": "b", "14": "c" },
+          shift: { "10": { x: 0, y: 0 }, "12": { x: 0, y: 0 }, "14": { x: 0, y: 0 } },
+          inner: [],
+          innerClosed: [],
+          marks: [],
+          writings: [],
+          nameInFile: "",
+          isSquare: false,
+        },
+        {
+          id: "f",
+          outlines: { "10": "d", "12": "e", "14": "f" },
+          shift: { "10": { x: 0, y: 0 }, "12": { x: 0, y: 0 }, "14": { x: 0, y: 0 } },
+          inner: [],
+          innerClosed: [],
+          marks: [],
+          writings: [],
+          nameInFile: "",
+          isSquare: false,
+        },
+      ],
+      isCut: false,
+      outside: [],
+    });
+  });
+
+  it("are each paired with the one it covers best", () => {
+    expect(
+      outlines([
+        { path: box(0, 0, 200, 300), size: "10" },
+        { path: box(60, 0, 200, 300), size: "10" },
+        { path: box(55, 0, 210, 300), size: "12" },
+        { path: box(0, 0, 210, 300), size: "12" },
+      ]),
+    ).toEqual([
+      { "10": "a", "12": "d" },
+      { "10": "b", "12": "c" },
+    ]);
+  });
+
+  it("of no known size stay by themselves", () => {
+    expect(outlines([{ path: box(0, 0, 200, 300) }, { path: box(300, 0, 200, 300) }])).toEqual([
+      { "": "a" },
+      { "": "b" },
+    ]);
+    expect(outlines([{ path: box(0, 0, 200, 300) }, { path: box(150, 0, 210, 300), size: "10" }])).toEqual([
+      { "": "a" },
+      { "10": "b" },
+    ]);
+  });
+
+  it("in the order of the chart, those that it does not name last", () => {
+    const found = outlines([
+      { path: box(0, 0, 220, 320), size: "more" },
+      { path: box(0, 0, 210, 310), size: "12" },
+      { path: box(0, 0, 200, 300), size: "10" },
+    ]);
+    expect(found.map((one) => Object.keys(one))).toEqual([["10", "12", "more"]]);
+  });
+});
+
+describe("sizes laid side by side", () => {
+  const side = (
+    ...sizes: readonly (readonly [size: string, x: number, width: number, height: number, group?: string])[]
+  ) => sizes.map(([size, x, width, height, group = ""]): Drawn => ({ path: box(x, 0, width, height), size, group }));
+
+  it("are brought onto the largest by their middles", () => {
+    const [group, more] = grouped(side(["10", 0, 200, 300], ["12", 300, 210, 310], ["14", 600, 220, 330])).groups;
+    expect(more).toBeUndefined();
+    expect(group?.shift).toEqual({ "10": { x: 610, y: 15 }, "12": { x: 305, y: 10 }, "14": { x: 0, y: 0 } });
+  });
+
+  it("are told apart by their form, and of two alike by the order in which they are laid", () => {
+    expect(
+      outlines(side(["10", 0, 200, 300], ["10", 300, 100, 500], ["12", 600, 105, 510], ["12", 900, 210, 310])),
+    ).toEqual([
+      { "10": "a", "12": "d" },
+      { "10": "b", "12": "c" },
+    ]);
+    expect(
+      outlines(side(["10", 300, 200, 300], ["10", 0, 200, 300], ["12", 900, 205, 305], ["12", 600, 205, 305])),
+    ).toEqual(
+      expect.arrayContaining([
+        { "10": "a", "12": "c" },
+        { "10": "b", "12": "d" },
+      ]),
+    );
+  });
+
+  it("are unlike beyond a quarter in logarithms of lengths, with the same name beyond six tenths (our own choice)", () => {
+    // The height alone: its logarithm is the worst of all.
+    const pair = (share: number, group = "") =>
+      outlines(side(["10", 0, 200, 300, group], ["12", 300, 200, 300 * Math.exp(share), group]));
+    expect(pair(0.24)).toHaveLength(1);
+    expect(pair(0.26)).toHaveLength(2);
+    expect(pair(0.58, "FRONT")).toHaveLength(1);
+    expect(pair(0.62, "FRONT")).toHaveLength(2);
+    expect(outlines(side(["10", 0, 200, 300, "FRONT"], ["12", 300, 200, 300, "BACK"]))).toHaveLength(2);
+    expect(outlines(side(["10", 0, 200, 300, "FRONT"], ["12", 300, 200, 300, "front"]))).toHaveLength(1);
+    expect(outlines(side(["10", 0, 200, 300, "FRONT"], ["12", 300, 200, 300]))).toHaveLength(1);
+  });
+
+  it("have one name where their sizes stand in it, behind a letter too", () => {
+    expect(outlines(side(["10", 0, 200, 300, "FRONT T10"], ["12", 300, 200, 450, "FRONT T12"]))).toHaveLength(1);
+  });
+
+  it("lean to the same side", () => {
+    const triangle = (x: number, tip: number): string => `M${x} 300L${x + 200} 300L${x + tip} 0Z`;
+    const pair = (tip: number) =>
+      outlines([
+        { path: triangle(0, 20), size: "10" },
+        { path: triangle(300, tip), size: "12" },
+      ]);
+    expect(pair(25)).toHaveLength(1);
+    expect(pair(180)).toHaveLength(2);
+  });
+});
+
+describe("what lies in an outline", () => {
+  const PIECE: Drawn = { path: box(0, 0, 200, 300), size: "10" };
+
+  it("is a mark inside where it is smaller than a tenth, and a piece where it is larger", () => {
+    // A tenth of 60000.
+    const small = grouped([PIECE, { path: box(50, 50, 59, 100), size: "10" }]);
+    expect(small.groups.map(({ id, innerClosed }) => [id, innerClosed])).toEqual([["a", ["b"]]]);
+    expect(outlines([PIECE, { path: box(50, 50, 61, 100), size: "10" }])).toHaveLength(2);
+    // Of all sizes in one of a size: half.
+    expect(grouped([PIECE, { path: box(10, 10, 145, 200) }]).groups.map(({ innerClosed }) => innerClosed)).toEqual([
+      ["b"],
+    ]);
+    expect(outlines([PIECE, { path: box(10, 10, 155, 200) }])).toHaveLength(2);
+    expect(outlines([{ path: box(0, 0, 200, 300) }, { path: box(10, 10, 145, 200) }])).toHaveLength(2);
+  });
+
+  it("is a mark where it was drawn as one, whatever its size, and nothing where it lies nowhere", () => {
+    const found = grouped([PIECE, { path: box(5, 5, 190, 290), size: "10", role: "inner" }]);
+    expect(found.groups.map(({ innerClosed, sewing }) => [innerClosed, sewing])).toEqual([[["b"], undefined]]);
+    expect(outlines([PIECE, { path: box(500, 5, 190, 290), size: "10", role: "inner" }])).toHaveLength(1);
+  });
+
+  it("is a sewing line from six tenths on, of its own size and one for each", () => {
+    const sewing = (...more: Drawn[]) => grouped([PIECE, ...more]).groups.map((group) => group.sewing);
+    expect(sewing({ path: box(10, 10, 180, 280), size: "10" })).toEqual([{ "10": "b" }]);
+    expect(sewing({ path: box(10, 10, 130, 280), size: "10" })).toEqual([{ "10": "b" }]);
+    expect(sewing({ path: box(10, 10, 128, 280), size: "10" })).toEqual([undefined, undefined]);
+    expect(
+      sewing({ path: box(10, 10, 180, 280), size: "10" }, { path: box(15, 15, 170, 270), size: "10" }),
+    ).toHaveLength(2);
+    // Where nothing is allowed it is as large as what it lies in.
+    expect(sewing({ path: box(0, 0, 200, 300), size: "10", role: "sew" })).toEqual([{ "10": "b" }]);
+    expect(sewing({ path: box(0, 0, 201, 301), size: "10", role: "sew" })).toEqual([{ "10": "b" }]);
+    expect(sewing({ path: box(0, 0, 200, 300), size: "12" })).toEqual([undefined]);
+  });
+
+  it("are lines, marks and writings of the smallest piece that holds them, or of their own size", () => {
+    const mark = (x: number, y: number, size: string | null = null): Mark => ({
+      at: sheetPoint(x, y),
+      size,
+      layer: "",
+      form: "point",
+    });
+    const line = (id: string, size: string | null, ...places: readonly (readonly [number, number])[]) => ({
+      line: { id, size, edges: [], layer: "" },
+      points: places.map(([x, y]) => sheetPoint(x, y)),
+    });
+    const { groups, outside } = grouped(
+      [
+        { path: box(0, 0, 200, 300), size: "10" },
+        { path: box(300, 0, 100, 100), size: "10" },
+        { path: box(0, 0, 250, 350), size: "12" },
+      ],
+      {
+        marks: [mark(20, 20), mark(350, 50), mark(700, 50), mark(220, 320, "12"), mark(220, 320, "10")],
+        writings: [
+          { at: sheetPoint(30, 30), text: "Front" },
+          { at: sheetPoint(700, 30), text: "elsewhere" },
+        ],
+        inner: [
+          // A dart's legs: their ends lie on the outline itself.
+          line("dart", "10", [80, 300], [100, 200], [120, 300]),
+          line("out", "10", [500, 300], [500, 200]),
+          line("most", null, [350, 50], [350, 90], [350, 95], [350, 300]),
+        ],
+      },
+    );
+    expect(groups.map(({ id }) => id)).toEqual(["c", "b"]);
+    expect(groups.map(({ marks }) => marks.map(({ at, size }) => [at.x, size]))).toEqual([
+      [
+        [20, null],
+        [220, "12"],
+      ],
+      [[350, null]],
+    ]);
+    expect(groups.map(({ writings }) => writings.map(({ text }) => text))).toEqual([["Front"], []]);
+    expect(groups.map(({ inner }) => inner.map(({ id }) => id))).toEqual([["dart"], ["most"]]);
+    expect(outside.map(({ id }) => id)).toEqual(["out"]);
+  });
+});
+
+describe("squares and frames", () => {
+  it("hold nothing and are no sizes of one another", () => {
+    const { groups } = grouped(
+      [
+        { path: box(0, 0, 100, 100), square: true, size: "10" },
+        { path: box(0, 0, 100, 100), square: true, size: "12" },
+        { path: box(10, 10, 20, 20), size: "10" },
+      ],
+      { marks: [{ at: sheetPoint(80, 80), size: null, layer: "", form: "point" }] },
+    );
+    expect(groups.map(({ isSquare, outlines: of, marks }) => [isSquare, of, marks.length])).toEqual([
+      [true, { "10": "a" }, 0],
+      [true, { "12": "b" }, 0],
+      [false, { "10": "c" }, 0],
+    ]);
+  });
+
+  it("are told where a rectangle lies round two things apart", () => {
+    const frame = (...more: Drawn[]) =>
+      grouped([{ path: box(0, 0, 1000, 1000) }, ...more]).groups.map(({ id, isFrame }) => [id, isFrame === true]);
+    const [one, other]: readonly Drawn[] = [{ path: box(10, 10, 300, 400) }, { path: box(500, 10, 300, 400) }];
+    if (one === undefined || other === undefined) throw new Error("no boxes");
+    expect(frame(one, other)).toEqual([
+      ["a", true],
+      ["b", false],
+      ["c", false],
+    ]);
+    expect(frame(one)).not.toContainEqual(["a", true]);
+    // Two that lie in one another, one that is a mark, one that runs out of it.
+    expect(frame(one, { path: box(20, 20, 300, 400) })).not.toContainEqual(["a", true]);
+    expect(frame(one, { path: box(500, 10, 100, 190) })).not.toContainEqual(["a", true]);
+    expect(frame(one, { path: box(500, 10, 510, 400) })).not.toContainEqual(["a", true]);
+    expect(frame(one, { path: box(500, 10, 100, 210) })).toContainEqual(["a", true]);
+  });
+});
+
+describe("the name that a file gives a piece", () => {
+  const names = (
+    list: readonly Drawn[],
+    writings: readonly (readonly [text: string, group: string])[] = [],
+  ): string[] =>
+    grouped(list, {
+      drawing: drawn([], { writings: writings.map(([text, group]) => ({ text, group, x: 0, y: 0, layer: "" })) }),
+    }).groups.map(({ nameInFile }) => nameInFile);
+  const one = (group: string): Drawn => ({ path: box(0, 0, 200, 300), size: "10", group });
+
+  it.each([
+    ["FRONT", "FRONT"],
+    ["FRONT_10", "FRONT"],
+    ["10 FRONT", "FRONT"],
+    ["Front size 10", "Front"],
+    ["Front size10", "Front"],
+    ["Front, gr. 10", "Front"],
+    ["Font10", "Font10"],
+    ["FRONT-T10", "FRONT"],
+    ["FRONT 100", "FRONT 100"],
+    ["A / BACK", "BACK"],
+    ["10 / BACK 10 / path 3", "BACK"],
+    ["10", ""],
+    ["x1", ""],
+    ["", ""],
+  ])("of the group %j is %j", (group, name) => {
+    expect(names([one(group)])).toEqual([name]);
+  });
+
+  it("is what is written in its block, or in one that its own lies in", () => {
+    expect(names([one("P1")], [["Piece Name: Cup", "P1"]])).toEqual(["Cup"]);
+    expect(names([one("P1 / inner")], [["Piece Name: Cup", "P1"]])).toEqual(["Cup"]);
+    expect(names([one("P12")], [["Piece Name: Cup", "P1"]])).not.toEqual(["Cup"]);
+    expect(names([one("FRONT")], [["Size: 10", "FRONT"]])).toEqual(["FRONT"]);
+    expect(names([one("")], [["Piece Name: Cup", ""]])).toEqual([""]);
+  });
+
+  it("is none that three pieces of a size share", () => {
+    const three = (last: string): Drawn[] => [
+      { path: box(0, 0, 200, 300), size: "10", group: "Sheet" },
+      { path: box(300, 0, 100, 300), size: "10", group: "Sheet" },
+      { path: box(600, 0, 200, 100), size: "10", group: last },
+    ];
+    expect(names(three("Sheet"))).toEqual(["", "", ""]);
+    expect(names(three("Sheet").slice(1))).toEqual(["Sheet", "Sheet"]);
+    expect(names(three("Other"))).toEqual(["Sheet", "Sheet", "Other"]);
+  });
+});

@@ -1,0 +1,375 @@
+/** Lines joined to nets and outlines, on drawings of a few lines whose places are read off squared paper. */
+import { describe, expect, it } from "vitest";
+import { lineEdge } from "../../../src/core/geometry/edgeCurve";
+import { sheetPoint } from "../../../src/core/geometry/point";
+import { byTheClock, joinLines, withoutDoubles, type Chain, type Loop } from "../../../src/core/outlines/joinLines";
+import { lengthOf, netOf, slice, wayOut } from "../../../src/core/outlines/lineNet";
+import type { Stroke } from "../../../src/core/outlines/strokes";
+import { box, drawn, strokes } from "./handStrokes";
+import { strokesOf } from "../../../src/core/outlines/strokes";
+
+const p = sheetPoint;
+const keys = (some: readonly Stroke[]): string[] => some.map(({ key }) => key);
+const round = (value: number): number => Math.round(value * 1000) / 1000 + 0;
+/** The corners of a walk, in its order. */
+const along = ({ edges }: Pick<Loop | Chain, "edges">): string =>
+  [...edges.map(({ a }) => a), ...edges.slice(-1).map(({ b }) => b)]
+    .map(({ x, y }) => `${round(x)},${round(y)}`)
+    .join(" ");
+/** The corners of a loop, whichever it begins at and whichever way it goes. */
+const corners = (loop: Loop): string[] => loop.edges.map(({ a }) => `${round(a.x)},${round(a.y)}`).toSorted();
+const SQUARE = ["0,0", "0,100", "100,0", "100,100"];
+
+const joined = (own: readonly string[], shared: readonly string[] = [], within = 0.5) => {
+  const all = strokes(...own, ...shared);
+  return joinLines(all.slice(0, own.length), all.slice(own.length), within);
+};
+
+describe("the net", () => {
+  const net = (own: readonly string[], shared: readonly string[] = [], within = 0.5) => {
+    const all = strokes(...own, ...shared);
+    const { parts, gaps, places } = netOf(all.slice(0, own.length), all.slice(own.length), within);
+    return parts.map((part) => ({
+      stroke: part.stroke.key,
+      own: part.isOwn,
+      span: [part.from, part.to],
+      places: [part.fromNode, part.toNode].map((node) => [
+        round(places[node]?.x ?? NaN),
+        round(places[node]?.y ?? NaN),
+      ]),
+      gaps: [part.fromNode, part.toNode].map((node) => round(gaps[node] ?? NaN)),
+      length: round(part.length),
+    }));
+  };
+
+  it("has ends at one place as one, within 0.02 mm", () => {
+    const [one, other] = netOf(strokes("M0 0L10 0", "M10.015 0L20 0"), [], 0.5).parts;
+    expect(one?.toNode).toBe(other?.fromNode);
+    expect(net(["M0 0L10 0", "M10.015 0L20 0"])[1]?.gaps).toEqual([0, 0]);
+    expect(net(["M0 0L10 0", "M10.025 0L20 0"])[1]?.gaps).toEqual([0.025, 0]);
+  });
+
+  it("closes a gap in its middle, within the tolerance", () => {
+    expect(net(["M0 0L10 0", "M10.4 0L20 0"])).toEqual([
+      {
+        stroke: "0:0",
+        own: true,
+        span: [0, 1],
+        places: [
+          [0, 0],
+          [10.2, 0],
+        ],
+        gaps: [0, 0.4],
+        length: 10,
+      },
+      {
+        stroke: "0:1",
+        own: true,
+        span: [0, 1],
+        places: [
+          [10.2, 0],
+          [20, 0],
+        ],
+        gaps: [0.4, 0],
+        length: 9.6,
+      },
+    ]);
+    expect(net(["M0 0L10 0", "M10.6 0L20 0"]).map(({ gaps }) => gaps)).toEqual([
+      [0, 0],
+      [0, 0],
+    ]);
+    expect(net(["M0 0L10 0", "M10.6 0L20 0"], [], 0.6).map(({ gaps }) => gaps)).toEqual([
+      [0, 0.6],
+      [0.6, 0],
+    ]);
+  });
+
+  it("joins the nearest ends first, and each but once", () => {
+    const found = net(["M0 0L10 0", "M10.3 0L20 0", "M10.3 -0.2L10.3 -20"]);
+    // The two that are 0.2 apart meet in their middle; the third is then set there too, 0.3 from the line that it comes to.
+    expect(found[1]?.places[0]).toEqual([10.3, -0.1]);
+    expect(found[2]?.places[0]).toEqual([10.3, -0.1]);
+    expect(found.map(({ gaps }) => gaps)).toEqual([
+      [0, 0.3],
+      [0.3, 0],
+      [0.3, 0],
+    ]);
+  });
+
+  it("does not close a short chain by its own ends", () => {
+    expect(net(["M0 0L3 0L3 3L0 0.4"]).map(({ gaps }) => gaps)).toEqual([[0.4, 0.4]]);
+    expect(net(["M0 0L1.4 0L1.4 0.3L0 0.4"]).map(({ gaps }) => gaps)).toEqual([[0, 0]]);
+  });
+
+  it("cuts a line where an end comes to it", () => {
+    expect(net(["M0 0L10 0L20 0", "M5 0.3L5 10"])).toEqual([
+      {
+        stroke: "0:0",
+        own: true,
+        span: [0, 0.5],
+        places: [
+          [0, 0],
+          [5, 0],
+        ],
+        gaps: [0, 0.3],
+        length: 5,
+      },
+      {
+        stroke: "0:0",
+        own: true,
+        span: [0.5, 2],
+        places: [
+          [5, 0],
+          [20, 0],
+        ],
+        gaps: [0.3, 0],
+        length: 15,
+      },
+      {
+        stroke: "0:1",
+        own: true,
+        span: [0, 1],
+        places: [
+          [5, 0],
+          [5, 10],
+        ],
+        gaps: [0.3, 0],
+        length: 9.7,
+      },
+    ]);
+    expect(net(["M0 0L20 0", "M5 0.6L5 10"])).toHaveLength(2);
+    // Two cuts, in the order along it.
+    expect(net(["M0 0L20 0", "M15 0L15 10", "M5 0L5 10"]).map(({ span }) => span)).toEqual([
+      [0, 0.25],
+      [0.25, 0.75],
+      [0.75, 1],
+      [0, 1],
+      [0, 1],
+    ]);
+  });
+
+  it("takes the nearest of two lines", () => {
+    const [, , cut] = net(["M0 0L20 0", "M0 -0.3L20 -0.3", "M5 0.1L5 10"]).filter(({ stroke }) => stroke !== "0:2");
+    expect(net(["M0 0L20 0", "M0 -0.3L20 -0.3", "M5 0.1L5 10"]).filter(({ stroke }) => stroke === "0:0")).toHaveLength(
+      2,
+    );
+    expect(cut?.stroke).toBe("0:1");
+  });
+
+  it("sets a size's loose end on a shared line, and no shared end on a size's but where it lies on it", () => {
+    expect(net(["M5 0.3L5 10"], ["M0 0L20 0"])).toHaveLength(3);
+    expect(net(["M0 0L20 0"], ["M5 0.3L5 10"])).toHaveLength(2);
+    expect(net(["M0 0L20 0"], ["M5 0.01L5 10"])).toHaveLength(3);
+    expect(net(["M5 0.3L5 10"], ["M0 0L20 0"]).map(({ own }) => own)).toEqual([true, false, false]);
+  });
+
+  it("leaves out what has no length", () => {
+    expect(net(["M0 0L0.01 0"])).toEqual([]);
+  });
+});
+
+describe("stretches of a line", () => {
+  const [line] = strokes("M0 0L10 0L10 20L40 20");
+  if (line === undefined) throw new Error("no line");
+
+  it("are cut between any two positions", () => {
+    expect(slice(line, 0, 3)).toEqual(line.edges);
+    expect(slice(line, 0.5, 2.5)).toEqual([
+      lineEdge(p(5, 0), p(10, 0)),
+      lineEdge(p(10, 0), p(10, 20)),
+      lineEdge(p(10, 20), p(25, 20)),
+    ]);
+    expect(slice(line, 1, 2)).toEqual([lineEdge(p(10, 0), p(10, 20))]);
+    expect(slice(line, 1.25, 1.75)).toEqual([lineEdge(p(10, 5), p(10, 15))]);
+    expect(slice(line, 2, 2)).toEqual([]);
+    expect(lengthOf([p(0, 0), p(3, 4), p(3, 10)])).toBe(11);
+    expect(lengthOf([])).toBe(0);
+  });
+
+  it("set out by what lies two millimetres from their end, or a third of them", () => {
+    const [part] = netOf([line], [], 0.5).parts;
+    if (part === undefined) throw new Error("no part");
+    expect(wayOut(part, true)).toEqual({ x: 2, y: 0 });
+    expect(wayOut(part, false)).toEqual({ x: 38, y: 20 });
+    const [short] = netOf(strokes("M0 0L1 0L1 2"), [], 0.1).parts;
+    expect(short === undefined ? null : wayOut(short, true)).toEqual({ x: 1, y: 0 });
+    expect(short === undefined ? null : wayOut(short, false)).toEqual({ x: 1, y: 1 });
+    const [bent] = netOf(strokes("M0 0L0 0.5L9 0.5"), [], 0.1).parts;
+    expect(bent === undefined ? null : wayOut(bent, true)).toEqual({ x: 1.5, y: 0.5 });
+  });
+});
+
+describe("outlines", () => {
+  it("are closed lines as they are drawn, and open ones joined", () => {
+    const { loops, chains } = joined([
+      box(200, 0, 100, 100),
+      "M0 0L100 0",
+      "M100 100L100 0",
+      "M0 100L100 100",
+      "M0 0L0 100",
+    ]);
+    expect(loops.map(corners)).toEqual([["200,0", "200,100", "300,0", "300,100"], SQUARE]);
+    expect(loops.map(({ widestGap, strokes: of }) => [widestGap, keys(of).toSorted()])).toEqual([
+      [0, ["0:0"]],
+      [0, ["0:1", "0:2", "0:3", "0:4"]],
+    ]);
+    expect(chains).toEqual([]);
+  });
+
+  it("are told the widest of their gaps, which lie at one place afterwards", () => {
+    const [loop] = joined(["M0 0L100 0L100 100", "M100 100.2L0 100L0 0.4"]).loops;
+    expect(loop?.widestGap).toBeCloseTo(0.4, 9);
+    expect(loop === undefined ? [] : corners(loop)).toEqual(["0,0.2", "0,100", "100,0", "100,100.1"]);
+  });
+
+  it("go round the outside: what crosses inside is a line of its own, held by the outline", () => {
+    const { loops, chains } = joined(["M0 0L100 0L100 100L0 100L0 0.3", "M0 50L100 50"]);
+    expect(loops.map(corners)).toEqual([["0,0.15", "0,100", "100,0", "100,100"]]);
+    expect(chains.map((chain) => [along(chain), chain.isHeld])).toEqual([["0,50 100,50", true]]);
+  });
+
+  it("leave dangling ends, and what hangs on a bridge", () => {
+    const { loops, chains } = joined([
+      "M0 0L100 0L100 100L0 100L0 0.3",
+      "M100 50L105 50",
+      "M105 50L110 45",
+      "M110 45L110 55L105 50",
+      "M50 100L50 60",
+    ]);
+    expect(loops.map(corners)).toEqual([["0,0.15", "0,100", "100,0", "100,100"]]);
+    expect(chains.map((chain) => chain.isHeld)).toContain(false);
+    expect(chains.map(along)).toContain("50,100 50,60");
+  });
+
+  it("are none of what encloses next to nothing, or is broken with much hanging outside of it", () => {
+    // 100 by 0.6: 60 of area, and 201 round at half a millimetre.
+    expect(joined(["M0 0L100 0", "M100 0L100 0.6L0 0.6L0 0"]).loops).toEqual([]);
+    expect(joined(["M0 0L100 0", "M100 0L100 6L0 6L0 0"]).loops).toHaveLength(1);
+    // A tenth of 400 is 40: a tail of 30 outside, and one of 60, that begin within a millimetre or so.
+    const tail = (length: number) =>
+      joined(["M0 0L100 0L100 100", "M100 100L0 100L0 0", `M100 50L101.5 50L${100 + length} 50`]);
+    expect(tail(30).loops).toHaveLength(1);
+    expect(tail(60).loops).toEqual([]);
+    // Inside it may be as long as it likes.
+    expect(joined(["M0 0L100 0L100 100", "M100 100L0 100L0 0", "M100 50L10 50L10 10L90 10"]).loops).toHaveLength(1);
+  });
+
+  it("that touch at a place are two", () => {
+    const { loops } = joined([
+      "M0 0L100 0L100 100",
+      "M100 100L0 100L0 0",
+      "M100 100L200 120L150 200",
+      "M150 200L100 100",
+    ]);
+    expect(loops.map((loop) => loop.edges.length).toSorted()).toEqual([3, 4]);
+    expect(loops.map((loop) => keys(loop.strokes).toSorted()).toSorted()).toEqual([
+      ["0:0", "0:1"],
+      ["0:2", "0:3"],
+    ]);
+  });
+
+  it("that cross straight at a place go each its own way", () => {
+    const { loops } = joined([
+      "M0 0L50 50",
+      "M50 50L100 100L100 0L0 0",
+      "M0 100L50 50",
+      "M50 50L100 0.2L160 150L0 100",
+    ]);
+    expect(loops.map((loop) => keys(loop.strokes).toSorted()).toSorted()).toEqual([
+      ["0:0", "0:1"],
+      ["0:2", "0:3"],
+    ]);
+  });
+
+  it("go along shared lines only where their own do not close", () => {
+    const side = "M0 0L100 0L100 100L0 100";
+    const { loops, chains } = joined([side], ["M0 -20L0 120"]);
+    expect(loops.map(corners)).toEqual([SQUARE]);
+    expect(loops.map(({ strokes: of }) => keys(of).toSorted())).toEqual([["0:0", "0:1"]]);
+    expect(chains).toEqual([]);
+    const own = joined([side, "M0 100L0 0"], ["M0 -20L0 120"]);
+    expect(own.loops.map(({ strokes: of }) => keys(of).toSorted())).toEqual([["0:0", "0:1"]]);
+    // Of shared lines alone there is none.
+    expect(joined(["M500 500L510 500"], ["M0 0L100 0L100 100", "M100 100L0 100L0 0"]).loops).toEqual([]);
+  });
+
+  it("have a line that was cut and not needed as one edge again", () => {
+    const [loop] = joined(["M0 0L100 0", "M100 0L100 100L0 100L0 0", "M50 0L50 40"]).loops;
+    expect(loop?.edges).toHaveLength(4);
+    expect(loop === undefined ? [] : corners(loop)).toEqual(SQUARE);
+  });
+});
+
+describe("what is left", () => {
+  it("is strung together, straight on where several meet", () => {
+    const { chains } = joined(["M0 0L50 0", "M50 0L100 1", "M50 0L50 50"]);
+    expect(chains.map(along)).toEqual(["0,0 50,0 100,1", "50,0 50,50"]);
+    expect(chains.map(({ isHeld, strokes: of }) => [isHeld, keys(of)])).toEqual([
+      [false, ["0:0", "0:1"]],
+      [false, ["0:2"]],
+    ]);
+  });
+
+  it("is followed both ways from where it was begun, whichever way its lines are drawn", () => {
+    const { chains } = joined(["M50 0L100 0", "M150 10L100 0", "M50 0L0 10"]);
+    expect(chains.map(along)).toEqual(["0,10 50,0 100,0 150,10"]);
+  });
+
+  it("comes to an end where it comes back to itself", () => {
+    const { chains } = joined(["M0 0L100 0", "M100 0L100 0.4L0 0.4L0 0"]);
+    expect(chains.map((chain) => chain.edges.length)).toEqual([4]);
+  });
+});
+
+describe("lines drawn twice", () => {
+  const left = (...paths: string[]): string[] => keys(withoutDoubles(strokes(...paths)));
+
+  it("are one, either way, and closed ones from whatever corner", () => {
+    expect(left("M0 0L100 0", "M0 0L100 0", "M100 0L0 0")).toEqual(["0:0"]);
+    expect(left("M0 0L100 50", "M0 50L100 0")).toEqual(["0:0", "0:1"]);
+    expect(left(box(0, 0, 100, 50), "M100 0L100 50L0 50L0 0Z")).toEqual(["0:0"]);
+    expect(left("M0 0L100 0L100 50L0 50Z", "M0 0L100 0L100 50L0 50L0 0.5")).toEqual(["0:0", "0:1"]);
+  });
+
+  it("lie within 0.04 mm of one another, on whichever side of a whole millimetre", () => {
+    expect(left("M0 0L100 0", "M0 0.035L100 0.035")).toEqual(["0:0"]);
+    expect(left("M0 0L100 0", "M0 0.045L100 0.045")).toEqual(["0:0", "0:1"]);
+    expect(left("M0.49 0.49L99.98 0.49", "M0.51 0.51L100.01 0.51")).toEqual(["0:0"]);
+    expect(left("M0 0L100 0", "M0 0L100.05 0")).toEqual(["0:0", "0:1"]);
+    expect(left("M0 0L100 0", "M0.05 0L100 0")).toEqual(["0:0", "0:1"]);
+  });
+
+  it("have one form: two ways between the same corners of a box are two", () => {
+    for (const [x, y] of [
+      [0, 0],
+      [30, 15],
+      [70, 10],
+    ] as const) {
+      const way = (...places: readonly (readonly [number, number])[]): string =>
+        places.map(([dx, dy], i) => `${i === 0 ? "M" : "L"}${x + dx} ${y + dy}`).join("");
+      expect(left(way([0, 0], [100, 0], [100, 50]), way([0, 0], [0, 50], [100, 50]))).toEqual(["0:0", "0:1"]);
+      expect(left(way([0, 0], [100, 0], [100, 50]), way([100, 50], [0, 50], [0, 0]))).toEqual(["0:0", "0:1"]);
+      expect(left(way([0, 0], [100, 0], [100, 50]), way([100, 50], [100, 0], [0, 0]))).toEqual(["0:0"]);
+    }
+    expect(left("M0 0L100 0L100 50L0 50Z", "M0 0L100 50L100 0L0 50Z")).toEqual(["0:0", "0:1"]);
+  });
+
+  it("keep their own of each look", () => {
+    const two = strokesOf(
+      drawn([
+        [{ layer: "a" }, "M0 0L100 0"],
+        [{ layer: "b" }, "M0 0L100 0"],
+      ]),
+      1,
+    );
+    expect(keys(withoutDoubles(two))).toEqual(["0:0", "1:0"]);
+  });
+});
+
+it("an outline is turned to go by the clock on screen", () => {
+  const places = [p(0, 0), p(10, 0), p(10, 10)];
+  const ring = places.map((a, i) => lineEdge(a, places[(i + 1) % 3] ?? a));
+  expect(byTheClock(ring)).toBe(ring);
+  const back = [lineEdge(p(0, 0), p(10, 10)), lineEdge(p(10, 10), p(10, 0)), lineEdge(p(10, 0), p(0, 0))];
+  expect(byTheClock(back)).toEqual(ring);
+});
