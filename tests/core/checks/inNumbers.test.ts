@@ -538,6 +538,7 @@ describe("straps", () => {
   it.each([
     [220, true],
     [199.01, true],
+    [199, true],
     [198.99, false],
   ])("of %d mm, over a way of 220", (length, ok) => {
     const width = { ...base, ok: true, measured: 30, expected: 30, tolerance: 0.05 };

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { legsOf, mostBow } from "../../../src/core/dart/bowedLegs";
 import { dartCap, dartCapOf } from "../../../src/core/dart/dartCap";
 import { aimDart, drawnStop, endDart, usualStop } from "../../../src/core/dart/dartEnd";
+import { straightToBustPoint } from "../../../src/core/dart/dartEndReading";
 import { apexAfter, apexOffset, axisLength, mouthOffset, mouthPointAt } from "../../../src/core/dart/dartFrame";
 import { foldDisc } from "../../../src/core/dart/foldedDisc";
 import { coneRadius, coneRim } from "../../../src/core/dart/fullness";
@@ -184,6 +185,23 @@ describe("bowed legs", () => {
     expect(inner.length).toBeCloseTo(arc, 4);
     expect(outer.length).toBeCloseTo(arc, 4);
   });
+});
+
+it("legs of a slanting dart are bowed each towards the other", () => {
+  const slanting = at(at(level({ bow: 3 }), "waistDartInner", 150, 390), "waistDartOuter", 190, 360);
+  const { inner, outer } = legsOf(slanting, "waistDart");
+  // From (100, 300) to (150, 390), and to (190, 360): square to each, towards the other's mouth end.
+  const [long, wide] = [Math.hypot(50, 90), Math.hypot(90, 60)];
+  expect(edgePointAt(inner.curve, 0.5)).toEqual(near(125 + (3 * 90) / long, 345 - (3 * 50) / long));
+  expect(edgePointAt(outer.curve, 0.5)).toEqual(near(145 - (3 * 60) / wide, 330 + (3 * 90) / wide));
+});
+
+it("abreast of the bust point and beside it, the way to it is no way past it", () => {
+  expect([
+    straightToBustPoint({ along: 0, across: 5 }),
+    straightToBustPoint({ along: -3, across: 4 }),
+    straightToBustPoint({ along: 3, across: -4 }),
+  ]).toEqual([5, -5, 5]);
 });
 
 describe("where darts end", () => {
@@ -506,6 +524,14 @@ describe("the seam over the shut dart", () => {
     expect(trued.points.waistMiddle).toEqual(parted.points.waistMiddle);
   });
 
+  it("is of the dart's own seam alone where another begins at the mouth", () => {
+    const cornered: Piece = {
+      ...level(),
+      edges: level().edges.map((edge): Edge => (edge.from === "waistDartInner" ? { ...edge, seam: "centre" } : edge)),
+    };
+    expect(seamByBezierJs(trueSeamEvenly(cornered, "waistDart", 79), "waist")).toBeCloseTo(79, 3);
+  });
+
   it("lies between the ends of the mouth, the way the edges go; without one it is a fault of ours", () => {
     expect(mouthOf(level(), "waistDart")).toEqual(["waistDartOuter", "waistDartInner"]);
     expect(mouthOf(turnedRound(level()), "waistDart")).toEqual(["waistDartInner", "waistDartOuter"]);
@@ -551,6 +577,16 @@ describe("the cap", () => {
     expect(dartCap(turnedRound(at(level(), "centreWaist", 0, 420)), "waistDart")[1]).toEqual(
       near(100, 300 + tipAt(seam)),
     );
+  });
+
+  it("ends in the very corners, whatever mirroring leaves of them", () => {
+    const odd = at(at(level(), "waistDartApex", 101.3, 297.7), "waistDartInner", 79.9, 400.3);
+    for (const piece of [odd, turnedRound(odd)]) {
+      const { halves } = dartCapOf(piece, "waistDart");
+      expect(halves[1].at(-1)?.b).toEqual(piecePoint(120, 400));
+      expect(halves[1][0]?.a).toEqual(halves[0].at(-1)?.b);
+      expect(halves[0][0]?.a).toEqual(near(79.9, 400.3));
+    }
   });
 
   it("of a dart in an upright seam is folded down", () => {

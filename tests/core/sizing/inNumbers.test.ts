@@ -167,6 +167,9 @@ describe("a line's size", () => {
     [[800, 840, 800], 820, 0, 0.5],
     [[800, 840, 800], 820, 2, 1.5],
     [[880, 840, 800], 850, 1, 0.75],
+    // A step is carried on past the ends alone: 810 and 860 are each within one step, however near another's line is.
+    [[800, 840, 900], 810, 0.6, 0.25],
+    [[800, 840, 900], 860, 1.6, 4 / 3],
   ])("in %j a girth of %d nearest %d is %d", (finished, wanted, near, size) => {
     const solved = solveLevel(finished, wanted, near);
     expect(solved.ok ? solved.value : NaN).toBeCloseTo(size, 9);
@@ -281,6 +284,10 @@ describe("what a chart offers", () => {
     // Within 2 of the least: 21 let in on 840, 19 taken out on 880; evened out by the frames, the smaller alteration goes.
     expect(leastHarm(offers, [0, 8, 900], { value: 861, spread: SURE })).toBe(1);
     expect(leastHarm(offers, [0, 10, 900], { value: 861, spread: SURE })).toBe(0);
+    // A frame that alone harms nearly as much as all of the first is still weighed: 40.5 and 1.75 beside 41.25.
+    const close = offersFor({ ...chart, sizes: [size("a", 840), size("b", 860)] }, {}, false);
+    expect(leastHarm(close, [0, 40.5], { value: 861, spread: SURE })).toBe(1);
+    expect(leastHarm(close, [0, 41.6], { value: 861, spread: SURE })).toBe(0);
     // Left alone on either: 10 and 10, the harms alike but for taking in, 2.5 less.
     expect(
       leastHarm(offersFor({ ...chart, sizes: [size("a", 840), size("b", 860)] }, {}, false), [0, 2.5], {
@@ -601,6 +608,19 @@ describe("alternatives", () => {
     expect(waistOnly?.hipMove).toBe(0);
     const [byBust] = rankAlternatives({ ...inputs, girths: taken(885, null) });
     expect(byBust?.baseSizeMisfit).toBe(0);
+    // Nothing tells the cup then: it is the drafted one, or her own.
+    const cutIn = (own: AlternativeInputs["own"]) =>
+      rankAlternatives({
+        ...inputs,
+        chart: cupped,
+        girths: taken(885, null),
+        own,
+        picked: { baseSize: 1, cup: own.cup ?? "B" },
+      }).map(({ cup }) => cup);
+    expect([cutIn({}), cutIn({ cup: "C" })]).toEqual([
+      ["B", "B", "B"],
+      ["C", "C", "C"],
+    ]);
   });
 
   it("are five at the most, of two sizes either way, and what is cut is always among them", () => {

@@ -209,6 +209,42 @@ describe("places on a bodice with a basque", () => {
     );
   });
 
+  it("want all that they are told from: a neck and an armhole for the chest, both ends of the hip line", () => {
+    const less = (...gone: readonly PointName[]): readonly unknown[] => {
+      const pieces = dressed.pieces.map((piece): Piece => ({
+        ...piece,
+        points: Object.fromEntries(
+          Object.entries(piece.points).map(([name, point]) => [
+            gone.some((one) => one === name) ? `cut${gone.findIndex((one) => one === name) + 1}` : name,
+            point,
+          ]),
+        ),
+        edges: piece.edges.map((edge) => {
+          const named = (name: PointName): PointName => (gone.includes(name) ? "cut1" : name);
+          return { ...edge, from: named(edge.from), to: named(edge.to) };
+        }),
+      }));
+      const left = new Set(told({ ...dressed, pieces }, atBack).map(([place]) => place));
+      return told(dressed, atBack)
+        .map(([place]) => place)
+        .filter((place) => !left.has(place));
+    };
+    expect(less("centreNeck")).toEqual(["chest"]);
+    // The armhole has its middle still.
+    expect(less("armholeTouch")).toEqual(["chest", "blades"]);
+    expect(less("centreHip")).toEqual(["frontHip", "backHip", "closureHip"]);
+    expect(less("sideHip")).toEqual(["frontHip", "sideHip", "backHip"]);
+    expect(less("centreWaist")).toEqual([
+      "frontAboveWaist",
+      "frontWaist",
+      "backAboveWaist",
+      "backWaist",
+      "closureWaist",
+    ]);
+    expect(less("sideBust")).toEqual(["sideSeam"]);
+    expect(less("centreBust")).toEqual(["betweenBusts", "closureBust"]);
+  });
+
   it("lie on no strap, facing or piece without a name", () => {
     const strange = (["strap", "other1", "frontFacing", "skirtFront"] as const).map((name): Piece => ({
       ...bodice("front", 70),

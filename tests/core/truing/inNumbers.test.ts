@@ -403,6 +403,57 @@ describe("one step alone", () => {
     );
   });
 
+  it("a side that the armpit is no end of is walked at the waist, which keeps its length", () => {
+    const high = (name: PieceName, lower: number): Piece => ({
+      ...at(oblong(name), "sideWaist", 200, 400 + lower),
+      edges: oblong(name).edges.map((edge): Edge => (edge.from === "underarm" ? { ...edge, seam: "armhole" } : edge)),
+    });
+    const set = setOf([high("front", 0), high("back", 8)]);
+    const { set: walked, changes } = toldBy(walkSeams, set);
+    const told = { seam: "side", what: "seamWalked", point: "sideWaist", amount: expect.closeTo(4, 6) } as const;
+    expect(changes).toEqual([
+      { piece: "back", ...told },
+      { piece: "front", ...told },
+    ]);
+    for (const [name, waist] of [
+      ["front", 200],
+      ["back", Math.hypot(200, 8)],
+    ] as const) {
+      const corner = walked[name]?.points.sideWaist?.at ?? piecePoint(NaN, NaN);
+      expect(Math.hypot(corner.x - 200, corner.y - 200)).toBeCloseTo(204, 2);
+      expect(Math.hypot(corner.x, corner.y - 400)).toBeCloseTo(waist, 2);
+    }
+  });
+
+  it("a seam without a free end stays as it is", () => {
+    const fixed = (name: PieceName, length: number): Piece => ({
+      ...oblong(name),
+      points: { cut1: named(0, 0, "bust"), cut2: named(200, 0, "bust"), cut3: named(200, length, "bust") },
+      edges: [straight("cut1", "cut2", "neck"), straight("cut2", "cut3", "side"), straight("cut3", "cut1", "centre")],
+    });
+    const set = setOf([fixed("front", 400), fixed("back", 420)]);
+    expect(toldBy(walkSeams, set)).toEqual({ set, changes: [] });
+  });
+
+  it.each([
+    ["princess", "sideFront", "centreFront", "princessWaist"],
+    ["underBust", "cup", "frontBand", "sideUnderBust"],
+    ["shoulder", "back", "front", "shoulderTip"],
+  ] as const)("a %s is walked at its own free end", (seam, first, second, corner) => {
+    const ease = seam === "shoulder" ? 6 : 0;
+    const piece = (name: PieceName, longer: number): Piece => ({
+      ...oblong(name),
+      points: { cut1: named(0, 0, "bust"), [corner]: named(0, 300 + longer, "bust"), cut3: named(-150, 150, "bust") },
+      edges: [straight("cut1", corner, seam), straight(corner, "cut3", "armhole"), straight("cut3", "cut1", "centre")],
+    });
+    const { changes } = toldBy(walkSeams, setOf([piece(first, ease + 10), piece(second, 0)]));
+    const told = { seam, what: "seamWalked", point: corner, amount: expect.closeTo(5, 6) } as const;
+    expect(changes).toEqual([
+      { piece: first, ...told },
+      { piece: second, ...told },
+    ]);
+  });
+
   it("a basque alone is brought to the waist of its bodice, its side seam kept", () => {
     const basque: Piece = {
       ...oblong("frontBasque"),
