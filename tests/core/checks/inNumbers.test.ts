@@ -330,6 +330,26 @@ describe("legs of a dart", () => {
     ]);
   });
 
+  it("are as each dart was drawn, and not as another", () => {
+    const [dart] = darted("front").darts;
+    if (dart === undefined) throw new Error("no dart");
+    const both = setOf([
+      {
+        ...darted("front"),
+        darts: [
+          { ...dart, name: "waistDart2", drawnLegs: 7, gathered: true },
+          { ...dart, drawnLegs: 3 },
+        ],
+      },
+      darted("back", { drawnLegs: 5 }),
+    ]);
+    const darts = (["front", "back"] as const).map((piece) => ({
+      ref: { piece, dart: "waistDart" } as const,
+      drawn: figures({}),
+    }));
+    expect(asked("dartLegsEqual", both, { darts }).map(({ expected }) => expected)).toEqual([3, 5]);
+  });
+
   it("are asked of no gathers", () => {
     expect(legs(9, setOf([darted("front", { gathered: true })]))).toEqual([]);
   });

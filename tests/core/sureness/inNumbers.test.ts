@@ -5,10 +5,11 @@
 import { describe, expect, it } from "vitest";
 import type { SizeChart } from "../../../src/core/chart/sizeChart";
 import type { MeasureName } from "../../../src/core/measures/measure";
-import { tapesOf } from "../../../src/core/measures/tape";
+import { tapesOf, type Readings } from "../../../src/core/measures/tape";
 import type { TakenGirths } from "../../../src/core/sizing/pickWay";
 import { doubtedPicks, withDoubts } from "../../../src/core/sureness/doubtedPicks";
 import { howSure, type HowSure, type SureInputs } from "../../../src/core/sureness/howSure";
+import { nextMeasure } from "../../../src/core/sureness/nextMeasure";
 import { chancesOf, waysOf, wayOf } from "../../../src/core/sureness/ruleRegions";
 import { testWork } from "../../support/works";
 
@@ -187,6 +188,168 @@ describe("a reading that is doubted", () => {
       bust: "doubted",
       hip: null,
     });
+  });
+});
+
+describe("what to measure next", () => {
+  const five = (value: number): readonly number[] => [value, value, value, value, value];
+  const noCups = { ...testWork.pattern.chart, cups: [] };
+  const next = (readings: Readings, work: Partial<typeof testWork> = {}) =>
+    nextMeasure({ ...testWork, tapes: [{ readings }], ...work });
+  const settled: Readings = { bustGirth: five(905), upperChestGirth: five(830) };
+  /** Nine in ten lie within 1.64485 spreads, a quarter of it at each side-seam edge; the mean of `n` is pooled with a usual 10. */
+  const band = (squares: number, n: number): number => (1.64485 * Math.sqrt((400 + squares) / (3 + n) / n)) / 4;
+  const line = (measure: "waistGirth" | "hipGirth", squares: number, n: number) => ({
+    settles: "line",
+    measures: [measure],
+    taken: true,
+    before: expect.closeTo(band(squares, n), 6) as number,
+    after: expect.closeTo(band(squares, n) * Math.sqrt(n / (n + 2)), 6) as number,
+  });
+
+  it("once base size and cup are settled: a line that two more readings bring nearest, the others after it", () => {
+    // Two readings 20 apart have squares of 200 about their mean, three over 60 have 1800.
+    expect(next({ ...settled, waistGirth: [752], hipGirth: [1024, 1044] })).toEqual([
+      line("waistGirth", 0, 1),
+      line("hipGirth", 200, 2),
+    ]);
+    expect(next({ ...settled, waistGirth: [742, 762], hipGirth: [1034] })).toEqual([
+      line("hipGirth", 0, 1),
+      line("waistGirth", 200, 2),
+    ]);
+    // The widest is not the one that gains most: 4.5 comes to 3.5, 4.1 to 2.4.
+    expect(next({ ...settled, waistGirth: [722, 752, 782], hipGirth: [1034] })).toEqual([
+      line("hipGirth", 0, 1),
+      line("waistGirth", 1800, 3),
+    ]);
+  });
+
+  it("a line within 3 mm is settled, and one with no room for two more readings, or none taken, is not asked for", () => {
+    expect(band(0, 2)).toBeLessThan(3);
+    expect(next({ ...settled, waistGirth: [752, 752], hipGirth: [1034] })).toEqual([line("hipGirth", 0, 1)]);
+    // Four readings 60 apart: nearly 5 mm, and five are kept.
+    expect(band(3600, 4)).toBeGreaterThan(4.9);
+    expect(next({ ...settled, waistGirth: [722, 782, 722, 782], hipGirth: [1034] })).toEqual([line("hipGirth", 0, 1)]);
+    expect(next({ ...settled, waistGirth: [722, 752, 782], hipGirth: five(1034) })).toEqual([
+      line("waistGirth", 1800, 3),
+    ]);
+    expect(next(settled)).toBeNull();
+  });
+
+  it("where the bust is as likely to be altered as not, two more readings of it make four of five sure", () => {
+    // No cups: 892 is 12 more than size 12, on the very bound. Read again the mean is normal about it with what the variance loses,
+    // and the better side then E Φ(|m|/s′) = 1/2 + arctan(√2)/π (a standard integral of the normal distribution).
+    const work = { pattern: { ...testWork.pattern, chart: noCups } };
+    const found = next({ bustGirth: [892], upperChestGirth: five(830), waistGirth: [752], hipGirth: [1034] }, work);
+    expect(found).toEqual([
+      {
+        settles: "pick",
+        measures: ["bustGirth"],
+        taken: true,
+        before: expect.closeTo(0.5, 3),
+        after: expect.any(Number),
+      },
+    ]);
+    // Reckoned roughly, to a hundredth.
+    expect(Math.abs((found?.[0]?.after ?? NaN) - (0.5 + Math.atan(Math.SQRT2) / Math.PI))).toBeLessThan(0.01);
+    // Three read already leave two fifths of the variance to lose: the ratio of what is lost to what is left is 2/3.
+    const [again] = next({ bustGirth: [892, 892, 892], upperChestGirth: five(830) }, work) ?? [];
+    expect(again?.before).toBeCloseTo(0.5, 3);
+    expect(Math.abs((again?.after ?? NaN) - (0.5 + Math.atan(Math.sqrt(2 / 3)) / Math.PI))).toBeLessThan(0.01);
+    // With four there is no room for two more.
+    expect(next({ bustGirth: [892, 892, 892, 892], upperChestGirth: five(830) }, work)).toEqual([]);
+  });
+
+  it("of what was never taken it is said that it was not", () => {
+    const work = { pattern: { ...testWork.pattern, chart: noCups } };
+    const [first] = next({ bustGirth: five(880), waistGirth: [752], hipGirth: [1034] }, work) ?? [];
+    expect(first).toMatchObject({ settles: "pick", measures: ["upperChestGirth"], taken: false });
+    expect(next({ waistGirth: [752] })).toBeNull();
+  });
+});
+
+describe("a work's picks, whole", () => {
+  it("are the ways of its girths and their sums", () => {
+    const readings: Readings = { bustGirth: [905], upperChestGirth: [832], waistGirth: [752], hipGirth: [1034] };
+    const work = { ...testWork, tapes: [{ readings }] };
+    const sure = sureOf(work);
+    const taken = { bust: { value: 905, spread: 10 }, upperChest: { value: 832, spread: 12 } };
+    expect(sure.girths).toEqual({ ...taken, estimate: null });
+    expect(sure.ways).toEqual(waysOf(testWork.pattern.chart, taken));
+    const sums = (of: (at: number) => string | null | undefined): ReadonlyMap<string, number> => {
+      const all = new Map<string, number>();
+      sure.ways.forEach(({ probability }, at) => {
+        const label = of(at) ?? "none";
+        all.set(label, (all.get(label) ?? 0) + probability);
+      });
+      return all;
+    };
+    for (const [chances, of] of [
+      [sure.sizes, sums((at) => sure.ways[at]?.size)],
+      [sure.cups, sums((at) => sure.ways[at]?.cup)],
+    ] as const) {
+      expect(chances.map(({ probability }) => probability)).toEqual(
+        [...of.values()].toSorted((a, b) => b - a).map((one) => expect.closeTo(one, 12) as number),
+      );
+      for (const { label, probability } of chances) expect(probability).toBeCloseTo(of.get(label ?? "none") ?? NaN, 12);
+    }
+    const done = sums((at) => sure.ways[at]?.bust);
+    expect(sure.bust).toEqual({
+      nothing: expect.closeTo(done.get("nothing") ?? 0, 12),
+      full: expect.closeTo(done.get("full") ?? 0, 12),
+      small: expect.closeTo(done.get("small") ?? 0, 12),
+    });
+    expect(sure).toMatchObject({
+      sizesGuessed: [],
+      cupsGuessed: false,
+      own: { baseSize: false, cup: false, bust: false },
+      picked: { size: "12", cup: "C", bust: "nothing" },
+      doubted: [],
+    });
+    // 16.4 mm of girth either way.
+    const side = (1.64485 * 10) / 4;
+    expect(sure.lines.map(({ level, spread, side: at }) => [level, spread, at])).toEqual([
+      ["waist", 10, expect.closeTo(side, 9)],
+      ["hip", 10, expect.closeTo(side, 9)],
+    ]);
+    // Three millimetres at each of four edges are 1.2 spreads: 77 of 100.
+    expect([sure.surety.waist, sure.surety.hip]).toEqual(["fair", "fair"]);
+  });
+
+  it("are not in doubt where she set them", () => {
+    const own = (picks: SureInputs["picks"]) => {
+      const { own: said, surety } = sureOf({ ...testWork, picks });
+      return [said, Object.entries(surety).flatMap(([pick, how]) => (how === null ? [pick] : []))];
+    };
+    const none = { baseSize: false, cup: false, bust: false };
+    expect(own({})).toEqual([none, []]);
+    expect(own({ baseSize: "14" })).toEqual([{ ...none, baseSize: true }, ["baseSize"]]);
+    expect(own({ cup: "C" })).toEqual([{ ...none, cup: true }, ["cup"]]);
+    expect(own({ bustAlteration: 20 })).toEqual([{ ...none, bust: true }, ["bust"]]);
+    expect(own({ waist: 3 })).toEqual([none, ["waist"]]);
+    expect(own({ hip: 3 })).toEqual([none, ["hip"]]);
+  });
+
+  it("without an upper chest are told by what it probably is, and the ways by the bust", () => {
+    const work = { ...testWork, tapes: tapesOf({ bustGirth: 905, waistGirth: 752, hipGirth: 1034 }) };
+    const sure = sureOf(work);
+    expect(sure.girths.upperChest).toBeNull();
+    const estimate = sure.girths.estimate ?? { value: NaN, spread: NaN };
+    const bust = { value: 905, spread: 10 };
+    expect(sure.ways).toEqual(waysOf(testWork.pattern.chart, { bust, upperChest: null }));
+    const told = waysOf(testWork.pattern.chart, { bust, upperChest: estimate });
+    const share = (cup: string | null): number =>
+      told.reduce((sum, way) => sum + (way.cup === cup ? way.probability : 0), 0);
+    const sized = (label: string | null): number =>
+      told.reduce((sum, way) => sum + (way.size === label ? way.probability : 0), 0);
+    expect(sure.cups.length).toBeGreaterThan(1);
+    for (const { label, probability } of sure.cups) expect(probability).toBeCloseTo(share(label), 12);
+    for (const { label, probability } of sure.sizesGuessed) expect(probability).toBeCloseTo(sized(label), 12);
+    expect(sure.sizesGuessed.length).toBeGreaterThan(1);
+    expect(sure.cupsGuessed).toBe(true);
+    // A pattern without cups has none to tell.
+    const chartOf = { ...testWork.pattern.chart, cups: [] };
+    expect(sureOf({ ...work, pattern: { ...testWork.pattern, chart: chartOf } }).cups).toEqual([]);
   });
 });
 

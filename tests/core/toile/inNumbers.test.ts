@@ -479,7 +479,7 @@ describe("a line of the record, whole", () => {
     expect(lineOfSign({ ...bare, way: "pinched" }, "tight")).toEqual({ ...bare, sign: "tight", way: "letOut" });
     expect(lineOfSign({ ...bare, amount: 6 }, "tight")).toEqual({ ...bare, sign: "tight", way: "letOut", amount: 6 });
     expect(lineOfSign(bare, "tight")).toEqual({ ...bare, sign: "tight" });
-    expect(lineOfSign(bare, "dragLines")).toEqual({ ...bare, sign: "dragLines" });
+    expect(lineOfSign(bare, "dragLines")).toStrictEqual({ ...bare, sign: "dragLines" });
   });
 
   it("of no sign keeps its amount and the way of that", () => {
