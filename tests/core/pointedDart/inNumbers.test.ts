@@ -1,0 +1,198 @@
+/**
+ * The pointed dart's own sums on one planted dart: 40 mm wide and 160 long on its axis, seen 20 past the bust point and 15 too far
+ * to the side. Costs by the weights as they are written (our own choice, no source).
+ */
+import { describe, expect, it } from "vitest";
+import { moveMouthEnd } from "../../../src/core/dart/mouthEnd";
+import { trueSeamAtDart } from "../../../src/core/dart/trueSeam";
+import { draftBackBlock } from "../../../src/core/draft/backBlock";
+import { draftMeasuresFor } from "../../../src/core/draft/draftMeasures";
+import { draftFrontBlock } from "../../../src/core/draft/frontBlock";
+import { piecePoint } from "../../../src/core/geometry/point";
+import { pointOf, type Piece } from "../../../src/core/pattern/piece";
+import type { PieceSet } from "../../../src/core/pattern/pieceSet";
+import {
+  answerPointedDart,
+  answersForCup,
+  type DartAnswer,
+  type PointedDartContext,
+  type SeenAtDart,
+} from "../../../src/core/pointedDart/pointedDart";
+import { sideDartFront } from "../../../src/core/style/sideDartStyle";
+import { ref } from "../../support/works";
+
+const measures = draftMeasuresFor(
+  { label: "x", bust: 880, waist: 700, hip: 940 },
+  { sizes: [], draftedDifference: 50, cups: [] },
+  { bust: 80, waist: 40, hip: 50 },
+);
+function planted(intake: number, axis: number): Piece {
+  const made = sideDartFront(draftFrontBlock(measures), 50);
+  if (!made.ok) throw new Error(made.failure.code);
+  const front = made.value;
+  const [a, b] = [pointOf(front, "waistDartInner"), pointOf(front, "waistDartOuter")];
+  const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+  const inner = moveMouthEnd(front, "waistDartInner", piecePoint(middle.x - intake / 2, middle.y));
+  const outer = moveMouthEnd(inner, "waistDartOuter", piecePoint(middle.x + intake / 2, middle.y));
+  const end = { at: piecePoint(middle.x, middle.y - axis), level: "bust" as const };
+  return trueSeamAtDart({ ...outer, points: { ...outer.points, waistDartApex: end } }, "waistDart");
+}
+const front = planted(40, 160);
+const bodice: PieceSet = { front, back: draftBackBlock(measures) };
+const waist = ref("front", "waistDart");
+const context: PointedDartContext = {
+  bustPoint: pointOf(front, "bustPoint"),
+  wantedFullness: 20,
+  radius: 80,
+  existing: [],
+};
+const seen: SeenAtDart = { pastBustPoint: 20, tooFarToSide: 15, pointed: "pointed" };
+
+const answered = (pieces: PieceSet, more: Partial<PointedDartContext> = {}, what = seen) => {
+  const done = answerPointedDart(pieces, waist, what, { ...context, ...more });
+  if (!done.ok) throw new Error(done.failure.code);
+  return done.value;
+};
+const refused = (pieces: PieceSet, dart: typeof waist, what = seen, more: Partial<PointedDartContext> = {}) => {
+  const done = answerPointedDart(pieces, dart, what, { ...context, ...more });
+  if (done.ok) throw new Error("answered");
+  return done.failure;
+};
+const found = (answers: readonly DartAnswer[], key: DartAnswer["key"]): DartAnswer => {
+  const one = answers.find((answer) => answer.key === key);
+  if (one === undefined) throw new Error(key);
+  return one;
+};
+const end = pointOf(front, "waistDartApex");
+
+describe("the answers to it", () => {
+  const value = answered(bodice);
+
+  it("say where it should end: 20 short of the bust point seen, so 40 shorter and 15 across", () => {
+    expect(value).toMatchObject({ wantedFullness: 20, shorten: 40, across: 15, stop: 20 });
+    // Down towards the mouth by 20, to the centre by 15.
+    expect(value.bustPointSeen).toEqual({ x: expect.closeTo(end.x - 15, 6), y: expect.closeTo(end.y + 20, 6) });
+  });
+
+  it("cost what they miss of fullness four times, five a seam, the farthest that one moves, and half of the bust lost", () => {
+    const gives = ({ given }: DartAnswer, at: number): number => given[at]?.amount ?? NaN;
+    const missed = ({ fullnessOff }: DartAnswer): number => 4 * Math.abs(fullnessOff);
+    const side = found(value.answers, "sideSeam");
+    expect(side.given.map(({ place }) => place)).toEqual(["sideSeam"]);
+    expect(side.cost).toBeCloseTo(missed(side) + 5 + Math.abs(gives(side, 0)), 9);
+    const shared = found(value.answers, "sharedWithOther");
+    expect(shared.given.map(({ place }) => place)).toEqual(["sideSeam", "otherDart"]);
+    // The other dart's two legs count as two seams.
+    expect(shared.cost).toBeCloseTo(missed(shared) + 15 + Math.max(gives(shared, 0), gives(shared, 1)), 9);
+    const off = found(value.answers, "offCentre");
+    // The side, and the centre front that is no fold any more; 15 mm off it, and of the bust 30.
+    expect(off.given.map(({ place }) => place)).toEqual(["sideSeam"]);
+    expect(off.notes.map(({ code }) => code)).toContain("centreNowSeam");
+    expect(off.cost).toBeCloseTo(missed(off) + 10 + 15 + 15, 6);
+    expect(off.bustLoses).toBeCloseTo(30, 6);
+    for (const { cost } of [side, shared]) expect(cost).toBeLessThan(off.cost);
+    const costs = value.answers.map(({ cost }) => cost);
+    expect(costs).toEqual(costs.toSorted((a, b) => a - b));
+  });
+
+  it("add up: what was, what the mouth sets free, what is given, what drawing smooth takes, is what is sewn", () => {
+    for (const { sum, freed, given, figures, fullnessOff } of value.answers) {
+      const last = sum.at(-1);
+      expect([sum[0]?.kind, sum[1]?.kind, sum.at(-2)?.kind, last?.kind]).toEqual([
+        "before",
+        "mouth",
+        "smoothed",
+        "after",
+      ]);
+      expect(sum.slice(0, -1).reduce((all, { amount }) => all + amount, 0)).toBeCloseTo(last?.amount ?? NaN, 9);
+      expect(Math.abs((last?.amount ?? NaN) - (sum[0]?.amount ?? NaN))).toBeLessThan(0.05);
+      expect(sum.filter(({ kind }) => kind === "given").map(({ amount }) => -amount)).toEqual(
+        given.map(({ amount }) => amount),
+      );
+      const offCentre = sum.find(({ kind }) => kind === "offCentre")?.amount ?? 0;
+      expect(freed).toBeCloseTo((sum[1]?.amount ?? NaN) + offCentre, 9);
+      expect(sum[1]).toMatchObject({ from: expect.closeTo(40, 6), to: expect.closeTo(figures.after.intake, 6) });
+      expect(fullnessOff).toBeCloseTo(figures.after.fullness - 20, 9);
+      expect(figures.wantedFullness).toBe(20);
+      // From the bust point seen: 20 past it and 15 beside, then 20 short and on it.
+      expect(figures.before.end).toEqual({ along: expect.closeTo(-20, 6), across: expect.closeTo(15, 6) });
+      expect(figures.after.end).toEqual({ along: expect.closeTo(20, 0), across: expect.closeTo(0, 0) });
+    }
+  });
+
+  it("stand beside shortening alone: 40 with the mouth held, nothing given back", () => {
+    expect(value.naive).toMatchObject({
+      shorten: 40,
+      alterations: [
+        {
+          kind: "dartEnd",
+          id: "dartEnd-front-waistDart",
+          dart: waist,
+          shorten: 40,
+          across: 0,
+          hold: "mouth",
+          giveBack: {},
+        },
+      ],
+      figures: { before: { intake: expect.closeTo(40, 6) }, after: { intake: expect.closeTo(40, 1) } },
+    });
+  });
+
+  it("are shared at the centre where there is no other dart, and come off the centre front to 20 mm", () => {
+    expect(answered({ front }).answers.map(({ key }) => key)).toEqual(["sideSeam", "sharedAtCentre", "offCentre"]);
+    const keys = (tooFarToSide: number): readonly string[] =>
+      answered(bodice, {}, { ...seen, tooFarToSide }).answers.map(({ key }) => key);
+    expect(keys(19.5)).toContain("offCentre");
+    expect(keys(20.5)).not.toContain("offCentre");
+    expect(keys(20.5)).toContain("sharedAtCentre");
+    expect(keys(-5)).not.toContain("offCentre");
+    expect(keys(0.4)).not.toContain("offCentre");
+  });
+
+  it("move a basque's dart only where there is one", () => {
+    for (const { basqueDartOff } of value.answers) expect(basqueDartOff).toBe(0);
+  });
+});
+
+describe("for the cup", () => {
+  it("a dart is made as full as it asks and ended 20 short of the plan's bust point", () => {
+    const { x, y } = end;
+    const at = { ...context, bustPoint: piecePoint(x - 5, y + 10) };
+    const [best] = answersForCup(bodice, waist, at);
+    expect(best?.figures.after.fullness).toBeCloseTo(20, 0);
+    expect(best?.figures.after.end?.along).toBeCloseTo(20, 0);
+    expect(best?.figures.before.end).toEqual({ along: expect.closeTo(-10, 6), across: expect.closeTo(5, 6) });
+  });
+
+  it("no dart that serves no bust, is gathered or opens on the shoulder", () => {
+    expect(answersForCup(bodice, ref("back", "waistDart"), context)).toEqual([]);
+    const gathered = { ...front, darts: front.darts.map((dart) => ({ ...dart, gathered: true }) as const) };
+    expect(answersForCup({ ...bodice, front: gathered }, waist, context)).toEqual([]);
+    expect(refused({ ...bodice, front: gathered }, waist)).toEqual({ code: "pointedDart/not-this-dart", dart: waist });
+    const block = draftFrontBlock(measures);
+    const shoulder = ref("front", "shoulderDart");
+    expect(refused({ front: block }, shoulder)).toEqual({ code: "pointedDart/not-this-dart", dart: shoulder });
+    expect(refused({}, waist)).toEqual({ code: "pointedDart/no-such-dart", dart: waist });
+  });
+});
+
+describe("what is too much", () => {
+  it("is told with the most of it that works, to a thousandth of what was asked", () => {
+    const failure = refused(bodice, waist, { pastBustPoint: 300, tooFarToSide: 0, pointed: "right" });
+    if (failure.code !== "pointedDart/too-much") throw new Error(failure.code);
+    expect(failure).toMatchObject({ what: "length", asked: 320 });
+    // At the least 25 mm of dart are left, of 160.
+    expect(failure.most).toBeGreaterThan(60);
+    expect(failure.most).toBeLessThanOrEqual(135.1);
+    const works = (shorten: number): boolean =>
+      answerPointedDart(bodice, waist, { pastBustPoint: shorten - 20, tooFarToSide: 0, pointed: "right" }, context).ok;
+    expect([works(failure.most), works(failure.most + (2 * 320) / 1024)]).toEqual([true, false]);
+  });
+
+  it("of all together, the share", () => {
+    const failure = refused(bodice, waist, { pastBustPoint: 500, tooFarToSide: 400, pointed: "right" });
+    if (failure.code !== "pointedDart/together-too-much") throw new Error(failure.code);
+    expect(failure.share).toBeGreaterThan(0);
+    expect(failure.share).toBeLessThan(135 / 520);
+  });
+});
