@@ -131,13 +131,13 @@ const own = <T>(record: Readonly<Record<string, T>>, key: string): T | null =>
 /** The least distance below the waist at which a hip is the full hip (our own choice). */
 const FULL_HIP_BELOW: Readonly<Record<PastedUnit, number>> = { in: 6, cm: 15, mm: 150 };
 
-/** `- 9" below waist`: where the hip is measured, and no name of a measure. */
+/** `- 9" below waist`: where the hip is measured, and no name of a measure. Bounded, so that a long line of numbers is no work. */
 const BELOW_WAIST =
-  /[-‐‑‒–—−,:(]?\s*(?:(?:at|approx\.?|about|abt\.?)\s+)?(\d+)[\d\s.,/½¼¾⅛⅜⅝⅞⅓⅔"″”'’′()–-]*(?:mm|cms?|ins?\.?|inch(?:es)?)?[\s()\d/½¼¾"″”]*(?:cms?|ins?\.?|inch(?:es)?)?\)?\s*(?:down\s+)?(?:below|under|from)\s+(?:the\s+)?(?:natural\s+)?waist(?:\s?line)?\)?/gi;
+  /[-‐‑‒–—−,:(]?\s?(?:(?:at|approx\.?|about|abt\.?)\s)?(\d{1,4})[\d\s.,/½¼¾⅛⅜⅝⅞⅓⅔"″”'’′()–-]{0,16}(?:mm|cms?|ins?\.?|inch(?:es)?)?[\s()\d/½¼¾"″”]{0,12}(?:cms?|ins?\.?|inch(?:es)?)?\)?\s?(?:down\s)?(?:below|under|from)\s(?:the\s)?(?:natural\s)?waist(?:\s?line)?\)?/gi;
 
 /** A text without places told from the waist; a hip near the waist becomes a high hip. */
 export const withoutPlaces = (text: string): string =>
-  text.replace(BELOW_WAIST, (place: string, distance: string) => {
+  text.replace(/\s+/g, " ").replace(BELOW_WAIST, (place: string, distance: string) => {
     // Behind the first number, or both of "12-14 cm"; without a unit inches are meant, or it is far enough in any.
     const metric = /^\D*[\d\s.,–-]+(mm|cm)/i.exec(place)?.[1]?.toLowerCase();
     const unit = metric === "mm" || metric === "cm" ? metric : "in";

@@ -254,6 +254,36 @@ describe("what a chart fits", () => {
     expect(shares.apart).toEqual([0.25, 0.25, 0.25, 0]);
   });
 
+  it("counts half a size and a whole one in, and what lies beyond out", () => {
+    // The 880 by bust and upper chest; a size is 40 mm of waist (700) and hip (940).
+    const of = (waist: number, hip: number) => sharesOf(even, [{ bust: 880, upperChest: 830, waist, hip }]);
+    expect(of(720, 920)).toMatchObject({ waist: { half: 1, one: 1 }, hip: { half: 1, one: 1 }, unblended: 1 });
+    expect(of(720.1, 920)).toMatchObject({ waist: { half: 0, one: 1 }, hip: { half: 1 }, unblended: 0 });
+    expect(of(720, 919.9)).toMatchObject({ waist: { half: 1 }, hip: { half: 0, one: 1 }, unblended: 0 });
+    expect(of(740, 900)).toMatchObject({ waist: { half: 0, one: 1 }, hip: { half: 0, one: 1 } });
+    expect(of(740.1, 899.9)).toMatchObject({ waist: { one: 0 }, hip: { one: 0 } });
+    expect(of(780, 940).apart).toEqual([0, 0, 1, 0]);
+    expect(of(820, 940).apart).toEqual([0, 0, 0, 1]);
+    expect(of(700, 1300).apart).toEqual([0, 0, 0, 1]);
+    expect(of(740, 900).apart).toEqual([0, 0, 1, 0]);
+    expect(of(740, 940).apart).toEqual([0, 1, 0, 0]);
+  });
+
+  it("says between what the share of busts left alone lies, were all upper chests a doubt of 15 mm off", () => {
+    const of = (...busts: readonly number[]) =>
+      sharesOf(
+        even,
+        busts.map((bust) => ({ bust, upperChest: 830, waist: 700, hip: 940 })),
+      );
+    // All get the 880, with 15 less of chest and with 15 more; it is drafted for 50 apart, and left alone up to 62.
+    expect(of(880)).toMatchObject({ bustLeftAlone: 1, bustLeftAloneWithin: { least: 1, most: 1 } });
+    expect(of(892)).toMatchObject({ bustLeftAlone: 1, bustLeftAloneWithin: { least: 0, most: 1 } });
+    // 70 apart it is altered, 55 apart not.
+    expect(of(900)).toMatchObject({ bustLeftAlone: 0, bustLeftAloneWithin: { least: 0, most: 1 } });
+    expect(of(880, 900)).toMatchObject({ bustLeftAlone: 0.5, bustLeftAloneWithin: { least: 0.5, most: 1 } });
+    expect(of(880, 892)).toMatchObject({ bustLeftAlone: 1, bustLeftAloneWithin: { least: 0.5, most: 1 } });
+  });
+
   it("lets cups spare bust alterations", () => {
     const cups = [25, 50, 75, 100].map((difference) => ({ label: String(difference), difference }));
     expect(fitOf({ ...even, cups }).shares.bustLeftAlone).toBeGreaterThan(fitOf(even).shares.bustLeftAlone + 0.2);

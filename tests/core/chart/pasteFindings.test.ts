@@ -33,7 +33,10 @@ describe("a text that is no chart", () => {
     ["Size\tBust\n8\t80", { code: "paste/no-columns" }],
     ["Size\tBust\tWaist\n8\t80\t62", { code: "paste/column-missing", missing: ["hip"] }],
     ["Size\t8\t10\nHip\t80\t84\nFinished bust\t90\t94", { code: "paste/column-missing", missing: ["bust", "waist"] }],
-    ["Size\tBust\tBust\tWaist\tHip\n8\t78\t80\t62\t86", { code: "paste/column-several", several: "bust", texts: ["Bust", "Bust"] }],
+    [
+      "Size\tBust\tBust\tWaist\tHip\n8\t78\t80\t62\t86",
+      { code: "paste/column-several", several: "bust", texts: ["Bust", "Bust"] },
+    ],
     ["Size\tBust A\tBust C\tWaist\tHip\n8\t78\t83\t62\t86", { code: "paste/bust-by-cup", cups: ["A", "C"] }],
     [
       "Size\tBust A\tBust\tWaist\tHip\n8\t78\t83\t62\t86",
@@ -86,20 +89,31 @@ describe("sizes", () => {
   });
 
   it("with a cell missing, unreadable or too much are left out, and the cell is named", () => {
-    const text = "Size\tBust\tWaist\tHip\tFinished hip\n8\t80\t\t–\n10\t?\t66\t90\tx\n12\t88\t70\t94\t100\n14\t92\t74\t98\t104\t9";
+    const text =
+      "Size\tBust\tWaist\tHip\tFinished hip\n8\t80\t\t–\n10\t?\t66\t90\tx\n12\t88\t70\t94\t100\n14\t92\t74\t98\t104\t9";
     expect(pasteChart(text, "cm")).toEqual({
       rows: [row("12", 880, 700, 940, { finishedHip: 1000 })],
       findings: [
         { code: "paste/cell-missing", severity: "blocks", line: 2, cell: 3, size: "8", column: "waist" },
         { code: "paste/cell-missing", severity: "blocks", line: 2, cell: 4, size: "8", column: "hip" },
         { code: "paste/cell-unreadable", text: "?", severity: "blocks", line: 3, cell: 2, size: "10", column: "bust" },
-        { code: "paste/cell-unreadable", text: "x", severity: "warns", line: 3, cell: 5, size: "10", column: "finishedHip" },
+        {
+          code: "paste/cell-unreadable",
+          text: "x",
+          severity: "warns",
+          line: 3,
+          cell: 5,
+          size: "10",
+          column: "finishedHip",
+        },
         { ...NOWHERE, code: "paste/cells-uncertain", count: 6, columns: 5, severity: "blocks", line: 5, size: "14" },
       ],
     });
     expect(pasteChart("Size  Bust  Waist  Hip\n8  80  62  86\n10  84  66", "cm")).toEqual({
       rows: [EIGHT],
-      findings: [{ ...NOWHERE, code: "paste/cells-uncertain", count: 3, columns: 4, severity: "blocks", line: 3, size: "10" }],
+      findings: [
+        { ...NOWHERE, code: "paste/cells-uncertain", count: 3, columns: 4, severity: "blocks", line: 3, size: "10" },
+      ],
     });
   });
 

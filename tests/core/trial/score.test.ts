@@ -152,7 +152,10 @@ describe("a sign seen on one half", () => {
   it("mirrored weighs the same", () => {
     const record = (half: Half) => look([{ ...gape, half }, line("chest", "flat"), line("bust", "tight", { half })]);
     for (const name of ["neckGapes", "fullBust"] as const)
-      expect(scoreOf([on(name, "left")], record("left"))).toBeCloseTo(scoreOf([on(name, "right")], record("right")), 12);
+      expect(scoreOf([on(name, "left")], record("left"))).toBeCloseTo(
+        scoreOf([on(name, "right")], record("right")),
+        12,
+      );
   });
 });
 
@@ -222,7 +225,10 @@ describe("amounts", () => {
     const { usual } = ruleOf(name);
     const found = weigh([on(name)], findingsOf(look([one])));
     // A line tells an amount by so much cloth for each mm; the more, the surer.
-    const cloth = one.mark === undefined ? (one.way === "pinched" || one.sign === "gapes" || one.sign === "foldAlong" ? 2 : 1) * (one.amount ?? 0) : Math.abs(one.mark.down);
+    const cloth =
+      one.mark === undefined
+        ? (one.way === "pinched" || one.sign === "gapes" || one.sign === "foldAlong" ? 2 : 1) * (one.amount ?? 0)
+        : Math.abs(one.mark.down);
     const perMm = cloth / amount;
     expect(found?.amounts[0]).toBeCloseTo((perMm * cloth + usual * TIE) / (perMm ** 2 + TIE), 9);
     expect(found?.measured).toEqual([true]);
@@ -273,7 +279,8 @@ describe("amounts", () => {
     const one = line("neckPoint", "dragLines", { amount: 8, way: "pinched" });
     const more = line("shoulder", "foldAlong", { amount: 8 });
     const unmeasured = line("shoulder", "foldAlong");
-    const gain = scoreOf([on("slopingShoulder")], look([one, more])) - scoreOf([on("slopingShoulder")], look([one, unmeasured]));
+    const gain =
+      scoreOf([on("slopingShoulder")], look([one, more])) - scoreOf([on("slopingShoulder")], look([one, unmeasured]));
     // And a little for that a measured sign is seen falsely less often.
     const agrees = log(30 / (5 * sqrt(2 * PI)));
     const miss = 1 - 0.3 * EIGHT;
@@ -313,9 +320,7 @@ describe("how much of a cause shows", () => {
     const record = look([line("dartEnd", "dartEnds", { mark: { out: 5, down: 0 } })]);
     expect(scoreOf([on("dartEndElsewhere")], record)).toBeCloseTo(
       CAUSE +
-        inWorlds(
-          ({ both }) => (KNOWN - 2) * unseen(1, both) + seen(1 - 0.8, both * MEASURED) + unseen(1 - 0.3, both),
-        ),
+        inWorlds(({ both }) => (KNOWN - 2) * unseen(1, both) + seen(1 - 0.8, both * MEASURED) + unseen(1 - 0.3, both)),
       9,
     );
   });
@@ -326,21 +331,90 @@ describe("ticks", () => {
   const denied = (miss: number): number => log(1 - 0.75 * (1 - miss));
 
   it.each<readonly [TrialCheck, RuleName, readonly (readonly [number, boolean])[]]>([
-    ["hemLevel", "longBelowWaist", [[0.7, true], [0.7, true], [0.3, false], [0.3, false]]],
-    ["waistOnWaist", "waistRisesInFront", [[0.8, true], [0.3, false], [0.15, false]]],
-    ["waistOnWaist", "waistDipsBehind", [[0.8, true], [0.25, false]]],
-    ["waistOnWaist", "waistRisesBehind", [[0.8, true], [0.25, false]]],
-    ["hemLevel", "shortBelowWaist", [[0.7, true], [0.7, true]]],
-    ["sideSeamsUpright", "sideSeamsForward", [[0.8, true], [0.5, false], [0.5, false]]],
-    ["sideSeamsUpright", "sideSeamsBack", [[0.8, true], [0.5, false], [0.5, false]]],
-    ["shouldersStay", "strapTooFarOut", [[0.75, true], [0.6, false]]],
-    ["shouldersStay", "narrowShoulder", [[0.85, false], [0.15, false]]],
+    [
+      "hemLevel",
+      "longBelowWaist",
+      [
+        [0.7, true],
+        [0.7, true],
+        [0.3, false],
+        [0.3, false],
+      ],
+    ],
+    [
+      "waistOnWaist",
+      "waistRisesInFront",
+      [
+        [0.8, true],
+        [0.3, false],
+        [0.15, false],
+      ],
+    ],
+    [
+      "waistOnWaist",
+      "waistDipsBehind",
+      [
+        [0.8, true],
+        [0.25, false],
+      ],
+    ],
+    [
+      "waistOnWaist",
+      "waistRisesBehind",
+      [
+        [0.8, true],
+        [0.25, false],
+      ],
+    ],
+    [
+      "hemLevel",
+      "shortBelowWaist",
+      [
+        [0.7, true],
+        [0.7, true],
+      ],
+    ],
+    [
+      "sideSeamsUpright",
+      "sideSeamsForward",
+      [
+        [0.8, true],
+        [0.5, false],
+        [0.5, false],
+      ],
+    ],
+    [
+      "sideSeamsUpright",
+      "sideSeamsBack",
+      [
+        [0.8, true],
+        [0.5, false],
+        [0.5, false],
+      ],
+    ],
+    [
+      "shouldersStay",
+      "strapTooFarOut",
+      [
+        [0.75, true],
+        [0.6, false],
+      ],
+    ],
+    [
+      "shouldersStay",
+      "narrowShoulder",
+      [
+        [0.85, false],
+        [0.15, false],
+      ],
+    ],
   ])("%s speaks against %s by what it should show", (check, name, shows) => {
     const { usual } = ruleOf(name);
     const share = Math.min((usual - 2) / 8, 1);
     const open = inWorlds(
       ({ both }) =>
-        (KNOWN - shows.length) * unseen(1, both) + shows.reduce((sum, [likely]) => sum + unseen(1 - likely * share, both), 0),
+        (KNOWN - shows.length) * unseen(1, both) +
+        shows.reduce((sum, [likely]) => sum + unseen(1 - likely * share, both), 0),
     );
     const against = shows.reduce((sum, [likely, isDenied]) => sum + (isDenied ? denied(1 - likely * share) : 0), 0);
     expect(scoreOf([on(name)], look([]))).toBeCloseTo(CAUSE + open, 9);
@@ -358,8 +432,16 @@ describe("marks", () => {
 
   // Worth altering from 4 mm on.
   it("are shown by a cause that moves them that way by what is worth altering", () => {
-    expect([shown("longAboveBust", -4), shown("longAboveBust", -3.9), shown("longAboveBust", 4)]).toEqual([0.6, null, null]);
-    expect([shown("shortAboveBust", 4), shown("shortAboveBust", 3.9), shown("shortAboveBust", -4)]).toEqual([0.6, null, null]);
+    expect([shown("longAboveBust", -4), shown("longAboveBust", -3.9), shown("longAboveBust", 4)]).toEqual([
+      0.6,
+      null,
+      null,
+    ]);
+    expect([shown("shortAboveBust", 4), shown("shortAboveBust", 3.9), shown("shortAboveBust", -4)]).toEqual([
+      0.6,
+      null,
+      null,
+    ]);
     expect([shown("bustPointElsewhere", 4), shown("bustPointElsewhere", -9)]).toEqual([0.8, 0.8]);
   });
 
