@@ -273,15 +273,16 @@ describe("what a chart fits", () => {
     const of = (...busts: readonly number[]) =>
       sharesOf(
         even,
-        busts.map((bust) => ({ bust, upperChest: 830, waist: 700, hip: 940 })),
+        busts.map((bust) => ({ bust, upperChest: 840, waist: 700, hip: 940 })),
       );
-    // All get the 880, with 15 less of chest and with 15 more; it is drafted for 50 apart, and left alone up to 62.
-    expect(of(880)).toMatchObject({ bustLeftAlone: 1, bustLeftAloneWithin: { least: 1, most: 1 } });
-    expect(of(892)).toMatchObject({ bustLeftAlone: 1, bustLeftAloneWithin: { least: 0, most: 1 } });
-    // 70 apart it is altered, 55 apart not.
-    expect(of(900)).toMatchObject({ bustLeftAlone: 0, bustLeftAloneWithin: { least: 0, most: 1 } });
-    expect(of(880, 900)).toMatchObject({ bustLeftAlone: 0.5, bustLeftAloneWithin: { least: 0.5, most: 1 } });
-    expect(of(880, 892)).toMatchObject({ bustLeftAlone: 1, bustLeftAloneWithin: { least: 0.5, most: 1 } });
+    // By their upper chest all get the 880; with 15 more of it the 920, since 40 mm a size part at 850. A bust a third of a size
+    // out is left alone, one half a size and more out is not.
+    expect(of(885)).toMatchObject({ bustLeftAlone: 1, bustLeftAloneWithin: { least: 0, most: 1 } });
+    expect(of(910)).toMatchObject({ bustLeftAlone: 0, bustLeftAloneWithin: { least: 0, most: 1 } });
+    expect(of(885, 910)).toMatchObject({ bustLeftAlone: 0.5, bustLeftAloneWithin: { least: 0.5, most: 0.5 } });
+    expect(of(885, 885, 910)).toMatchObject({
+      bustLeftAloneWithin: { least: expect.closeTo(1 / 3, 9), most: expect.closeTo(2 / 3, 9) },
+    });
   });
 
   it("lets cups spare bust alterations", () => {
