@@ -42,8 +42,8 @@ const offBy = (off: Off): ComparedBy =>
 const told = (asked: readonly Asked[]): readonly string[] =>
   asked.map(({ altered, by, parts, why, from, answers }) => {
     const sum = parts.map((part) => `${part.of} ${part.by}`).join(", ");
-    const by_ = from.map(({ measure }) => measure).join(" ");
-    return `${altered.kind === "fit" ? altered.fit : altered.kind} ${by}: ${sum} (${why}; ${by_}; ${answers ?? "–"})`;
+    const measures = from.map(({ measure }) => measure).join(" ");
+    return `${altered.kind === "fit" ? altered.fit : altered.kind} ${by}: ${sum} (${why}; ${measures}; ${answers ?? "–"})`;
   });
 const asked = (off: Off, kind = PLAIN): readonly string[] => told(askedFor(offBy(off), kind));
 

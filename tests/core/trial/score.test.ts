@@ -489,7 +489,7 @@ describe("trials before it", () => {
       const [now, before] = [missOf(causes, EIGHT), missOf(altered, 1)];
       const sum = (misses: readonly number[], falsely: number): number =>
         misses.reduce((total, miss) => total + unseen(miss, falsely), (KNOWN - misses.length) * unseen(1, falsely));
-      const atThen = new Map([...before]);
+      const atThen = new Map(before);
       for (const [key, miss] of now) atThen.set(key, (atThen.get(key) ?? 1) * miss);
       return (
         prior +
