@@ -204,6 +204,10 @@ describe("marks", () => {
     expect(altered([cause("longAboveBust", 6), cause("bustPointElsewhere", 0)], { lines })).toEqual(
       only(fit("lengthAboveBust", -6), fit("bustPointLevel", 20)),
     );
+    // What is altered on one half brings it down there.
+    expect(altered([cause("shortAboveBust", 9, "left"), cause("bustPointElsewhere", 0)], { lines })).toEqual(
+      only(fit("lengthAboveBust", 9, "left"), fit("bustPointLevel", 5, "left"), fit("bustPointLevel", 14, "right")),
+    );
     // A full bust shows in the mark and moves it no way that is known.
     expect(altered([cause("fullBust", 6), cause("bustPointElsewhere", 0)], { lines }).alterations).toEqual([
       fit("bustPointLevel", 14),
@@ -299,6 +303,10 @@ describe("the mouths of darts", () => {
     expect(altered([cause("dartTooFlat", 9)], { lines: [line("dartEnd", "flat")] })).toEqual(only(mouth(SIDE, 5)));
     const beside = [line("bust", "pointed"), { ...point, dart: WAIST }];
     expect(altered([cause("dartTooFull", 6)], { lines: beside })).toEqual(only(mouth(WAIST, -3)));
+    // A line of something else names no dart.
+    expect(altered([cause("dartTooFull", 6)], { lines: [line("bust", "tight", { dart: WAIST }), point] })).toEqual(
+      only(mouth(SIDE, -3)),
+    );
     // Where no line is about it, the first of the bust.
     expect(altered([cause("dartTooFull", 6)])).toEqual(only(mouth(WAIST, -3)));
   });
@@ -318,6 +326,18 @@ describe("the mouths of darts", () => {
       giveBack: { waistEnd: 1 },
     };
     expect(altered([cause("dartTooFull", 6)], { lines, sewn: { alterations: [place] } })).toEqual(
+      only({ ...mouth(SIDE, -3), giveBack: { waistEnd: 1 } }),
+    );
+    const end: Alteration = {
+      kind: "dartEnd",
+      id: "e",
+      dart: SIDE,
+      shorten: 2,
+      across: 0,
+      hold: "mouth",
+      giveBack: {},
+    };
+    expect(altered([cause("dartTooFull", 6)], { lines, sewn: { alterations: [end, place] } })).toEqual(
       only({ ...mouth(SIDE, -3), giveBack: { waistEnd: 1 } }),
     );
     const onLeft: Alteration = { ...before, half: "left" };

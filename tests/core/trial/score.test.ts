@@ -528,6 +528,18 @@ describe("trials before it", () => {
   });
 });
 
+it("a mark that nobody made is one not seen", () => {
+  // A front too short above the bust, 10 mm: all of it shows, two of its signs as marks.
+  const likely = [0.25, 0.25, 0.6, 0.4, 0.5, 0.45, 0.3, 0.25, 0.45, 0.45, 0.35, 0.15];
+  expect(scoreOf([on("shortAboveBust")], look([]))).toBeCloseTo(
+    CAUSE +
+      inWorlds(
+        ({ both }) => (KNOWN - 12) * unseen(1, both) + likely.reduce((sum, one) => sum + unseen(1 - one, both), 0),
+      ),
+    9,
+  );
+});
+
 it("of a long record all is weighed: twelve millimetres show all of themselves", () => {
   expect(scoreOf([on("roundBack")], look([]))).toBeCloseTo(
     CAUSE +
