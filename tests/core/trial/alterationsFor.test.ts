@@ -415,6 +415,18 @@ describe("what can be on one half", () => {
     pattern: { ...work.pattern, chart: { ...work.pattern.chart, cups: work.pattern.chart.cups.slice(0, count) } },
   });
 
+  it("no bust of her own pieces, which are there in one cup alone", () => {
+    const drawing = { format: "svg", unit: null, lines: [], points: [], writings: [], hiddenLayers: [] } as const;
+    const own = { file: "own.svg", drawing, pieces: [] };
+    const sewnFrom = (pieces: typeof own & { readonly inUse?: true }): Decided => ({
+      ...work,
+      pattern: { ...work.pattern, own: pieces },
+    });
+    expect(canBeOnOneHalf(ruleOf("fullBust"), sewnFrom(own))).toBe(true);
+    expect(canBeOnOneHalf(ruleOf("fullBust"), sewnFrom({ ...own, inUse: true }))).toBe(false);
+    expect(canBeOnOneHalf(ruleOf("neckGapes"), sewnFrom({ ...own, inUse: true }))).toBe(true);
+  });
+
   it("a bust from two versions on, everything else always", () => {
     const can = (name: RuleName, sewn: Decided) => canBeOnOneHalf(ruleOf(name), sewn);
     expect([0, 1, 2, 3].map((count) => can("fullBust", withCups(count)))).toEqual([false, false, true, true]);

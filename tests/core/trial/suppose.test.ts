@@ -59,6 +59,13 @@ describe("what is supposed", () => {
     expect(singles(rows, [line("shoulder", "drops")])).toEqual([]);
   });
 
+  it("is for a lone sign that the row shows once in four and more", () => {
+    expect(singles(["neckGapes"], [line("frontNeck", "gapes")])).toEqual(["neckGapes"]);
+    expect(singles(["neckGapes"], [line("frontNeck", "foldAlong")])).toEqual(["neckGapes"]);
+    expect(singles(["armholeGapes"], [line("frontArmhole", "foldAcross")])).toEqual([]);
+    expect(singles(["armholeGapes"], [line("frontArmhole", "foldAcross", { amount: 5 })])).toEqual(["armholeGapes"]);
+  });
+
   it("is where it is measured, or not alone, however seldom", () => {
     expect(singles(["fullBust"], [line("betweenBusts", "tight"), line("bust", "tight"), line("bust", "flat")])).toEqual(
       ["fullBust"],
