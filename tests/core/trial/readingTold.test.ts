@@ -86,6 +86,10 @@ describe.each(RECORDS)("%s", (_, style, lines, more) => {
     expect(answers.length).toBeGreaterThan(0);
     expect(answers.length).toBeLessThanOrEqual(4);
     expect(new Set(answers.map(({ key }) => key)).size).toBe(answers.length);
+    const changes = answers.map(({ alterations, bustAlteration, halfCups }) =>
+      JSON.stringify([alterations, bustAlteration, halfCups]),
+    );
+    expect(new Set(changes).size).toBe(answers.length);
     for (const answer of answers) {
       expect(answer.key).toBe(answer.causes.map(keyOf).join("+"));
       expect(answer.causes).toEqual(answer.causes.toSorted((a, b) => order(a) - order(b)));
