@@ -159,6 +159,8 @@ function stateOf(column: BodyColumn, text: string, unit: PastedUnit): "ok" | "un
   return read === null ? "impossible" : checkMeasure(MEASURE_OF[column], read.value).state;
 }
 
+const UNITS: readonly PastedUnit[] = ["cm", "in", "mm"];
+
 /**
  * What numbers mean that say nothing themselves: the unit given, unless only another one makes usual bodies of them. No
  * number of a bust or a hip is usual in both centimetres and inches. null: nobody can say.
@@ -167,7 +169,8 @@ function assumedUnit({ sizes, columns, units }: PastedLayout, given: TypedUnit):
   const silent = sizes.flatMap((line) => {
     const girths = columns.flatMap((column, at) => {
       const text = line[at]?.text ?? "";
-      const says = units[at] !== null || unitOfCell(text) !== null || readCell(text, given) === null;
+      const says =
+        units[at] !== null || unitOfCell(text) !== null || UNITS.every((unit) => readCell(text, unit) === null);
       return isBodyColumn(column) && !says ? [{ column, text }] : [];
     });
     return girths.length > 0 ? [girths] : [];
@@ -175,10 +178,9 @@ function assumedUnit({ sizes, columns, units }: PastedLayout, given: TypedUnit):
   const rows = (unit: PastedUnit, states: readonly string[]): number =>
     silent.filter((girths) => girths.every(({ column, text }) => states.includes(stateOf(column, text, unit)))).length;
   const usual = (unit: PastedUnit): number => rows(unit, ["ok"]);
-  const other = (["cm", "in", "mm"] as const)
-    .filter((unit) => unit !== given)
-    .toSorted((a, b) => usual(b) - usual(a))[0];
-  if (other === undefined || usual(given) >= usual(other)) return given;
+  // The one given stands first, so it is taken where others do no better.
+  const [other = given] = [given, ...UNITS].toSorted((a, b) => usual(b) - usual(a));
+  if (other === given) return given;
   const possible = rows(given, ["ok", "unusual"]);
   // Busts from 70 in on would be meant: the numbers are centimetres. The other way they could be a child's.
   return 2 * possible < silent.length || given === "in" ? other : null;

@@ -18,7 +18,7 @@ const NAMES: Readonly<Record<ChartLength, RegExp>> = {
   neckBaseGirth: /^(?:neck|neck base|base of neck|neck girth|neck base girth|neck circumference)$/,
   bustPointWidth: /^(?:bust point width|bust point to bust point|bust points apart|apex to apex|bust separation)$/,
   sideNeckToBustPoint: /^(?:bust depth|side neck to bust point|side neck point to bust point)$/,
-  underBustGirth: /^(?:under bust|underbust|under bust girth)$/,
+  underBustGirth: /^under ?bust(?: girth)?$/,
   height: /^(?:height|body height)$/,
 };
 

@@ -48,13 +48,13 @@ function wordsOf(content: string): readonly string[] {
 
 const joinLengths = (text: string): string =>
   text
-    .replace(/(\d) +(?=[½¼¾⅓⅔⅛⅜⅝⅞])/g, "$1")
-    .replace(/(\d) +(\d{1,2}\/(?:2|3|4|8|16|32)\b)/g, "$1-$2")
-    .replace(/([\d½¼¾⅛⅜⅝⅞]) +((?:cms?|mm|inches|inch|ins?\.?)(?![a-z])|["″”])/gi, "$1$2")
-    .replace(/([\d½¼¾⅛⅜⅝⅞]) +([*†‡§]+)(?= |$)/g, "$1$2")
-    .replace(/([\d½¼¾⅛⅜⅝⅞]) +(?:to|[-–—]) +(?=\d)/g, "$1-")
-    .replace(/([\d½¼¾⅛⅜⅝⅞]|cms?|ins?\.?|["″”]) *\( *(?=\d)/gi, "$1(")
-    .replace(/([\d½¼¾⅛⅜⅝⅞]|cms?|ins?\.?|["″”]) +\/ +(?=\d)/gi, "$1/");
+    .replace(/(\d) (?=[½¼¾⅓⅔⅛⅜⅝⅞])/g, "$1")
+    .replace(/(\d) (\d{1,2}\/(?:2|3|4|8|16|32)\b)/g, "$1-$2")
+    .replace(/([\d½¼¾⅛⅜⅝⅞]) ((?:cms?|mm|inches|inch|ins?\.?)(?![a-z])|["″”])/gi, "$1$2")
+    .replace(/([\d½¼¾⅛⅜⅝⅞]) ([*†‡§]+)(?= |$)/g, "$1$2")
+    .replace(/([\d½¼¾⅛⅜⅝⅞]) (?:to|[-–—]) (?=\d)/g, "$1-")
+    .replace(/([\d½¼¾⅛⅜⅝⅞]|cms?|ins?\.?|["″”]) ?\( ?(?=\d)/gi, "$1(")
+    .replace(/([\d½¼¾⅛⅜⅝⅞]|cms?|ins?\.?|["″”]) \/ (?=\d)/gi, "$1/");
 
 const isValue = (word: string): boolean => /^[*†‡§]*[\d½¼¾⅓⅔⅛⅜⅝⅞]/.test(word) || /^[-–—.]+$/.test(word);
 const isNumber = (word: string): boolean => /\d/.test(word);

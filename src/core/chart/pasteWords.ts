@@ -128,18 +128,20 @@ const UNIT_OF: Readonly<Record<string, PastedUnit>> = {
 const own = <T>(record: Readonly<Record<string, T>>, key: string): T | null =>
   Object.hasOwn(record, key) ? (record[key] ?? null) : null;
 
-/** The least distance below the waist, in inches and in centimetres, at which a hip is the full hip (our own choice). */
-const FULL_HIP_BELOW = { in: 6, cm: 15 };
+/** The least distance below the waist at which a hip is the full hip (our own choice). */
+const FULL_HIP_BELOW: Readonly<Record<PastedUnit, number>> = { in: 6, cm: 15, mm: 150 };
 
-/** `- 9" below waist`: where the hip is measured, and no name of a measure. */
+/** `- 9" below waist`: where the hip is measured, and no name of a measure. Bounded, so that a long line of numbers is no work. */
 const BELOW_WAIST =
-  /[-‐‑‒–—−,:(]?\s*(?:(?:at|approx\.?|about|abt\.?)\s+)?(\d+)[\d\s.,/½¼¾⅛⅜⅝⅞⅓⅔"″”'’′()–-]*(?:mm|cms?|ins?\.?|inch(?:es)?)?[\s()\d/½¼¾"″”]*(?:cms?|ins?\.?|inch(?:es)?)?\)?\s*(?:down\s+)?(?:below|under|from)\s+(?:the\s+)?(?:natural\s+)?waist(?:\s?line)?\)?/gi;
+  /[-‐‑‒–—−,:(]?\s?(?:(?:at|approx\.?|about|abt\.?)\s)?(\d{1,4})[\d\s.,/½¼¾⅛⅜⅝⅞⅓⅔"″”'’′()–-]{0,16}(?:mm|cms?|ins?\.?|inch(?:es)?)?[\s()\d/½¼¾"″”]{0,12}(?:cms?|ins?\.?|inch(?:es)?)?\)?\s?(?:down\s)?(?:below|under|from)\s(?:the\s)?(?:natural\s)?waist(?:\s?line)?\)?/gi;
 
 /** A text without places told from the waist; a hip near the waist becomes a high hip. */
 export const withoutPlaces = (text: string): string =>
-  text.replace(BELOW_WAIST, (_, distance: string) => {
-    const below = Number(distance);
-    return below >= FULL_HIP_BELOW.cm || (below >= FULL_HIP_BELOW.in && below <= FULL_HIP_BELOW.cm) ? " " : " high ";
+  text.replace(/\s+/g, " ").replace(BELOW_WAIST, (place: string, distance: string) => {
+    // Behind the first number, or both of "12-14 cm"; without a unit inches are meant, or it is far enough in any.
+    const metric = /^\D*[\d\s.,–-]+(mm|cm)/i.exec(place)?.[1]?.toLowerCase();
+    const unit = metric === "mm" || metric === "cm" ? metric : "in";
+    return Number(distance) >= FULL_HIP_BELOW[unit] ? " " : " high ";
   });
 
 /** Marks that lead to a note under the table: `*`, `†`, `¹`, `(1)`. */
@@ -168,7 +170,7 @@ export function readHeading(text: string): Heading {
   if (!plainly || (sized && column !== "label")) return { ...heading, column: null };
   const both = words.includes("chest") && words.some((word) => word.startsWith("bust"));
   const kind = { ...heading, chest: heading.chest && !both };
-  if (!finished || column === null) return { ...kind, column };
+  if (!finished) return { ...kind, column };
   return { ...kind, column: FINISHED_COLUMNS.find(({ body }) => body === column)?.column ?? null };
 }
 
@@ -197,19 +199,18 @@ function cupOf(words: readonly string[]): string | null {
     const named = [words[at + 1], words[at - 1]].find((word) => word !== undefined && CUP.test(word));
     return named?.toUpperCase() ?? null;
   }
-  const letter = words.length > 1 ? words.find((word) => CUP.test(word)) : undefined;
+  const letter = words.find((word) => CUP.test(word));
   return letter !== undefined && words.includes("bust") ? letter.toUpperCase() : null;
 }
 
 const CUP = /^(?:a+|b|c|d+|e|f|g|h)$/;
 const isOfCup = (words: readonly string[], at: number): boolean => words[at] === "cup" || CUP.test(words[at] ?? "");
 
-/** Every unit that a text names. "In" is one only where it can be no preposition: at the end, or in brackets. */
+/** Every unit that a text names. "In" is one only where it can be no preposition: at the end, or before a mark. */
 function unitsNamed(text: string): readonly PastedUnit[] {
   const marked = text
     .toLowerCase()
     .replace(/["″”]|''|′′/g, " inches ")
-    .replace(/([([/])\s*in\.?\s*(?=[)\]/])/g, (_, open: string) => `${open} inches `)
     .replace(/\bin\b\.?\s*(?=$|[,;:)\]/|&])/g, " inches ");
   return wordsOf(marked).flatMap((word) => own(UNIT_OF, word) ?? []);
 }
@@ -225,7 +226,7 @@ const wordsOf = (text: string): string[] =>
     .toLowerCase()
     .replace(/["″”]|''|′′/g, " inches ")
     .replace(/[’'`]/g, "")
-    .split(/[^\p{L}]+/u)
+    .split(/[^\p{L}]/u)
     .filter((word) => word !== "");
 
 /** "No.", "Name", "UK": the size, where nothing else is said. */

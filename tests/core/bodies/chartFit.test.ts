@@ -254,6 +254,37 @@ describe("what a chart fits", () => {
     expect(shares.apart).toEqual([0.25, 0.25, 0.25, 0]);
   });
 
+  it("counts half a size and a whole one in, and what lies beyond out", () => {
+    // The 880 by bust and upper chest; a size is 40 mm of waist (700) and hip (940).
+    const of = (waist: number, hip: number) => sharesOf(even, [{ bust: 880, upperChest: 830, waist, hip }]);
+    expect(of(720, 920)).toMatchObject({ waist: { half: 1, one: 1 }, hip: { half: 1, one: 1 }, unblended: 1 });
+    expect(of(720.1, 920)).toMatchObject({ waist: { half: 0, one: 1 }, hip: { half: 1 }, unblended: 0 });
+    expect(of(720, 919.9)).toMatchObject({ waist: { half: 1 }, hip: { half: 0, one: 1 }, unblended: 0 });
+    expect(of(740, 900)).toMatchObject({ waist: { half: 0, one: 1 }, hip: { half: 0, one: 1 } });
+    expect(of(740.1, 899.9)).toMatchObject({ waist: { one: 0 }, hip: { one: 0 } });
+    expect(of(780, 940).apart).toEqual([0, 0, 1, 0]);
+    expect(of(820, 940).apart).toEqual([0, 0, 0, 1]);
+    expect(of(700, 1300).apart).toEqual([0, 0, 0, 1]);
+    expect(of(740, 900).apart).toEqual([0, 0, 1, 0]);
+    expect(of(740, 940).apart).toEqual([0, 1, 0, 0]);
+  });
+
+  it("says between what the share of busts left alone lies, were all upper chests a doubt of 15 mm off", () => {
+    const of = (...busts: readonly number[]) =>
+      sharesOf(
+        even,
+        busts.map((bust) => ({ bust, upperChest: 840, waist: 700, hip: 940 })),
+      );
+    // By their upper chest all get the 880; with 15 more of it the 920, since 40 mm a size part at 850. A bust a third of a size
+    // out is left alone, one half a size and more out is not.
+    expect(of(885)).toMatchObject({ bustLeftAlone: 1, bustLeftAloneWithin: { least: 0, most: 1 } });
+    expect(of(910)).toMatchObject({ bustLeftAlone: 0, bustLeftAloneWithin: { least: 0, most: 1 } });
+    expect(of(885, 910)).toMatchObject({ bustLeftAlone: 0.5, bustLeftAloneWithin: { least: 0.5, most: 0.5 } });
+    expect(of(885, 885, 910)).toMatchObject({
+      bustLeftAloneWithin: { least: expect.closeTo(1 / 3, 9), most: expect.closeTo(2 / 3, 9) },
+    });
+  });
+
   it("lets cups spare bust alterations", () => {
     const cups = [25, 50, 75, 100].map((difference) => ({ label: String(difference), difference }));
     expect(fitOf({ ...even, cups }).shares.bustLeftAlone).toBeGreaterThan(fitOf(even).shares.bustLeftAlone + 0.2);

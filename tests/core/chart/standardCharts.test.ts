@@ -52,6 +52,33 @@ describe("the European size designation", () => {
   });
 });
 
+describe("every row", () => {
+  // The rules of the tables, from memory: a waist 16 cm under the bust; a hip 8 over it up to 104, then 5 for each 6 of bust.
+  it("of the European one, from 76 to 152 cm", () => {
+    const wanted = [76, 80, 84, 88, 92, 96, 100, 104, 110, 116, 122, 128, 134, 140, 146, 152].map((bust) => ({
+      label: String(bust),
+      bust: 10 * bust,
+      waist: 10 * (bust - 16),
+      hip: 10 * (bust <= 104 ? bust + 8 : 112 + (5 * (bust - 104)) / 6),
+    }));
+    expect(sizesOf("en13402")).toEqual(wanted);
+  });
+
+  const table = (busts: readonly number[], first: number, waistLess: number, hipMore: number) =>
+    busts.map((bust, at) => ({
+      label: String(first + 2 * at),
+      bust: expect.closeTo(25.4 * bust, 9),
+      waist: expect.closeTo(25.4 * (bust - waistLess), 9),
+      hip: expect.closeTo(25.4 * (bust + hipMore), 9),
+    }));
+
+  it("of those of the United States, in even sizes", () => {
+    expect(sizesOf("ps42")).toEqual(table([31.5, 32.5, 33.5, 35, 36.5, 38, 40, 42, 44], 6, 9, 2));
+    expect(sizesOf("d5585")).toEqual(table([32, 33, 34, 35, 36, 37.5, 39, 40.5, 42.5, 44.5], 2, 8, 2.5));
+    expect(STANDARD_CHARTS.map(({ name }) => name)).toEqual(["en13402", "ps42", "d5585"]);
+  });
+});
+
 describe("the United States charts", () => {
   const inches = (mm: number): number => mm / 25.4;
 
