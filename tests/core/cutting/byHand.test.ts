@@ -310,6 +310,8 @@ describe("tacking", () => {
   it("is one row of 50 mm on the left and two 6 mm apart on the right, nearest the grain line", () => {
     // From 6 mm within the edge in steps of 6; the middle of the row nearest (100, 102): 102 across, 78 to 128 down.
     expect(tackingRows("left", SQUARE, [], p(100, 102))).toEqual([[near(102, 78), near(102, 128)]]);
+    // Of two as near, 97 and 103, the upper one.
+    expect(tackingRows("left", SQUARE, [], p(100, 100))).toEqual([[near(102, 72), near(102, 122)]]);
     expect(tackingRows("right", SQUARE, [], p(99, 103))).toEqual([
       [near(96, 78), near(96, 128)],
       [near(102, 78), near(102, 128)],

@@ -432,6 +432,9 @@ describe("room for the words of a strip", () => {
     // One a little further in is in the way: 4 mm on it is not.
     expect(besides(3 - 2.4, 15)).toBeCloseTo(45, 9);
     expect(besides(79 + 2.6, 15)).toBeCloseTo(41, 9);
+    // A little nearer at their right it leaves no room on this strip.
+    expect(placeTitle(long, [p(79 + 2.6, 15)], usual)?.strip).toEqual(long);
+    expect(placeTitle(long, [p(79 + 2.4, 15)], usual)?.strip).not.toEqual(long);
     expect(placeTitle(long, [p(60, 32 + 2.6)], usual)?.title.centre).toEqual(near(41, 17.5));
     expect(placeTitle(long, [p(60, 0.4)], usual)?.title.centre).toEqual(near(41, 17.5));
     expect(placeTitle(long, [p(60, 0.6)], usual)?.title.centre.y).not.toBeCloseTo(17.5, 3);
