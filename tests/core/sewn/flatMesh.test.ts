@@ -2,8 +2,8 @@
 import { Point } from "@flatten-js/core";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { angleAt, distance, type PiecePoint } from "../../../src/core/geometry/point";
-import type { Piece } from "../../../src/core/pattern/piece";
+import { angleAt, distance, piecePoint, type PiecePoint } from "../../../src/core/geometry/point";
+import type { Edge, Piece, PointName } from "../../../src/core/pattern/piece";
 import { triangulate, type Flat, type Triangle } from "../../../src/core/sewn/delaunay";
 import { flatMesh, isInside, ringArea, type FlatMesh } from "../../../src/core/sewn/flatMesh";
 import { flatRing } from "../../../src/core/sewn/flatRing";
@@ -185,6 +185,59 @@ describe("the ring of a square with a dart", () => {
     expect(gathered.tips).toEqual([]);
     expect(gathered.stretches).toHaveLength(8);
     expect(parts(darted(49.7, 50.3, 40), 50).tips).toHaveLength(1);
+  });
+
+  it("has two darts that end in one point end 2 mm apart, the later one short of it", () => {
+    const front = darted(40, 60, 40);
+    const named = (x: number, y: number) => ({ at: piecePoint(x, y), level: "bust" as const });
+    const edge = (from: PointName, to: PointName, mouthOf: Edge["mouthOf"] = null): Edge => ({
+      from,
+      to,
+      seam: "side",
+      mouthOf,
+      curve: null,
+    });
+    const [waistDart] = front.darts;
+    const both = (end: number): Piece => ({
+      ...front,
+      points: {
+        ...front.points,
+        sideDartInner: named(100, 60),
+        sideDartOuter: named(100, 70),
+        sideDartApex: named(50, end),
+      },
+      edges: [
+        ...front.edges.slice(0, 2),
+        edge("sideBust", "sideDartInner"),
+        edge("sideDartInner", "sideDartOuter", "sideDart"),
+        edge("sideDartOuter", "sideWaist"),
+        ...front.edges.slice(3),
+      ],
+      darts: [
+        whole(waistDart),
+        {
+          ...whole(waistDart),
+          name: "sideDart",
+          seam: "side",
+          inner: "sideDartInner",
+          outer: "sideDartOuter",
+          apex: "sideDartApex",
+        },
+      ],
+    });
+    const endsOf = (piece: Piece) => parts(piece, 20).tips.map(({ dart: { name }, at: { x, y } }) => [name, x, y]);
+    expect(endsOf(both(40))).toEqual([
+      ["sideDart", 50, 40],
+      ["waistDart", expect.closeTo(50, 9), expect.closeTo(42, 9)],
+    ]);
+    expect(endsOf(both(39.1))).toEqual([
+      ["sideDart", 50, 39.1],
+      ["waistDart", expect.closeTo(50, 9), expect.closeTo(42, 9)],
+    ]);
+    expect(endsOf(both(38.9))).toEqual([
+      ["sideDart", 50, 38.9],
+      ["waistDart", 50, 40],
+    ]);
   });
 
   it("goes down to the same nodes where the dart is named from its other side", () => {
