@@ -10,9 +10,12 @@ const DIGITS = 4;
 
 /** The outer boundary of all rings together, `spare` mm further out; where they do not hang together, the box that holds them. */
 export function ringAround(rings: readonly (readonly PiecePoint[])[], spare: Mm): readonly PiecePoint[] {
-  // Whichever way a ring goes, what it goes round counts.
+  // Whichever way a ring goes, what it goes round counts: two that go opposite ways would leave out what both go round.
   const joined = Clipper.unionD(
-    rings.map((ring) => ring.map(({ x, y }) => ({ x, y }))),
+    rings.map((ring) => {
+      const path = ring.map(({ x, y }) => ({ x, y }));
+      return Clipper.areaD(path) < 0 ? path.toReversed() : path;
+    }),
     [],
     FillRule.NonZero,
     DIGITS,

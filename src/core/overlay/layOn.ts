@@ -72,7 +72,7 @@ function heldAt(
   turn: Radians,
   { longest, margin }: Room,
 ): Held | null {
-  const bare = lines.length === 0 ? null : stripAbout(lines, turn);
+  const bare = stripAbout(lines, turn);
   const withPoints = (added: readonly LayOnPoint[]): Held | null => {
     const about = stripWith(
       bare,

@@ -33,8 +33,7 @@ export function stripAbout(points: readonly PiecePoint[], turn: Radians): Strip 
 }
 
 /** The smallest that holds another at that slant, too. */
-export function stripWith(strip: Strip | null, points: readonly PiecePoint[], turn: Radians): Strip {
-  if (strip === null) return stripAbout(points, turn);
+export function stripWith(strip: Strip, points: readonly PiecePoint[], turn: Radians): Strip {
   if (points.length === 0) return strip;
   const { u, v } = stripAbout(points, turn);
   return {
