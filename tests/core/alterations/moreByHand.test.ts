@@ -7,7 +7,7 @@ import type { Alteration } from "../../../src/core/decisions/alteration";
 import { FIT_NAMES, type FitName } from "../../../src/core/decisions/fitNames";
 import { angleAt, piecePoint } from "../../../src/core/geometry/point";
 import { pieceIn, setOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
-import { pointOf, type DartName, type Piece, type PointName } from "../../../src/core/pattern/piece";
+import { pointOf, type DartHome, type DartName, type Piece, type PointName } from "../../../src/core/pattern/piece";
 import { cornerPiece, dartFor, type CornerOf } from "../../support/cornerPiece";
 import { bustPointOf, changedPieces, garment, STYLE_NAMES } from "../../support/garments";
 import { seamByBezierJs } from "../../support/independent";
@@ -56,13 +56,11 @@ const shoulderDart = { piece: "front", dart: "shoulderDart" } as const;
 const waistDart = { piece: "front", dart: "waistDart" } as const;
 
 describe("a dart moved to the side", () => {
-  const pivot = (share: number, dart: typeof shoulderDart | typeof waistDart = shoulderDart): Alteration => ({
-    kind: "dartPivot",
-    id: "a",
-    dart,
-    to: "side",
-    share,
-  });
+  const pivot = (
+    share: number,
+    dart: typeof shoulderDart | typeof waistDart = shoulderDart,
+    to: DartHome = "side",
+  ): Alteration => ({ kind: "dartPivot", id: "a", dart, to, share });
   const whole = 2 * Math.atan(10 / 120);
 
   it.each([1, 0.5, 0.25])("has its share of the angle there, about the bust point: %d", (share) => {
@@ -112,10 +110,11 @@ describe("a dart moved to the side", () => {
       would: expect.closeTo(2 * Math.hypot(100, 45) * Math.sin(whole / 20), 1),
     });
     expect(refusal(pivot(0))).toEqual({ code: "alteration/dart-vanishes", smallest: 3, would: 0 });
-    const away = { ...pivot(1), to: "underBust" } as Alteration;
-    expect(refusal(away)).toEqual({ code: "alteration/not-on-this-style" });
-    const same = { ...pivot(1), to: "shoulder" } as Alteration;
-    expect(refusal(same)).toEqual({ code: "alteration/not-this-dart", dart: shoulderDart });
+    expect(refusal(pivot(1, shoulderDart, "underBust"))).toEqual({ code: "alteration/not-on-this-style" });
+    expect(refusal(pivot(1, shoulderDart, "shoulder"))).toEqual({
+      code: "alteration/not-this-dart",
+      dart: shoulderDart,
+    });
   });
 });
 
