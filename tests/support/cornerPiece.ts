@@ -15,7 +15,7 @@ import type {
 /** Name, across, down, the seam that leaves it; the dart whose mouth that is. */
 export type CornerOf = readonly [PointName, number, number, SeamName, DartName?];
 
-export interface CornerPiece {
+interface CornerPiece {
   readonly name?: PieceName;
   readonly corners: readonly CornerOf[];
   /** Off the outline. */
