@@ -15,7 +15,7 @@ import type {
 /** Name, across, down, the seam that leaves it; the dart whose mouth that is. */
 export type CornerOf = readonly [PointName, number, number, SeamName, DartName?];
 
-export interface CornerPiece {
+interface CornerPiece {
   readonly name?: PieceName;
   readonly corners: readonly CornerOf[];
   /** Off the outline. */
@@ -32,8 +32,9 @@ export function cornerPiece({ name = "front", corners, inside = {}, curves = {},
   const level: LevelName = "bust";
   const points: Partial<Record<PointName, NamedPoint>> = {};
   for (const [corner, x, y] of corners) points[corner] = { at: piecePoint(x, y), level };
-  for (const [corner, place] of Object.entries(inside))
-    points[corner as PointName] = { at: piecePoint(place[0], place[1]), level };
+  // The record is only ever built from names of points, which `Object.entries` cannot know.
+  for (const [corner, place] of Object.entries(inside) as [PointName, readonly [number, number]][])
+    points[corner] = { at: piecePoint(place[0], place[1]), level };
   const edges = corners.map(([from, , , seam, mouthOf = null], index): Edge => {
     const [to] = corners[(index + 1) % corners.length] ?? [from];
     const [c1, c2] = curves[from] ?? [];

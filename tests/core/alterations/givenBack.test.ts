@@ -39,7 +39,7 @@ const SEAMS = {
   sideDart: "side",
   centreDart: "centre",
 } as const;
-type Some = keyof typeof SEAMS;
+const DARTS = ["neckDart", "shoulderDart", "armholeDart", "sideDart", "centreDart"] as const;
 const front = cornerPiece({
   corners: CORNERS,
   inside: {
@@ -50,7 +50,7 @@ const front = cornerPiece({
     sideDartApex: [140, 145],
     centreDartApex: [60, 205],
   },
-  darts: Object.entries(SEAMS).map(([name, seam]) => dartFor(name as Some, seam)),
+  darts: DARTS.map((name) => dartFor(name, SEAMS[name])),
 });
 const back = cornerPiece({ name: "back", corners: CORNERS.filter(([name]) => !name.includes("Dart")) });
 
@@ -281,9 +281,9 @@ describe("a waist given back at the centre", () => {
     const at = pointOf(made, "centreWaist");
     expect(Math.abs(at.x - 8)).toBeLessThan(0.7);
     expect(at.y).toBe(y);
-    const far = pointOf(made, piece.name === "front" ? "centreBust" : "centreHip");
+    const end = pointOf(made, piece.name === "front" ? "centreBust" : "centreHip");
     const { c1 } = invariant(made.edges.find(({ from }) => from === "centreWaist")?.curve, "curve");
-    const turn = Math.atan2(c1.y - at.y, c1.x - at.x) - Math.atan2(far.y - at.y, far.x - at.x);
+    const turn = Math.atan2(c1.y - at.y, c1.x - at.x) - Math.atan2(end.y - at.y, end.x - at.x);
     return Math.abs((((turn * 180) / Math.PI + 540) % 360) - 180);
   };
 

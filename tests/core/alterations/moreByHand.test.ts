@@ -7,7 +7,7 @@ import type { Alteration } from "../../../src/core/decisions/alteration";
 import { FIT_NAMES, type FitName } from "../../../src/core/decisions/fitNames";
 import { angleAt, piecePoint } from "../../../src/core/geometry/point";
 import { pieceIn, setOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
-import { pointOf, type DartName, type Piece, type PointName } from "../../../src/core/pattern/piece";
+import { pointOf, type DartHome, type DartName, type Piece, type PointName } from "../../../src/core/pattern/piece";
 import { cornerPiece, dartFor, type CornerOf } from "../../support/cornerPiece";
 import { bustPointOf, changedPieces, garment, STYLE_NAMES } from "../../support/garments";
 import { seamByBezierJs } from "../../support/independent";
@@ -56,13 +56,11 @@ const shoulderDart = { piece: "front", dart: "shoulderDart" } as const;
 const waistDart = { piece: "front", dart: "waistDart" } as const;
 
 describe("a dart moved to the side", () => {
-  const pivot = (share: number, dart: typeof shoulderDart | typeof waistDart = shoulderDart): Alteration => ({
-    kind: "dartPivot",
-    id: "a",
-    dart,
-    to: "side",
-    share,
-  });
+  const pivot = (
+    share: number,
+    dart: typeof shoulderDart | typeof waistDart = shoulderDart,
+    to: DartHome = "side",
+  ): Alteration => ({ kind: "dartPivot", id: "a", dart, to, share });
   const whole = 2 * Math.atan(10 / 120);
 
   it.each([1, 0.5, 0.25])("has its share of the angle there, about the bust point: %d", (share) => {
@@ -112,10 +110,11 @@ describe("a dart moved to the side", () => {
       would: expect.closeTo(2 * Math.hypot(100, 45) * Math.sin(whole / 20), 1),
     });
     expect(refusal(pivot(0))).toEqual({ code: "alteration/dart-vanishes", smallest: 3, would: 0 });
-    const away = { ...pivot(1), to: "underBust" } as Alteration;
-    expect(refusal(away)).toEqual({ code: "alteration/not-on-this-style" });
-    const same = { ...pivot(1), to: "shoulder" } as Alteration;
-    expect(refusal(same)).toEqual({ code: "alteration/not-this-dart", dart: shoulderDart });
+    expect(refusal(pivot(1, shoulderDart, "underBust"))).toEqual({ code: "alteration/not-on-this-style" });
+    expect(refusal(pivot(1, shoulderDart, "shoulder"))).toEqual({
+      code: "alteration/not-this-dart",
+      dart: shoulderDart,
+    });
   });
 });
 
@@ -328,5 +327,110 @@ describe("a princess waist lowered at the centre", () => {
       expect(
         Math.abs(seamByBezierJs(pieceIn(after, name), "waist") - seamByBezierJs(pieceIn(pieces, name), "waist")),
       ).toBeLessThan(0.1);
+  });
+});
+
+describe("the height of the bust point", () => {
+  const lying = cornerPiece({
+    corners: CORNERS.flatMap((corner): CornerOf[] =>
+      corner[0] === "sideBust"
+        ? [corner, ["sideDartInner", 200, 150, "side", "sideDart"], ["sideDartOuter", 200, 170, "side"]]
+        : [corner],
+    ),
+    inside: { bustPoint: [100, 160], waistDartApex: [100, 185], sideDartApex: [130, 160] },
+    darts: [dartFor("waistDart", "waist", "bustPoint"), dartFor("sideDart", "side", "bustPoint")],
+  });
+  const context = { bustPoint: piecePoint(100, 160) };
+  const pieces = setOf([lying]);
+  const level = fitOf("bustPointLevel");
+
+  it("goes with the ends of its darts, and with the mouth of one in the side", () => {
+    const done = level.apply(pieces, 5, context);
+    if (!done.ok) throw new Error(JSON.stringify(done.failure));
+    const piece = pieceIn(done.value.pieces, "front");
+    for (const [name, x, y] of [
+      ["bustPoint", 100, 165],
+      ["waistDartApex", 100, 190],
+      ["sideDartApex", 130, 165],
+    ] as const)
+      expect(pointOf(piece, name)).toEqual(piecePoint(x, y));
+    // The dart lies level: its mouth slides straight down.
+    expect(Math.abs(pointOf(piece, "sideDartInner").y - 155)).toBeLessThan(0.05);
+    expect(Math.abs(pointOf(piece, "sideDartOuter").y - 175)).toBeLessThan(0.05);
+    expect(Math.abs(pointOf(piece, "waistDartInner").x - 88)).toBeLessThan(0.2);
+    for (const seam of ["side", "waist"] as const)
+      expect(seamByBezierJs(piece, seam)).toBeCloseTo(seamByBezierJs(lying, seam), 4);
+    expect(done.value.values.walked).toBe(0);
+  });
+
+  it("leaves 22 mm of the side beside a mouth, and three quarters of a dart whose mouth stays", () => {
+    const most = (amount: number): unknown => {
+      const done = level.apply(pieces, amount, context);
+      return done.ok ? null : done.failure;
+    };
+    // 30 mm of side above the mouth; a waist dart of 135 mm below.
+    expect(most(-8.1)).toEqual({ code: "alteration/too-much", most: expect.closeTo(-8, 9) });
+    expect(most(-7.9)).toBeNull();
+    expect(most(34)).toEqual({ code: "alteration/too-much", most: expect.closeTo(33.75, 9) });
+    const short = setOf([
+      { ...lying, points: { ...lying.points, waistDartApex: { at: piecePoint(100, 290), level: "bust" } } } as const,
+    ]);
+    // 30 mm long, of which 25 stay.
+    const done = level.apply(short, 6, context);
+    expect(done.ok ? null : done.failure).toEqual({ code: "alteration/too-much", most: expect.closeTo(5, 9) });
+  });
+
+  it("is asked of a front or a cup whose darts aim at it", () => {
+    expect(level.applies(pieces)).toBe(true);
+    expect(level.applies(setOf([{ ...lying, name: "cup" }]))).toBe(true);
+    expect(level.applies(setOf([{ ...lying, name: "back" }]))).toBe(false);
+    expect(level.applies(setOf([{ ...lying, darts: lying.darts.map((dart) => ({ ...dart, aimsAt: null })) }]))).toBe(
+      false,
+    );
+  });
+});
+
+describe("legs bowed and darts joined", () => {
+  it("bows the one dart that is meant, by an eighth of its mouth inwards at most and 6 mm outwards", () => {
+    const bow = (by: number): Alteration => ({ kind: "dartLegs", id: "a", dart: waistDart, bow: by });
+    const { pieces, trace } = applied(bow(2));
+    expect(pieceIn(pieces, "front").darts.map(({ name, bow: has }) => [name, has])).toEqual([
+      ["shoulderDart", undefined],
+      ["waistDart", 2],
+    ]);
+    expect(trace.values).toEqual({ bow: 2 });
+    // A mouth of 24.
+    expect(refusal(bow(3.1))).toEqual({ code: "alteration/too-much", most: 3 });
+    expect(refusal(bow(-6.1))).toEqual({ code: "alteration/too-much", most: -6 });
+    expect(applied(bow(0)).trace.values).toEqual({});
+  });
+
+  it("joins an upper dart and the waist dart, a third one in the side then aiming at the seam", () => {
+    const three = cornerPiece({
+      corners: CORNERS.flatMap((corner): CornerOf[] =>
+        corner[0] === "sideBust"
+          ? [corner, ["sideDartInner", 200, 150, "side", "sideDart"], ["sideDartOuter", 200, 160, "side"]]
+          : [corner],
+      ),
+      inside: {
+        bustPoint: [100, 120],
+        shoulderDartApex: [100, 90],
+        waistDartApex: [100, 145],
+        sideDartApex: [140, 140],
+      },
+      darts: [...front.darts, dartFor("sideDart", "side", "bustPoint")],
+    });
+    const joined = applied({ kind: "dartSeam", id: "a", dart: shoulderDart }, setOf([three]));
+    expect(Object.keys(joined.pieces).toSorted()).toEqual(["centreFront", "sideFront"]);
+    expect(pieceIn(joined.pieces, "sideFront").darts).toEqual([dartFor("sideDart", "side", "princessBust")]);
+    expect(joined.trace.surgery[0]?.cuts).toEqual([[piecePoint(100, 0), piecePoint(100, 120), piecePoint(100, 320)]]);
+    expect(refusal({ kind: "dartSeam", id: "a", dart: waistDart }, setOf([three]))).toEqual({
+      code: "alteration/not-this-dart",
+      dart: waistDart,
+    });
+    const noWaist = setOf([{ ...three, darts: three.darts.filter(({ name }) => name !== "waistDart") }]);
+    expect(refusal({ kind: "dartSeam", id: "a", dart: shoulderDart }, noWaist)).toEqual({
+      code: "alteration/not-on-this-style",
+    });
   });
 });

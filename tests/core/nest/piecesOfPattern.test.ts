@@ -19,7 +19,6 @@ const piecesFor = (change: Partial<Pattern> = {}): PatternPieces => {
   if (!found.ok) throw new Error(found.failure.code);
   return found.value;
 };
-const own = { outlines: [], sizes: [], inUse: true } as const;
 const intake = (piece: Piece | undefined, dart: DartName): number => {
   const found = invariant(piece, "piece");
   const [a, b] = [pointOf(found, `${dart}Inner`), pointOf(found, `${dart}Outer`)];
@@ -132,10 +131,8 @@ describe("what was measured on the tissue", () => {
 });
 
 describe("her own outlines", () => {
-  it("are asked for only where they are in use, and what is missing is counted", () => {
+  it("are read of no pattern that has none", () => {
     expect(readingOf(pattern)).toBeNull();
-    const unused = { ...pattern, own: { ...own, inUse: false } };
-    expect(piecesOfPattern({ pattern: unused })).toMatchObject({ ok: true, value: { source: "standIn" } });
   });
 
   const sizes = ["8", "10", "12"].map((label, index) => ({

@@ -6,7 +6,8 @@ import { draftFrontBlock } from "../../../src/core/draft/frontBlock";
 import { piecePoint } from "../../../src/core/geometry/point";
 import { pieceIn } from "../../../src/core/pattern/pieceSet";
 import { pointOf } from "../../../src/core/pattern/piece";
-import { cutAtUnderBust, withOwnPoints } from "../../../src/core/style/cutAtUnderBust";
+import { cutAtUnderBust, usualSideDepth, withOwnPoints } from "../../../src/core/style/cutAtUnderBust";
+import { sideDartFront, withSideDart } from "../../../src/core/style/sideDartStyle";
 import { styleOf } from "../../../src/core/style/index";
 import { draftStrap, strapEndAt, strapWidth } from "../../../src/core/style/strap";
 import { cutUpperEdge } from "../../../src/core/style/upperEdge";
@@ -193,6 +194,58 @@ describe("a part of a block", () => {
   });
 });
 
+describe("where the cut comes out", () => {
+  /** A side that leans inwards by 20 over 200, legs 10 beside over 200. */
+  const leaning = cornerPiece({
+    corners: [
+      ["centreNeck", 0, 0, "neck"],
+      ["underarm", 200, 0, "side"],
+      ["sideBust", 200, 100, "side"],
+      ["sideWaist", 180, 300, "waist"],
+      ["waistDartOuter", 110, 300, "waist", "waistDart"],
+      ["waistDartInner", 90, 300, "waist"],
+      ["centreWaist", 0, 300, "centre"],
+      ["centreBust", 0, 100, "centre"],
+    ],
+    inside: { bustPoint: [100, 100], waistDartApex: [100, 100], underBustCentre: [0, 200] },
+    darts: [dartFor("waistDart", "waist", "bustPoint")],
+  });
+
+  it("falls from the leg by the mean of the leg's slope and the side's", () => {
+    const half = Math.atan(10 / 200);
+    const down = 100 + 100 * Math.tan(half / 2);
+    const [x, y] = [100 + down * Math.sin(half), 100 + down * Math.cos(half)];
+    // The side's slope inwards is positive, the leg's outwards negative.
+    const slope = Math.tan((Math.atan(0.1) - half) / 2);
+    // On the side, x = 200 − (y − 100) / 10; from the leg, y = y₀ + (x − x₀) slope.
+    const at = (y + (210 - x) * slope) / (1 + slope / 10);
+    expect(usualSideDepth(leaning)).toBeCloseTo((at - 100) * Math.hypot(1, 0.1), 6);
+  });
+
+  it("is met squarely at the side seam and at both legs", () => {
+    const { upper } = cutAtUnderBust(leaning, 100, { upper: "cup", band: "frontBand", aimsAt: "bustPoint" });
+    const [outer, inner] = [upper.edges[3]?.curve, upper.edges[5]?.curve];
+    const from = (
+      name: "sideUnderBust" | "underBustDartOuter" | "underBustDartInner",
+      c: typeof outer,
+      which: "c1" | "c2",
+    ) => {
+      const at = pointOf(upper, name);
+      return [(c?.[which].x ?? 0) - at.x, (c?.[which].y ?? 0) - at.y] as const;
+    };
+    const square = (a: readonly [number, number], b: readonly [number, number]): number =>
+      (a[0] * b[0] + a[1] * b[1]) / (Math.hypot(...a) * Math.hypot(...b));
+    const half = Math.atan(10 / 200);
+    expect(square(from("sideUnderBust", outer, "c1"), [-20, 200])).toBeCloseTo(0, 9);
+    expect(square(from("underBustDartOuter", outer, "c2"), [Math.sin(half), Math.cos(half)])).toBeCloseTo(0, 9);
+    expect(square(from("underBustDartInner", inner, "c1"), [-Math.sin(half), Math.cos(half)])).toBeCloseTo(0, 9);
+    // Towards each other on the side's part, towards the centre on the other.
+    expect(from("sideUnderBust", outer, "c1")[0]).toBeLessThan(0);
+    expect(from("underBustDartOuter", outer, "c2")[0]).toBeGreaterThan(0);
+    expect(from("underBustDartInner", inner, "c1")[0]).toBeLessThan(0);
+  });
+});
+
 describe("each style", () => {
   const m = draftMeasuresFor(
     { label: "x", bust: 880, waist: 700, hip: 940 },
@@ -249,5 +302,81 @@ describe("each style", () => {
     const apex = pointOf(pieceIn(hers, "front"), "sideDartApex");
     expect(Math.hypot(apex.x - bust.x, apex.y - bust.y)).toBeCloseTo(40, 6);
     expect(pieceIn(hers, "back")).toBe(back);
+  });
+
+  it("opens the side dart 45 mm down, or a third of a short side; and prints a front of its own darts", () => {
+    const short = cornerPiece({
+      corners: [
+        ["centreNeck", 0, 0, "neck"],
+        ["sideNeck", 60, 0, "shoulder"],
+        ["shoulderDartInner", 90, 0, "shoulder", "shoulderDart"],
+        ["shoulderDartOuter", 110, 0, "shoulder"],
+        ["shoulderTip", 160, 0, "armhole"],
+        ["underarm", 200, 100, "side"],
+        ["sideBust", 200, 120, "side"],
+        ["sideWaist", 200, 210, "waist"],
+        ["centreWaist", 0, 210, "centre"],
+      ],
+      inside: { bustPoint: [100, 120], shoulderDartApex: [100, 120] },
+      darts: [dartFor("shoulderDart", "shoulder", "bustPoint")],
+    });
+    expect(pointOf(withSideDart(short), "sideDartOuter")).toEqual({ x: 200, y: expect.closeTo(150, 6) });
+    const printed = sideDartFront(front, 50);
+    if (!printed.ok) throw new Error(printed.failure.code);
+    const style = styleOf("sideDart");
+    const open = style.open(front, back, 50, { strap: "wide" });
+    if (!open.ok) throw new Error(open.failure.code);
+    const bust = pointOf(pieceIn(open.value, "front"), "bustPoint");
+    expect(printed.value).toEqual(pieceIn(style.finish(open.value, bust, 50), "front"));
+    expect(printed.value.darts.map(({ name }) => name).toSorted()).toEqual(["sideDart", "waistDart"]);
+    expect(sideDartFront(front, 900).ok).toBe(false);
+  });
+
+  it("of a princess line is walked by finishing, the back left alone", () => {
+    const style = styleOf("princessShoulder");
+    const open = style.open(front, back, 50, { strap: "wide" });
+    if (!open.ok) throw new Error(open.failure.code);
+    const bust = pointOf(pieceIn(open.value, "centreFront"), "bustPoint");
+    const finished = style.finish(open.value, bust, 50);
+    expect(seamByBezierJs(pieceIn(finished, "centreFront"), "princess")).toBeCloseTo(
+      seamByBezierJs(pieceIn(finished, "sideFront"), "princess"),
+      4,
+    );
+    expect(finished.back).toBe(back);
+  });
+
+  it("of a midriff has its edges at shares of the block: neckline, strap and back (our own choice)", () => {
+    const style = styleOf("midriff");
+    const open = style.open(front, back, 50, { strap: "thin" });
+    if (!open.ok) throw new Error(open.failure.code);
+    const cup = pieceIn(open.value, "cup");
+    const bust = pointOf(cup, "bustPoint");
+    const depth = bust.y - pointOf(front, "sideNeck").y;
+    expect(bust).toEqual(pointOf(front, "bustPoint"));
+    expect(pointOf(cup, "centreNeck").y).toBeCloseTo(bust.y - 0.11 * depth, 6);
+    const middleOf = (piece: typeof cup): readonly [number, number] => {
+      const [a, b] = [pointOf(piece, "strapInner"), pointOf(piece, "strapOuter")];
+      return [(a.x + b.x) / 2, (a.y + b.y) / 2];
+    };
+    expect(middleOf(cup)).toEqual([expect.closeTo(bust.x, 6), expect.closeTo(bust.y - 0.4 * depth, 6)]);
+    const upperBack = pieceIn(open.value, "back");
+    const [underarm, nape] = [pointOf(back, "underarm"), pointOf(back, "centreNeck")];
+    expect(middleOf(upperBack)).toEqual([
+      expect.closeTo(0.45 * underarm.x, 6),
+      expect.closeTo(underarm.y - 0.14 * (underarm.y - nape.y), 6),
+    ]);
+    expect(pointOf(upperBack, "centreNeck").y).toBeCloseTo(underarm.y, 9);
+    expect([cup.centreOnFold, cup.darts.map(({ name }) => name)]).toEqual([false, ["underBustDart"]]);
+    const finished = pieceIn(style.finish(open.value, bust, 50), "cup");
+    expect([cup.points.armholeHinge === undefined, finished.points.armholeHinge]).toEqual([false, undefined]);
+    const apex = pointOf(finished, "underBustDartApex");
+    // 20 mm short (common practice, no source: 15 to 25).
+    expect(Math.hypot(apex.x - bust.x, apex.y - bust.y)).toBeCloseTo(20, 4);
+    const hers = pieceIn(
+      style.finish(open.value, bust, 50, () => ({ along: 33, across: 0 })),
+      "cup",
+    );
+    const end = pointOf(hers, "underBustDartApex");
+    expect(Math.hypot(end.x - bust.x, end.y - bust.y)).toBeCloseTo(33, 4);
   });
 });

@@ -11,6 +11,8 @@ import { adjustFullBust, hingeTurn, withArmholeHinge } from "../../../src/core/s
 import {
   carriedBy,
   closingTurn,
+  drawnTo,
+  endedShortOf,
   joinedUp,
   mouthOf,
   openingAt,
@@ -847,5 +849,76 @@ describe("a shoulder", () => {
       invariant(fitUpperArmhole(curved, "shoulderTip", length).edges[4]?.curve, "curve").c1.y;
     expect(curve(500)).toBeCloseTo(60, 6);
     expect(curve(10)).toBeCloseTo(24, 6);
+  });
+});
+
+describe("an armhole over its hinge", () => {
+  const curved = cornerPiece({
+    corners: [
+      ["centreNeck", 0, 80, "neck"],
+      ["sideNeck", 70, 0, "shoulder"],
+      ["shoulderTip", 170, 40, "armhole"],
+      ["armholeTouch", 160, 140, "armhole"],
+      ["underarm", 200, 200, "side"],
+      ["sideBust", 200, 250, "side"],
+      ["sideWaist", 200, 400, "waist"],
+      ["centreWaist", 0, 400, "centre"],
+      ["centreBust", 0, 250, "centre"],
+    ],
+    curves: {
+      shoulderTip: [
+        [165, 70],
+        [160, 110],
+      ],
+      armholeTouch: [
+        [160, 170],
+        [175, 195],
+      ],
+    },
+    inside: { bustPoint: [95, 250], bustLineInner: [95, 250], bustLineOuter: [95, 250], underBustCentre: [0, 320] },
+  });
+
+  it("is drawn smooth where the side part turned, both handles sharing the turn and as long as they were", () => {
+    const done = adjustFullBust(curved, 12);
+    if (!done.ok) throw new Error(done.failure.code);
+    const { piece, turn, drop, smoothed, trace } = done.value;
+    expect(smoothed).toBeCloseTo(turn, 9);
+    const hinged = withArmholeHinge(curved);
+    const hinge = pointOf(hinged, "armholeHinge");
+    const handles = (of: Piece) => {
+      const into = invariant(of.edges.find(({ to }) => to === "armholeHinge")?.curve, "into").c2;
+      const out = invariant(of.edges.find(({ from }) => from === "armholeHinge")?.curve, "out").c1;
+      return {
+        into: Math.atan2(hinge.y - into.y, hinge.x - into.x),
+        out: Math.atan2(out.y - hinge.y, out.x - hinge.x),
+        lengths: [Math.hypot(hinge.x - into.x, hinge.y - into.y), Math.hypot(out.x - hinge.x, out.y - hinge.y)],
+      };
+    };
+    const [was, is] = [handles(hinged), handles(piece)];
+    expect(is.into).toBeCloseTo(is.out, 9);
+    expect(is.into).toBeCloseTo(was.into + turn / 2, 9);
+    expect(is.lengths).toEqual(was.lengths.map((one) => expect.closeTo(one, 9)));
+    expect(pointOf(piece, "armholeHinge")).toEqual(hinge);
+    expect(pointOf(piece, "underBustCentre")).toEqual({ x: 0, y: expect.closeTo(320 + drop, 9) });
+    expect(trace.hinges).toEqual([hinge]);
+    expect(trace.cuts.map((cut) => cut.at(-1))).toEqual([hinge, piecePoint(95, 250), piecePoint(0, 250)]);
+    expect(trace.parts).toHaveLength(3);
+    expect(trace.area).toBeGreaterThan(0);
+  });
+});
+
+describe("a dart drawn to its point and ended short of it", () => {
+  it("has legs alike from there, its seam as long as before", () => {
+    const drawn = drawnTo(front, "waistDart", piecePoint(110, 130));
+    expect(pointOf(drawn, "waistDartApex")).toEqual(piecePoint(110, 130));
+    expect(gap(drawn, "waistDartApex", "waistDartInner")).toBeCloseTo(gap(drawn, "waistDartApex", "waistDartOuter"), 3);
+    expect(seamByBezierJs(drawn, "waist")).toBeCloseTo(170, 3);
+    const ended = endedShortOf(front, "waistDart", piecePoint(100, 120), 30, 160);
+    const apex = pointOf(ended, "waistDartApex");
+    expect(apex.x).toBeCloseTo(100, 3);
+    expect(apex.y).toBeCloseTo(150, 3);
+    expect(seamByBezierJs(ended, "waist")).toBeCloseTo(160, 3);
+    const whole = endedShortOf(front, "waistDart", piecePoint(100, 110), 0, 170);
+    expect(pointOf(whole, "waistDartApex")).toEqual(piecePoint(100, 110));
   });
 });
