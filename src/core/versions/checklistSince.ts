@@ -146,10 +146,9 @@ const isMadeOnTheWay = (name: PointName): boolean => isBend(name) || name.starts
 
 const isAnyMoved = (old: Piece, made: Piece): boolean =>
   !isSame(cornersOf(old), cornersOf(made)) ||
-  movedOnTissue(old, made, []).length +
-    drawnLengths(old, made).length +
-    made.darts.filter(({ name }) => isDartMoved(old, made, name)).length >
-    0;
+  movedOnTissue(old, made, []).length > 0 ||
+  drawnLengths(old, made).length > 0 ||
+  made.darts.some(({ name }) => isDartMoved(old, made, name));
 
 function isDartMoved(old: Piece, made: Piece, name: DartName): boolean {
   const [was, is] = [old, made].map(({ darts }) => darts.find((dart) => dart.name === name));

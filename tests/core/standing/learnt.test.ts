@@ -5,7 +5,7 @@ import type { Decided } from "../../../src/core/decisions/decided";
 import type { Trial } from "../../../src/core/decisions/trial";
 import type { Work } from "../../../src/core/decisions/work";
 import { workFromBase } from "../../../src/core/standing/fromBase";
-import { keptGarments, type KeptGarment } from "../../../src/core/standing/keptGarments";
+import { basesOf, keptGarments, type KeptGarment } from "../../../src/core/standing/keptGarments";
 import { forgottenKey, learntFrom } from "../../../src/core/standing/learnt";
 import { isSameDart } from "../../../src/core/pattern/piece";
 import { planOf, ref, testWork, withAlterations } from "../../support/works";
@@ -94,6 +94,24 @@ describe("the garments of a wearer that fit", () => {
     expect(keptGarments([of("a", "A", again, trial), of("b", "B", again), of("c", "C", trial)])).toEqual([
       { workId: "a", name: "A", trial, kept: testWork },
     ]);
+  });
+});
+
+describe("the bases of a work", () => {
+  it("are those that are kept and said to be one, the newest first", () => {
+    const kept = (id: string, more: Partial<Trial> = {}): Trial => ({
+      id,
+      sewn: testWork,
+      observations: [],
+      verdict: "keep",
+      ...more,
+    });
+    const [two, one] = [kept("two", { base: true }), kept("one", { base: true })];
+    expect(basesOf({ ...testWork, trials: [kept("three"), two, kept("open", { verdict: "again" }), one] })).toEqual([
+      two,
+      one,
+    ]);
+    expect(basesOf(testWork)).toEqual([]);
   });
 });
 
