@@ -99,11 +99,11 @@ const tensBelow = (from: number): readonly number[] =>
     .filter((to) => to < from && to >= 0.6 * from)
     .toReversed();
 
+const rounded = (value: unknown): unknown => (typeof value === "number" ? expect.closeTo(value, 9) : value);
+
 /** Its numbers but for rounding. */
 const roundly = (giveUp: GiveUp): unknown =>
-  Object.fromEntries(
-    Object.entries(giveUp).map(([key, value]) => [key, typeof value === "number" ? expect.closeTo(value, 9) : value]),
-  );
+  Object.fromEntries(Object.entries(giveUp).map(([key, value]) => [key, rounded(value)]));
 
 /** One way of each row, the least of it that goes, in the order of what is lost. */
 function expectWays(skirt: Skirt, short: number, rows: readonly (readonly Step[])[], like: Case = usual): void {
