@@ -11,7 +11,7 @@ import { tapesOf } from "../../../src/core/measures/tape";
 import type { DressBody, FinishedWaist } from "../../../src/core/parts/dressBody";
 import { mouth, named, straight } from "../../../src/core/pattern/namedEdges";
 import type { Piece, PieceName } from "../../../src/core/pattern/piece";
-import { setOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
+import { pieceIn, setOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import type { SewingAsked } from "../../../src/core/sewing/sewingAsked";
 import type { SkirtDraft } from "../../../src/core/skirts/skirtDraft";
 import { ASKED, skirtOn } from "../../support/skirts";
@@ -155,7 +155,7 @@ describe("claims about a fitted skirt", () => {
     const longer = skirtOn({ kind: "aLine", length: 610, panels: 6 });
     const swapped = (names: readonly PieceName[], from = six, to = longer): SkirtDraft => {
       const [set] = from.halves;
-      const half: PieceSet = { ...set, ...Object.fromEntries(names.map((name) => [name, to.halves[0][name]])) };
+      const half: PieceSet = { ...set, ...setOf(names.map((name) => pieceIn(to.halves[0], name))) };
       return { ...from, halves: [half, half] };
     };
     const sides = (draft: SkirtDraft) => claims(draft).find(([name]) => name === "skirtSidesWalk");

@@ -8,7 +8,7 @@ import { gapeOver, shapedAbout } from "../../../src/core/neckline/gapeOfEdge";
 import { endMoved, neckRunOf, roomBeside } from "../../../src/core/neckline/neckRun";
 import { redrawNeckline } from "../../../src/core/neckline/redrawNeckline";
 import { curved, mouth, named, straight } from "../../../src/core/pattern/namedEdges";
-import type { Dart, Edge, Piece, PieceName, PointName } from "../../../src/core/pattern/piece";
+import type { Dart, Edge, NamedPoint, Piece, PieceName, PointName } from "../../../src/core/pattern/piece";
 import { setOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import { invariant } from "../../../src/core/result";
 import { radians } from "../../../src/core/units";
@@ -530,7 +530,7 @@ describe("the gape", () => {
       points: {
         bustPoint: named(100, 200, "bust"),
         ...Object.fromEntries(
-          mouths.flatMap((wide, at) => [
+          mouths.flatMap((wide, at): readonly (readonly [string, NamedPoint])[] => [
             [`${names[at] ?? ""}Inner`, named(100 - wide / 2, 300, "waist")],
             [`${names[at] ?? ""}Outer`, named(100 + wide / 2, 300, "waist")],
           ]),

@@ -10,7 +10,7 @@ import { readClosure, type ClosureAsked } from "../../../src/core/opening/readCl
 import { named, straight } from "../../../src/core/pattern/namedEdges";
 import { isBasque } from "../../../src/core/pattern/pieceGroups";
 import type { Piece, PieceName } from "../../../src/core/pattern/piece";
-import { pieceIn, setOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
+import { pieceIn, piecesOf, setOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import { invariant } from "../../../src/core/result";
 import { clothCorners, lengthOnCloth, polygonOf, seamByBezierJs } from "../../support/independent";
 import { planOf, testWork } from "../../support/works";
@@ -221,7 +221,7 @@ describe("how far down the hips go", () => {
     expect(read200(150, 150, "centreBack", 900)).toMatchObject({ comesApart: true, opening: 600 });
     expect(read200(150, 150, "side", 900).opening).toBeCloseTo(300 + slant, 6);
     const longer = setOf([
-      ...Object.values(half(150)).filter(({ name }) => name !== "frontBasque"),
+      ...piecesOf(half(150)).filter(({ name }) => name !== "frontBasque"),
       basque("frontBasque", 20),
     ]);
     const uneven = readClosure({
