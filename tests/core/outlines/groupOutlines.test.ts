@@ -122,6 +122,18 @@ describe("outlines of several sizes", () => {
     ]);
   });
 
+  it("are four tenths as large as one another at the least (our own choice)", () => {
+    /** An L in the very box of the other: of 60000 it has 500 · wide - wide². */
+    const angle = (wide: number): string => `M0 0L200 0L200 ${wide}L${wide} ${wide}L${wide} 300L0 300Z`;
+    const pair = (wide: number) =>
+      outlines([
+        { path: box(0, 0, 200, 300), size: "10" },
+        { path: angle(wide), size: "12" },
+      ]);
+    expect(pair(60)).toEqual([{ "10": "a", "12": "b" }]);
+    expect(pair(45)).toEqual([{ "10": "a" }, { "12": "b" }]);
+  });
+
   it("in the order of the chart, those that it does not name last", () => {
     const found = outlines([
       { path: box(0, 0, 220, 320), size: "more" },
@@ -298,6 +310,11 @@ describe("squares and frames", () => {
       ["c", false],
     ]);
     expect(frame(one)).not.toContainEqual(["a", true]);
+    // A corner cut off: 0.995 of its box, and 0.955.
+    const cut = (by: number): Drawn => ({ path: `M0 0L1000 0L1000 ${1000 - by}L${1000 - by} 1000L0 1000Z` });
+    const isFramed = (by: number): boolean =>
+      grouped([cut(by), one, other]).groups.some(({ id, isFrame }) => id === "a" && isFrame === true);
+    expect([isFramed(100), isFramed(300)]).toEqual([true, false]);
     // Two that lie in one another, one that is a mark, one that runs out of it.
     expect(frame(one, { path: box(20, 20, 300, 400) })).not.toContainEqual(["a", true]);
     expect(frame(one, { path: box(500, 10, 100, 190) })).not.toContainEqual(["a", true]);

@@ -4,7 +4,7 @@ import type { Pattern } from "../../../src/core/decisions/pattern";
 import type { TissueLength } from "../../../src/core/decisions/tissue";
 import { distance } from "../../../src/core/geometry/point";
 import { draftBlocks, printNest } from "../../../src/core/nest/printedNest";
-import { pointOf, type PieceName } from "../../../src/core/pattern/piece";
+import { pointNames, pointOf, type PieceName } from "../../../src/core/pattern/piece";
 import { pieceIn, setOf } from "../../../src/core/pattern/pieceSet";
 import { alsoFitted, anchorOf, fitToTissue, orderOfPlaces, toldAt } from "../../../src/core/tissue/fitToTissue";
 import { finishedQuantity } from "../../../src/core/tissue/tissueModel";
@@ -177,9 +177,8 @@ describe("other cups", () => {
     for (const [index, pieces] of again.sizes.entries())
       for (const piece of pieces) {
         const other = pieceIn(setOf(fitted.nest.sizes[index] ?? []), piece.name);
-        for (const name of ["centreNeck", "sideNeck", "sideWaist"] as const)
-          if (piece.points[name] !== undefined)
-            expect(distance(pointOf(piece, name), pointOf(other, name))).toBeLessThan(0.01);
+        for (const name of pointNames(piece))
+          expect(distance(pointOf(piece, name), pointOf(other, name))).toBeLessThan(0.01);
       }
   });
 });
