@@ -170,9 +170,9 @@ describe("a line's size", () => {
     // A step is carried on past the ends alone: 810 and 860 are each within one step, however near another's line is.
     [[800, 840, 900], 810, 0.6, 0.25],
     [[800, 840, 900], 860, 1.6, 4 / 3],
-  ])("in %j a girth of %d nearest %d is %d", (finished, wanted, near, size) => {
+  ])("in %j a girth of %d nearest %d is %d", (finished, wanted, near, at) => {
     const solved = solveLevel(finished, wanted, near);
-    expect(solved.ok ? solved.value : NaN).toBeCloseTo(size, 9);
+    expect(solved.ok ? solved.value : NaN).toBeCloseTo(at, 9);
   });
 
   it("two steps past either end at the most, and in between only where a row reaches it", () => {

@@ -220,8 +220,8 @@ describe("places on a bodice with a basque", () => {
           ]),
         ),
         edges: piece.edges.map((edge) => {
-          const named = (name: PointName): PointName => (gone.includes(name) ? "cut1" : name);
-          return { ...edge, from: named(edge.from), to: named(edge.to) };
+          const kept = (name: PointName): PointName => (gone.includes(name) ? "cut1" : name);
+          return { ...edge, from: kept(edge.from), to: kept(edge.to) };
         }),
       }));
       const left = new Set(told({ ...dressed, pieces }, atBack).map(([place]) => place));
