@@ -668,11 +668,11 @@ describe("the rest", () => {
       "openingPasses",
       "outlineClosed",
     ];
-    const named = (results: readonly CheckResult[]): readonly CheckName[] => [
+    const namesOf = (results: readonly CheckResult[]): readonly CheckName[] => [
       ...new Set(results.map(({ name }) => name)),
     ];
-    expect(named(runChecks(context))).toEqual(order);
-    expect(named(runChecks(context, "cornersSquare"))).toEqual(order.filter((name) => name !== "cornersSquare"));
+    expect(namesOf(runChecks(context))).toEqual(order);
+    expect(namesOf(runChecks(context, "cornersSquare"))).toEqual(order.filter((name) => name !== "cornersSquare"));
     expect(runChecks(context, "cornersSquare")).toEqual(
       runChecks(context).filter(({ name }) => name !== "cornersSquare"),
     );

@@ -5,6 +5,7 @@
 import { describe, expect, it } from "vitest";
 import { moveMouthEnd } from "../../../src/core/dart/mouthEnd";
 import { trueSeamAtDart } from "../../../src/core/dart/trueSeam";
+import { draftBasque } from "../../../src/core/draft/basque";
 import { draftBackBlock } from "../../../src/core/draft/backBlock";
 import { draftMeasuresFor } from "../../../src/core/draft/draftMeasures";
 import { draftFrontBlock } from "../../../src/core/draft/frontBlock";
@@ -149,8 +150,42 @@ describe("the answers to it", () => {
     expect(keys(0.4)).not.toContain("offCentre");
   });
 
-  it("move a basque's dart only where there is one", () => {
+  it("move a basque's dart only where there is one: 15 nearer the centre, and 8 back as the mouth narrows from 40 to 24", () => {
     for (const { basqueDartOff } of value.answers) expect(basqueDartOff).toBe(0);
+    const basque = draftBasque(measures, 190, { side: "front", dartLess: 6 });
+    const off = found(answered({ ...bodice, frontBasque: basque }).answers, "sideSeam").basqueDartOff;
+    expect(Math.abs(off - 7)).toBeLessThan(0.7);
+    const plain: Piece = { ...basque, darts: [] };
+    expect(found(answered({ ...bodice, frontBasque: plain }).answers, "sideSeam").basqueDartOff).toBe(0);
+    const behind = draftBasque(measures, 180, { side: "back", dartLess: 6 });
+    expect(found(answered({ ...bodice, backBasque: behind }).answers, "sideSeam").basqueDartOff).toBe(0);
+  });
+
+  it("of a side dart give back at the waist's end, at the underarm or at both", () => {
+    const side = ref("front", "sideDart");
+    const done = answerPointedDart(bodice, side, { pastBustPoint: -20, tooFarToSide: 4, pointed: "right" }, context);
+    if (!done.ok) throw new Error(done.failure.code);
+    const places = done.value.answers.map(({ key, given }) => [key, given.map(({ place }) => place)]);
+    expect(new Map(places.map(([key, at]) => [String(key), at]))).toEqual(
+      new Map([
+        ["sideSeam", ["waistEnd"]],
+        ["sharedAtEnds", ["waistEnd", "underarm"]],
+        ["underarm", ["underarm"]],
+      ]),
+    );
+    // 30 short (common practice: 20 to 40, at a cup difference of 50).
+    expect(done.value).toMatchObject({ stop: 30, shorten: 10, across: 4 });
+    // A lower underarm cuts the armhole too: two seams, and both ends three.
+    const missed = ({ fullnessOff }: DartAnswer): number => 4 * Math.abs(fullnessOff);
+    const most = ({ given }: DartAnswer): number => Math.max(...given.map(({ amount }) => Math.abs(amount)));
+    for (const [key, seams] of [
+      ["sideSeam", 1],
+      ["sharedAtEnds", 3],
+      ["underarm", 2],
+    ] as const) {
+      const answer = found(done.value.answers, key);
+      expect(answer.cost).toBeCloseTo(missed(answer) + 5 * seams + most(answer), 9);
+    }
   });
 });
 
@@ -187,6 +222,26 @@ describe("what is too much", () => {
     const works = (shorten: number): boolean =>
       answerPointedDart(bodice, waist, { pastBustPoint: shorten - 20, tooFarToSide: 0, pointed: "right" }, context).ok;
     expect([works(failure.most), works(failure.most + (2 * 320) / 1024)]).toEqual([true, false]);
+  });
+
+  it("of fullness, the fullest that a dart gives: more than was sewn, and a little more is too much", () => {
+    const failure = refused(
+      bodice,
+      waist,
+      { ...seen, pastBustPoint: 0, tooFarToSide: 0, pointed: "flat" },
+      { wantedFullness: 70 },
+    );
+    if (failure.code !== "pointedDart/too-much") throw new Error(failure.code);
+    expect(failure).toMatchObject({ what: "fullness", asked: 70 });
+    expect(failure.most).toBeGreaterThan(24.3);
+    const works = (wantedFullness: number): boolean =>
+      answerPointedDart(
+        bodice,
+        waist,
+        { pastBustPoint: 0, tooFarToSide: 0, pointed: "flat" },
+        { ...context, wantedFullness },
+      ).ok;
+    expect([works(failure.most), works(failure.most + 0.2)]).toEqual([true, false]);
   });
 
   it("of all together, the share", () => {

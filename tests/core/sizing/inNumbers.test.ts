@@ -170,9 +170,9 @@ describe("a line's size", () => {
     // A step is carried on past the ends alone: 810 and 860 are each within one step, however near another's line is.
     [[800, 840, 900], 810, 0.6, 0.25],
     [[800, 840, 900], 860, 1.6, 4 / 3],
-  ])("in %j a girth of %d nearest %d is %d", (finished, wanted, near, size) => {
+  ])("in %j a girth of %d nearest %d is %d", (finished, wanted, near, at) => {
     const solved = solveLevel(finished, wanted, near);
-    expect(solved.ok ? solved.value : NaN).toBeCloseTo(size, 9);
+    expect(solved.ok ? solved.value : NaN).toBeCloseTo(at, 9);
   });
 
   it("two steps past either end at the most, and in between only where a row reaches it", () => {
@@ -208,8 +208,8 @@ describe("a line's size", () => {
       return 800 + 40 * at;
     };
     expect(settleLevel(0.5, [800, 840], 820, measured)).toBe(0.5);
-    expect(calls).toEqual([0.5]);
     expect(settleLevel(0.5, [800, 800], 820, measured)).toBe(0.5);
+    expect(calls).toEqual([0.5]);
     expect(settleLevel(0.5, [800, 840], 820.4, () => 820)).toBe(0.5);
     // Twice as fast as the rows say: one step goes as far beyond as it was short.
     expect(settleLevel(0.5, [800, 840], 820, (at) => 780 + 80 * at + 1)).toBe(0.5);
@@ -288,6 +288,9 @@ describe("what a chart offers", () => {
     const close = offersFor({ ...chart, sizes: [size("a", 840), size("b", 860)] }, {}, false);
     expect(leastHarm(close, [0, 40.5], { value: 861, spread: SURE })).toBe(1);
     expect(leastHarm(close, [0, 41.6], { value: 861, spread: SURE })).toBe(0);
+    // With an alteration of her own none is smaller: 37 beside 38, though the second would be let be. 14 and -6 lacking, 5 let in.
+    expect(leastHarm(close, [0, 0.25], { value: 854, spread: SURE }, 5)).toBe(0);
+    expect(leastHarm(close, [0, 0.25], { value: 854, spread: SURE })).toBe(1);
     // Left alone on either: 10 and 10, the harms alike but for taking in, 2.5 less.
     expect(
       leastHarm(offersFor({ ...chart, sizes: [size("a", 840), size("b", 860)] }, {}, false), [0, 2.5], {
