@@ -202,6 +202,11 @@ describe("what stands and is asked for otherwise", () => {
     const advice = adviceOn(workOf({ ...BLOCK, shoulderLength: 142, acrossBack: 370 }, [fit("shoulderWidth", 20)]));
     expect(advice.proposals).toMatchObject([{ altered: { fit: "backWidth" }, stands: 0, amount: 25 }]);
     expect(measuresOf(advice.agreeing)).toContain("shoulderLength");
+    const both = adviceOn(workOf({ ...BLOCK, shoulderLength: 142, acrossBack: 370 }, [fit("shoulderWidth", 8)]));
+    expect(both.proposals).toMatchObject([
+      { altered: { fit: "backWidth" }, stands: 0, amount: 25 },
+      { altered: { fit: "shoulderWidth" }, stands: 8, amount: 20 },
+    ]);
   });
 });
 
