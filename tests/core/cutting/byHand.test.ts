@@ -413,14 +413,10 @@ describe("a square front at true scale", () => {
     of.map(({ a, b }) => [a.x, a.y, b.x, b.y]);
 
   it("is cut by its allowances all round but on the fold, from which its lines run straight", () => {
-    expect(made.cutting.map(({ at }) => [Math.round(at.x), Math.round(at.y)]).toSorted()).toEqual(
-      [
-        [0, -10],
-        [0, 115],
-        [120, -10],
-        [120, 115],
-      ].toSorted(),
+    expect(new Set(made.cutting.map(({ at }) => `${Math.round(at.x)} ${Math.round(at.y)}`))).toEqual(
+      new Set(["0 -10", "120 -10", "120 115", "0 115"]),
     );
+    expect(made.cutting).toHaveLength(4);
     expect(edges(made.stitch)).toEqual([
       [0, 0, 100, 0],
       [100, 0, 100, 30],

@@ -324,7 +324,7 @@ describe("a square with its dart sewn", () => {
       const beside = triangles.filter((triangle) => triangle.includes(a) && triangle.includes(b));
       const far = beside.map((triangle) => whole(triangle.find((node) => node !== a && node !== b)));
       expect(across === null ? 1 : 2).toBe(beside.length);
-      expect([...(across ?? [])].toSorted()).toEqual(far.length === 2 ? far.toSorted() : []);
+      expect(new Set(across ?? [])).toEqual(new Set(far.length === 2 ? far : []));
     }
   });
 
@@ -391,14 +391,10 @@ describe("gathers", () => {
     for (const [index, { a, b, rest }] of sewn.links.entries()) {
       const [p, q] = [placeOf(a), placeOf(b)];
       const isMouth = p.y === 100 && q.y === 100 && [p, q].every(({ x }) => x >= 30 - 1e-9 && x <= 70 + 1e-9);
-      if (isMouth) {
-        mouth += distance(p, q);
-        expect(links[index]).toEqual({ rest: 0.2 * rest, slack: true });
-      } else {
-        const isIn = wedge.contains(new Point((p.x + q.x) / 2, (p.y + q.y) / 2));
-        if (isIn) slack += 1;
-        expect(links[index]).toEqual({ rest, slack: isIn });
-      }
+      const isIn = wedge.contains(new Point((p.x + q.x) / 2, (p.y + q.y) / 2));
+      if (isMouth) mouth += distance(p, q);
+      else if (isIn) slack += 1;
+      expect(links[index]).toEqual(isMouth ? { rest: 0.2 * rest, slack: true } : { rest, slack: isIn });
     }
     expect(mouth).toBeCloseTo(40, 6);
     expect(slack).toBeGreaterThan(3);

@@ -11,7 +11,7 @@ const straight = (from: PointName, to: PointName, seam: Edge["seam"], mouthOf: E
   curve: null,
 });
 
-export const SIDE = 100;
+const SIDE = 100;
 
 /** Centre at x = 0, from (0, 0) clockwise on screen; the waist at y = 100; the bust line level at y = 30. */
 export const square: Piece = {

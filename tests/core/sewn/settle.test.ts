@@ -345,14 +345,17 @@ describe("a square front sewn on a table", () => {
   });
 
   it("is of some 380 nodes inside, whatever its size (our own choice)", () => {
+    const at = (x: number, y: number) => ({ at: piecePoint(3 * x, 3 * y), level: "bust" as const });
     const large: Piece = {
       ...square,
-      points: Object.fromEntries(
-        Object.entries(square.points).map(([name, { at, level }]) => [
-          name,
-          { at: piecePoint(3 * at.x, 3 * at.y), level },
-        ]),
-      ),
+      points: {
+        centreNeck: at(0, 0),
+        underarm: at(100, 0),
+        sideBust: at(100, 30),
+        sideWaist: at(100, 100),
+        centreWaist: at(0, 100),
+        centreBust: at(0, 30),
+      },
     };
     const [one, other] = [square, large].map((piece) => sewFront([piece], { on: "table" }));
     expect(one?.places.length).toBe(other?.places.length);

@@ -141,7 +141,7 @@ describe("steady choices", () => {
   it("lie below what was asked, all of them met, alike each time", () => {
     const [one, other] = [steadyChooser(), steadyChooser()];
     const chosen = Array.from({ length: 200 }, () => one(5));
-    expect([...new Set(chosen)].toSorted()).toEqual([0, 1, 2, 3, 4]);
+    expect(new Set(chosen)).toEqual(new Set([0, 1, 2, 3, 4]));
     expect(chosen).toEqual(Array.from({ length: 200 }, () => other(5)));
   });
 
