@@ -20,12 +20,15 @@ const isMarked = (picture: readonly string[], x: number, y: number): boolean => 
 /** A shape put on a sheet mark by mark, what falls off it left out. */
 function stamped(sheet: readonly string[], shape: readonly string[], x: number, y: number): readonly string[] {
   return sheet.map((line, row) =>
-    [...line].map((mark, column) => (mark === "#" || isMarked(shape, column - x, row - y) ? "#" : ".")).join(""),
+    line
+      .split("")
+      .map((mark, column) => (mark === "#" || isMarked(shape, column - x, row - y) ? "#" : "."))
+      .join(""),
   );
 }
 
 const meets = (sheet: readonly string[], shape: readonly string[], x: number, y: number): boolean =>
-  shape.some((line, v) => [...line].some((mark, u) => mark === "#" && isMarked(sheet, x + u, y + v)));
+  shape.some((line, v) => line.split("").some((mark, u) => mark === "#" && isMarked(sheet, x + u, y + v)));
 
 describe("rows of bits", () => {
   it("hold 32 cells to a word, each row beginning a word of its own", () => {

@@ -26,7 +26,7 @@ const shapeOf = (cells: readonly string[], kept = cells, margin = 0): Shape => {
 };
 
 const meets = (one: readonly string[], other: readonly string[], dx: number, dy: number): boolean =>
-  other.some((line, v) => [...line].some((mark, u) => mark === "#" && one[v + dy]?.[u + dx] === "#"));
+  other.some((line, v) => line.split("").some((mark, u) => mark === "#" && one[v + dy]?.[u + dx] === "#"));
 
 const anyPicture = (mostWide: number, mostHigh: number): fc.Arbitrary<readonly string[]> =>
   fc

@@ -77,7 +77,7 @@ describe("the grid of pages", () => {
 const needed = (columns: number, rows: number, ...pieces: readonly (readonly string[])[]): readonly string[] =>
   picture(
     neededPages({
-      touchedBy: pieces.map((lines) => Uint8Array.from([...lines.join("")].map((mark) => (mark === "#" ? 1 : 0)))),
+      touchedBy: pieces.map((lines) => Uint8Array.from(lines.join(""), (mark) => (mark === "#" ? 1 : 0))),
       columns,
       rows,
     }),

@@ -2,7 +2,10 @@
 import { rowsFrom, type BitRows } from "../../../src/core/sheets/bitRows";
 
 export const fromPicture = (lines: readonly string[]): BitRows =>
-  rowsFrom(Uint8Array.from([...lines.join("")].map((mark) => (mark === "#" ? 1 : 0))), lines[0]?.length ?? 0);
+  rowsFrom(
+    Uint8Array.from(lines.join(""), (mark) => (mark === "#" ? 1 : 0)),
+    lines[0]?.length ?? 0,
+  );
 
 export const drawn = ({ width, height, words, bits }: BitRows): readonly string[] =>
   Array.from({ length: height }, (_, y) =>
@@ -14,5 +17,5 @@ export const drawn = ({ width, height, words, bits }: BitRows): readonly string[
 /** Marks row by row, as a picture. */
 export const picture = (marks: Uint8Array, width: number): readonly string[] =>
   Array.from({ length: marks.length / width }, (_, row) =>
-    [...marks.slice(row * width, (row + 1) * width)].map((mark) => (mark === 1 ? "#" : ".")).join(""),
+    Array.from(marks.slice(row * width, (row + 1) * width), (mark) => (mark === 1 ? "#" : ".")).join(""),
   );

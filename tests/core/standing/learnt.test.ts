@@ -99,18 +99,17 @@ describe("the garments of a wearer that fit", () => {
 
 describe("the bases of a work", () => {
   it("are those that are kept and said to be one, the newest first", () => {
-    const kept = (id: string, more: Partial<Trial> = {}): Trial => ({
+    const closed = (id: string, more: Partial<Trial> = {}): Trial => ({
       id,
       sewn: testWork,
       observations: [],
       verdict: "keep",
       ...more,
     });
-    const [two, one] = [kept("two", { base: true }), kept("one", { base: true })];
-    expect(basesOf({ ...testWork, trials: [kept("three"), two, kept("open", { verdict: "again" }), one] })).toEqual([
-      two,
-      one,
-    ]);
+    const [two, one] = [closed("two", { base: true }), closed("one", { base: true })];
+    expect(basesOf({ ...testWork, trials: [closed("three"), two, closed("open", { verdict: "again" }), one] })).toEqual(
+      [two, one],
+    );
     expect(basesOf(testWork)).toEqual([]);
   });
 });
