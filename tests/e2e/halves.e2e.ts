@@ -6,7 +6,7 @@ test("a dart is tried another way on the other half, seen on both, printed for e
   page,
 }) => {
   await page.goto("./#darts");
-  await page.getByRole("button", { name: "Front waist dart" }).click();
+  await page.getByRole("button", { name: "Front waist dart", exact: true }).click();
   await expect(page.getByRole("radio", { name: "side by side" })).toHaveCount(0);
   await fill(page, "Shorten by", "8");
   await page.getByRole("button", { name: "Try another way on your right half", exact: true }).click();
