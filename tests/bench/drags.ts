@@ -43,7 +43,7 @@ async function openWork(page: Page, address: string, work: Work): Promise<void> 
     buffer: Buffer.from(writeWorkFile(work)),
   });
   await page.waitForFunction(
-    (name) => document.querySelector<HTMLInputElement>("input[aria-label='Name of this work']")?.value === name,
+    (name) => [...document.querySelectorAll("input")].some(({ value }) => value === name),
     work.name,
   );
   await page.keyboard.press("Escape");
