@@ -104,6 +104,15 @@ describe("a module shop", () => {
     expect(failing(shop)).toEqual([]);
   });
 
+  it("runs the file that is asked for each time", () => {
+    const shop = new ModuleShop(root, false, standIns);
+    const names = (): string[] => collect(() => void shop.load(test)).map(({ name }) => name);
+    expect([names(), names()]).toEqual([
+      ["is a fourth", "of %s 0", "of %s 1"],
+      ["is a fourth", "of %s 0", "of %s 1"],
+    ]);
+  });
+
   it("runs anew what depends on the fault, and lets the rest stand", () => {
     const shop = new ModuleShop(root, false, standIns);
     const planted = { file: "src/core/halves/half.ts", text: HALF };
