@@ -45,4 +45,4 @@ export type Job =
 
 export type Answer =
   | { readonly kind: "measured"; readonly measured: MeasuredFile }
-  | { readonly kind: "tried"; readonly outcome: Outcome };
+  | { readonly kind: "tried"; readonly outcome: Outcome; readonly ms: number };

@@ -165,7 +165,9 @@ async function tryMutant(mutant: Mutant, asked: readonly Asked[]): Promise<Outco
 
 async function answer(job: Job): Promise<Answer> {
   if (job.kind === "measure") return { kind: "measured", measured: await measure(job.file) };
-  return { kind: "tried", outcome: await tryMutant(job.mutant, job.asked) };
+  const from = spent();
+  const outcome = await tryMutant(job.mutant, job.asked);
+  return { kind: "tried", outcome, ms: spent() - from };
 }
 
 process.on("message", (job: Job) => {

@@ -169,6 +169,8 @@ interface Tried {
   readonly end: Outcome["end"] | "unreached" | "equivalent" | "not compiling";
   readonly by?: string;
   readonly why?: string;
+  /** Of the processor. */
+  readonly ms?: number;
 }
 
 const functions = new Map([...touched].map((file) => [file, functionsOf(file, shop.source(file).text)]));
@@ -197,6 +199,7 @@ await doAll(
         tried.push({
           mutant,
           end: outcome.end,
+          ms: Math.round(answer.ms),
           ...(outcome.end === "survived" ? {} : { by: outcome.by }),
           ...(outcome.end === "killed" ? { why: outcome.why } : {}),
         });
@@ -261,7 +264,14 @@ mkdirSync(join(options.out, ".."), { recursive: true });
 writeFileSync(
   options.out,
   JSON.stringify(
-    results.map((one) => ({ ...one.mutant, original: textOf(one), end: one.end, by: one.by, why: one.why })),
+    results.map((one) => ({
+      ...one.mutant,
+      original: textOf(one),
+      end: one.end,
+      by: one.by,
+      why: one.why,
+      ms: one.ms,
+    })),
     null,
     1,
   ),
