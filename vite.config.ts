@@ -146,9 +146,9 @@ export default defineConfig({
       {
         extends: true,
         test: {
-          // Each file by itself: a part of the page that was still on its way when a file ended never comes in the next.
           name: "page",
           environment: "happy-dom",
+          isolate: false,
           include: inPage,
           exclude: inPageAlone,
           setupFiles: PAGE_SETUP,
