@@ -91,6 +91,64 @@ describe("the lining of a bodice of a front and a back", () => {
   });
 });
 
+describe("a lining that cannot be walked as it is drawn", () => {
+  /** Whether it kept its ease, and whether it kept clear of the closure above the waist. */
+  const kept = (pieces: PieceSet, ease: number) => {
+    const { back } = lined(pieces, { at: "centreBack", ease });
+    return { isEased: back?.edges[1]?.curve !== null, clear: back?.points.centreNeck?.at.x };
+  };
+  /** A back whose side is longer than the front's. */
+  const longer = (by: number, [top, foot]: readonly [PointName, PointName] = ["underarm", "sideWaist"]): PieceSet =>
+    setOf(
+      (["front", "back"] as const).map((name) =>
+        piece(
+          name,
+          [
+            ["centreNeck", 0, 0, "neck"],
+            [top, 100, 0, "side"],
+            [foot, 100, name === "back" ? 300 + by : 300, "waist"],
+            ["centreWaist", 0, 300, "centre"],
+          ],
+          name === "front",
+        ),
+      ),
+    );
+
+  it("gives up its ease, and then the way to the closure: no corner moves by 6", () => {
+    // Each gives half of what they differ by, at the underarm.
+    expect(kept(longer(11.8), 4)).toEqual({ isEased: true, clear: expect.closeTo(6, 5) });
+    expect(kept(longer(11.98), 0)).toEqual({ isEased: false, clear: expect.closeTo(6, 5) });
+    expect(kept(longer(12.02), 0)).toEqual({ isEased: false, clear: expect.closeTo(0, 5) });
+    expect(kept(longer(14), 4)).toEqual({ isEased: false, clear: expect.closeTo(0, 5) });
+  });
+
+  it("gives up its ease alone where that is what moved them: 60 beside a dart", () => {
+    const darted: Piece = {
+      ...cornerPiece({
+        corners: [
+          ["centreNeck", 0, 0, "neck"],
+          ["underarm", 100, 0, "side"],
+          ["sideDartInner", 100, 120, "side", "sideDart"],
+          ["sideDartOuter", 100, 140, "side"],
+          ["sideWaist", 100, 320, "waist"],
+          ["centreWaist", 0, 320, "centre"],
+        ],
+        inside: { sideDartApex: [40, 130] },
+        darts: [dartFor("sideDart", "side")],
+      }),
+    };
+    const pieces = setOf([darted, block("back")]);
+    expect(kept(pieces, 10)).toEqual({ isEased: true, clear: expect.closeTo(6, 5) });
+    expect(kept(pieces, 60)).toEqual({ isEased: false, clear: expect.closeTo(6, 5) });
+  });
+
+  it("gives up both where a seam has no end that is free to move, and so does not walk", () => {
+    const numbered = ["corner01", "corner02"] as const;
+    expect(kept(longer(0, numbered), 4)).toEqual({ isEased: true, clear: expect.closeTo(6, 5) });
+    expect(kept(longer(5, numbered), 4)).toEqual({ isEased: false, clear: expect.closeTo(0, 5) });
+  });
+});
+
 describe("the lining of a bodice that is in two above the waist", () => {
   /** Cups and upper backs 120 deep over bands of 180. */
   const upper = (name: PieceName): Piece =>

@@ -45,7 +45,7 @@ describe("its figures", () => {
     });
   });
 
-  it("have the hem that a step needs where it leans out to less: with ease of 10, 102 over her hip at the knee", () => {
+  it("have the hem that a step needs where it would lean out to less", () => {
     // 4 · 100 · tan 4° is 28 and the ease 10; a step wants 100 of what 100 is to 380, 26.3. At the knee and beyond it wants 100.
     expect(of({ hipEase: 10 }, { skirt: shellOf(325) }).skirtFigures?.hem).toBeCloseTo(970 + 400 * tan4, 0);
     expect(of({ hipEase: 0 }, { skirt: shellOf(325) }).skirtFigures?.hem).toBeCloseTo(960 + 400 * tan4, 0);
@@ -182,6 +182,19 @@ describe("what cannot be lined", () => {
       waist: 740,
       hip: 720,
     });
+    // Hanging level, its centre is lifted or lowered by as much as lies 60 below the waist and more: 50 of 110.
+    const levelled = (front: number, back: number): unknown =>
+      failureOf(
+        {},
+        {
+          skirt: shellOf(front, 600, back),
+          body: { ...body, hipDepth: 110, toFloor: { front: 1000, side: 1000, back: 1000 } },
+        },
+      );
+    expect(levelled(650, 550)).toBeNull();
+    expect(levelled(650.1, 600)).toEqual({ code: "lining/too-long", length: 625.1, most: 625 });
+    expect(levelled(600, 655)).toEqual({ code: "lining/too-long", length: 630, most: 625 });
+    expect(levelled(600, 549)).toEqual({ code: "lining/too-short", length: 524, least: 525 });
     // (1160 + 50 − 740) / 4 − 22 in three.
     expect(failureOf({}, { body: { ...body, hip: 1160 } })).toEqual({
       code: "lining/darts-too-wide",
