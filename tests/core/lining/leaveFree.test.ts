@@ -171,7 +171,7 @@ describe("beside a seam that curves over the hip", () => {
   // Parabolas 9 wide at the middle of 180: 180 · (1 + 8/3 · (9/180)²) long but for terms in the fourth power.
   const along = 180 * (1 + (8 / 3) * (9 / 180) ** 2);
 
-  it.each(["side", "centre"] as const)("it follows the curve, and stands off it by less and less: %s", (seam) => {
+  it.each(["side", "centre"] as const)("the end follows the curve, and stands off it by less and less: %s", (seam) => {
     const free = leaveFree(hips, seam, { below: along, beside: 6 });
     const from = seam === "side" ? "sideWaist" : "centreHip";
     const inwards = seam === "side" ? -1 : 1;
