@@ -40,6 +40,8 @@ export function liningFailureWords(failure: LiningFailure, unit: LengthUnit): st
       return `The finished waist, ${formatLength(failure.waist, unit)}, leaves nothing to take in to a hip of ${formatLength(failure.hip, unit)}.`;
     case "lining/too-short":
       return `The skirt’s lining would be ${formatLength(failure.length, unit)} long; ${formatLength(failure.least, unit)} is the least for an A-line.`;
+    case "lining/too-long":
+      return `Hanging level, the skirt’s lining would be ${formatLength(failure.length, unit)} long at the centre; ${formatLength(failure.most, unit)} is the most for an A-line.`;
     case "lining/darts-too-wide":
       return `The darts of the skirt’s lining would have to take in ${formatAmount(failure.intake, unit)} each; ${formatAmount(failure.most, unit)} is the most that lies flat. Pleats take in more.`;
   }

@@ -57,3 +57,10 @@ export function madeOf(result: ReturnType<typeof draftLining>): LiningDraft {
   if (!result.ok) throw new Error(result.failure.code);
   return result.value;
 }
+
+/** Of a bodice without a skirt. */
+export const draftedOn = (
+  bodice: LiningAsked["bodice"],
+  lining: Lining,
+  closure = closed("centreBack", 180),
+): LiningDraft => madeOf(lined(lining, { bodice, skirt: null, closure }));

@@ -195,12 +195,15 @@ interface Made {
   readonly draft: SkirtDraft;
 }
 
-const withSkirt =
-  (change: Partial<Skirt>) =>
-  (dress: Dress): Dress =>
-    dress.skirt === undefined ? dress : { ...dress, skirt: { ...dress.skirt, ...change } };
+/** Of the skirt as it is by then: what goes before may have changed another tier. */
+type SkirtChange = (skirt: Skirt) => Partial<Skirt>;
 
-const skirtStep = (giveUp: GiveUp, change: Partial<Skirt>, loss: number): Step => ({
+const withSkirt =
+  (change: SkirtChange) =>
+  (dress: Dress): Dress =>
+    dress.skirt === undefined ? dress : { ...dress, skirt: { ...dress.skirt, ...change(dress.skirt) } };
+
+const skirtStep = (giveUp: GiveUp, change: SkirtChange, loss: number): Step => ({
   giveUp,
   change: withSkirt(change),
   elsewhere: [],
@@ -212,10 +215,9 @@ function tierSteps({ skirt, draft }: Made): readonly (readonly Step[])[] {
   const tiers = draft.tiers ?? [];
   return tiers.toReversed().map((figures, index) => {
     const at = tiers.length - 1 - index;
-    const change = (tier: Partial<Tier>): Partial<Skirt> =>
-      skirt.kind === "tiers"
-        ? { tiers: tiers.map((_, place) => ({ ...skirt.tiers?.[place], ...(place === at ? tier : {}) })) }
-        : {};
+    const change =
+      (tier: Partial<Tier>): SkirtChange =>
+      (before) => ({ tiers: tiers.map((_, place) => ({ ...before.tiers?.[place], ...(place === at ? tier : {}) })) });
     if (skirt.kind === "tiers" && skirt.tierCut === "wholeWidths") {
       const from = figures.panels;
       return Array.from({ length: from - 1 }, (_, less): Step => {
@@ -228,17 +230,22 @@ function tierSteps({ skirt, draft }: Made): readonly (readonly Step[])[] {
       }).filter((_, less) => ((from - 1 - less) * figures.width) / from >= LEAST_RATIO * figures.gatheredTo);
     }
     const from = figures.width / figures.gatheredTo;
-    const steps = Math.floor((from - LEAST_RATIO + SAME_POINT) / RATIO_STEP);
-    return Array.from({ length: Math.max(0, steps) }, (_, less): Step => {
-      const to = Math.round((from - RATIO_STEP * (less + 1)) / RATIO_STEP) * RATIO_STEP;
+    return stepsBelow(from, RATIO_STEP, LEAST_RATIO).map((to) => {
       const ratio = Number(to.toFixed(2));
       return skirtStep(
         { code: "remnant/ratio", tier: skirt.kind === "tiers" ? at + 1 : null, from, to: ratio },
-        skirt.kind === "tiers" ? change({ ratio }) : { ratio },
+        skirt.kind === "tiers" ? change({ ratio }) : () => ({ ratio }),
         LOSS.ratio * (1 - ratio / from),
       );
     });
   });
+}
+
+/** Whole steps below something, from the first that is less by more than nothing down to the least. */
+function stepsBelow(from: number, step: number, least: number): readonly number[] {
+  const first = Math.ceil(from / step - SAME_POINT) - 1;
+  const last = Math.ceil(least / step - SAME_POINT);
+  return Array.from({ length: Math.max(0, first - last + 1) }, (_, less) => (first - less) * step);
 }
 
 function shareSteps({ skirt, draft }: Made): readonly Step[] {
@@ -247,7 +254,7 @@ function shareSteps({ skirt, draft }: Made): readonly Step[] {
   return SHARES.filter((to) => to < from).map((to) =>
     skirtStep(
       { code: "remnant/share", from, to },
-      skirt.kind === "peplum" ? { peplumShare: to } : { share: to },
+      () => (skirt.kind === "peplum" ? { peplumShare: to } : { share: to }),
       LOSS.share * (1 - to / from),
     ),
   );
@@ -256,24 +263,19 @@ function shareSteps({ skirt, draft }: Made): readonly Step[] {
 function flareSteps({ skirt, draft }: Made): readonly Step[] {
   if (draft.flare === undefined || skirt.kind !== "aLine") return [];
   const from = degreesFrom(draft.flare);
-  const steps = Math.max(0, Math.ceil((from - LEAST_FLARE) / FLARE_STEP - SAME_POINT));
-  return Array.from({ length: steps }, (_, less) => {
-    const flare = Math.max(LEAST_FLARE, Math.ceil(from - SAME_POINT) - FLARE_STEP * (less + 1));
-    return skirtStep({ code: "remnant/flare", from, to: flare }, { flare }, LOSS.flare * (1 - flare / from));
-  });
+  return stepsBelow(from, FLARE_STEP, LEAST_FLARE).map((flare) =>
+    skirtStep({ code: "remnant/flare", from, to: flare }, () => ({ flare }), LOSS.flare * (1 - flare / from)),
+  );
 }
 
 function lengthSteps({ skirt, draft, unit }: Made): readonly Step[] {
   const from = draft.lengths.side;
-  const step = LENGTH_STEP[unit];
-  // Whole steps from the first one below, so that a length comes out that a tape has.
-  const first = Math.ceil(from / step - SAME_POINT) - 1;
-  const last = Math.ceil((from * LEAST_LENGTH) / step);
-  return Array.from({ length: Math.max(0, first - last + 1) }, (_, less) => {
-    const to = Math.round((first - less) * step * TENTHS) / TENTHS;
+  // A length comes out that a tape has.
+  return stepsBelow(from, LENGTH_STEP[unit], from * LEAST_LENGTH).map((steps) => {
+    const to = Math.round(steps * TENTHS) / TENTHS;
     return skirtStep(
       { code: "remnant/length", from, to },
-      skirt.kind === "peplum" ? { peplumLength: to } : { length: to },
+      () => (skirt.kind === "peplum" ? { peplumLength: to } : { length: to }),
       LOSS.length * (1 - to / from),
     );
   });
@@ -295,47 +297,46 @@ function furthestDrafted(work: DressDecided, steps: readonly Step[]): readonly S
     const dress = dressOf({ ...work, dress: step.change(work.dress ?? {}) });
     return dress.ok && dress.value.skirt?.ok === true;
   };
-  let [low, high] = [0, steps.length];
-  for (let round = 0; round <= steps.length && low < high; round++) {
+  const countFrom = (low: number, high: number): number => {
+    if (low === high) return low;
     const middle = Math.ceil((low + high) / 2);
-    if (isDrafted(invariant(steps[middle - 1], "step"))) low = middle;
-    else high = middle - 1;
-  }
-  return steps.slice(0, low);
+    return isDrafted(invariant(steps[middle - 1], "step")) ? countFrom(middle, high) : countFrom(low, middle - 1);
+  };
+  return steps.slice(0, countFrom(0, steps.length));
 }
 
-/**
- * The first of some steps with which it goes, what goes before given up too: found by short searches, taken to go for every
- * further step too, then proven by whole ones.
- */
+/** The first place between two with which it goes, taken to go for every further one too; beyond the last: none. */
+function* firstThatGoes(low: number, high: number, goesAt: (at: number) => LaySearch<boolean>): LaySearch<number> {
+  if (low > high) return low;
+  const at = Math.floor((low + high) / 2);
+  return (yield* goesAt(at)) ? yield* firstThatGoes(low, at - 1, goesAt) : yield* firstThatGoes(at + 1, high, goesAt);
+}
+
+const goesOn = (lay: ClothLay | null, length: Mm): lay is ClothLay => lay !== null && lay.length <= length + SAME_POINT;
+
+/** The first of some steps with which it goes, what goes before given up too: found by short searches, proven by whole ones. */
 function* leastOf(asked: Asked, before: readonly Step[], steps: readonly Step[]): LaySearch<readonly FoundWay[]> {
-  let found = steps.length;
-  let [low, high] = [0, steps.length - 1];
-  for (let round = 0; round <= steps.length && low <= high; round++) {
-    // The furthest first: where that does not go, none does.
-    const at = round === 0 ? high : Math.floor((low + high) / 2);
-    const lay = yield* laidWith(asked, [...before, invariant(steps[at], "step")], TRY_EFFORT);
-    // Nearly there: a whole search may bring it down so far.
-    const goes = lay !== null && lay.length <= asked.goal * (round === 0 ? HOPELESS : 1) + SAME_POINT;
-    if (!goes && round === 0) return [];
-    if (goes) {
-      found = at;
-      high = at - 1;
-    } else low = at + 1;
-  }
+  const last = steps.length - 1;
+  const given = (at: number): readonly Step[] => [...before, invariant(steps[at], "step")];
+  // The furthest first: where that does not go, none does. Nearly there: a whole search may bring it down so far.
+  if (!goesOn(yield* laidWith(asked, given(last), TRY_EFFORT), asked.goal * HOPELESS)) return [];
+  const found = yield* firstThatGoes(0, last - 1, function* goesAt(at) {
+    return goesOn(yield* laidWith(asked, given(at), TRY_EFFORT), asked.goal);
+  });
   // Short searches err: about what they found whole ones seek again.
-  let proven: FoundWay | null = null;
-  [low, high] = [Math.max(0, found - DOUBTED), Math.min(found + DOUBTED, steps.length - 1)];
-  for (let round = 0; round <= steps.length && low <= high; round++) {
-    const at = Math.floor((low + high) / 2);
-    const given = [...before, invariant(steps[at], "step")];
-    const lay = yield* laidWith(asked, given, 1);
-    if (lay !== null && lay.length <= asked.goal + SAME_POINT) {
-      proven = foundWay(asked.work, given, lay);
-      high = at - 1;
-    } else low = at + 1;
-  }
-  return proven === null ? [] : [proven];
+  const proven = new Map<number, FoundWay>();
+  const least = yield* firstThatGoes(
+    Math.max(0, found - DOUBTED),
+    Math.min(found + DOUBTED, last),
+    function* goesAt(at) {
+      const lay = yield* laidWith(asked, given(at), 1);
+      const goes = goesOn(lay, asked.goal);
+      if (goes) proven.set(at, foundWay(asked.work, given(at), lay));
+      return goes;
+    },
+  );
+  const way = proven.get(least);
+  return way === undefined ? [] : [way];
 }
 
 const foundWay = (work: DressDecided, steps: readonly Step[], lay: ClothLay): FoundWay => ({

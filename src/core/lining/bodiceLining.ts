@@ -97,7 +97,6 @@ function lineHalf(asked: HalfAsked): PieceSet {
 
 /** Whether truing moved its corners by no more than tenths and a few millimetres. */
 const isNear = (drawn: Piece, trued: Piece): boolean =>
-  drawn === trued ||
   pointNames(drawn).every((name) => distance(pointOf(drawn, name), pointOf(trued, name)) < LINING_TRUED_AT_MOST);
 
 interface PieceAsked extends Omit<HalfAsked, "pieces"> {

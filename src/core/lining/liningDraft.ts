@@ -40,7 +40,9 @@ export type LiningFailure =
   | { readonly code: "lining/hip-missing" }
   | { readonly code: "lining/length-missing" }
   | { readonly code: "lining/waist-over-hip"; readonly waist: Mm; readonly hip: Mm }
-  /** Too little of it would lie below the hip for an A-line. */
+  /** Too little of it would lie below the hip for an A-line, or above it at a centre that a level hem makes shorter. */
   | { readonly code: "lining/too-short"; readonly length: Mm; readonly least: Mm }
+  /** At a centre that a level hem makes longer than an A-line's waist may be lifted. */
+  | { readonly code: "lining/too-long"; readonly length: Mm; readonly most: Mm }
   /** The waist takes in more than darts can, of each; pleats take in twice that. */
   | { readonly code: "lining/darts-too-wide"; readonly intake: Mm; readonly most: Mm };

@@ -59,7 +59,7 @@ export function lineSkirt({ lining, skirt, waist, body, closure, free }: SkirtTo
     panels: 2,
     seams: { centreFront: false, centreBack: closure.place === "centreBack" },
   });
-  if (!made.ok) return fail(failureOf(made.failure, { waist, hip: hip + ease, length }));
+  if (!made.ok) return fail(failureOf(made.failure, { waist, hip: hip + ease }));
   const draft = made.value;
   const levels = cloth(draft.levels[closure.place], free);
   // Her hip line lies as far above the hem at the centre back as at the side.
@@ -122,13 +122,15 @@ function letsThrough(levels: readonly SkirtLevel[], end: Mm, hipBelow: Mm): Mm {
 
 function failureOf(
   failure: SkirtFailure,
-  { waist, hip, length }: { readonly waist: FinishedWaist; readonly hip: Mm; readonly length: Mm },
+  { waist, hip }: { readonly waist: FinishedWaist; readonly hip: Mm },
 ): LiningFailure {
   switch (failure.code) {
     case "skirt/hip-missing":
       return { code: "lining/hip-missing" };
     case "skirt/length-out-of-range":
-      return { code: "lining/too-short", length, least: failure.least };
+      return failure.length < failure.least
+        ? { code: "lining/too-short", length: failure.length, least: failure.least }
+        : { code: "lining/too-long", length: failure.length, most: failure.most };
     case "skirt/darts-too-wide":
       return { code: "lining/darts-too-wide", intake: failure.intake, most: failure.most };
     case "skirt/length-missing":
