@@ -165,7 +165,7 @@ function read(from: AsSewn, way: Way, aim: Aim, { radius }: PointedDartContext, 
 }
 
 function basqueDartOff({ base, ref }: AsSewn, pieces: PieceSet): Mm {
-  const basque = pieces[ref.piece === "front" ? "frontBasque" : "backBasque"];
+  const basque = pieces.frontBasque;
   if (ref.dart !== "waistDart" || basque === undefined || !basque.darts.some(({ name }) => name === "waistDart"))
     return 0;
   return seamBeforeDart(pieceIn(base, ref.piece), ref) - seamBeforeDart(pieceIn(pieces, ref.piece), ref);
