@@ -16,6 +16,7 @@ import type { PieceSet } from "../../../src/core/pattern/pieceSet";
 import {
   answerPointedDart,
   answersForCup,
+  seenAsSewn,
   type DartAnswer,
   type PointedDartContext,
   type SeenAtDart,
@@ -313,11 +314,11 @@ describe("the alterations of an answer", () => {
     const side = ref("front", "sideDart");
     const done = answerPointedDart(bodice, side, { pastBustPoint: -20, tooFarToSide: 0, pointed: "right" }, context);
     if (!done.ok) throw new Error(done.failure.code);
-    const end = { ...endOf(10, {}), id: "dartEnd-front-sideDart", dart: side };
+    const moved = { ...endOf(10, {}), id: "dartEnd-front-sideDart", dart: side };
     expect(Object.fromEntries(done.value.answers.map(({ key, alterations }) => [key, alterations]))).toEqual({
-      sideSeam: [{ ...end, giveBack: { waistEnd: 1 } }],
-      sharedAtEnds: [{ ...end, giveBack: { waistEnd: 0.5, underarm: 0.5 } }],
-      underarm: [{ ...end, giveBack: { underarm: 1 } }],
+      sideSeam: [{ ...moved, giveBack: { waistEnd: 1 } }],
+      sharedAtEnds: [{ ...moved, giveBack: { waistEnd: 0.5, underarm: 0.5 } }],
+      underarm: [{ ...moved, giveBack: { underarm: 1 } }],
     });
   });
 
@@ -425,6 +426,15 @@ describe("shortening alone", () => {
     expect(after?.end).toEqual({ along: expect.closeTo(20, 1), across: expect.closeTo(15, 1) });
     expect(((after?.angle ?? NaN) * 180) / Math.PI).toBeCloseTo(18.925, 1);
     expect(after?.fullness).toBeCloseTo(25.6, 1);
+  });
+});
+
+it("what the plan sees of it: the bust point 5 to the centre and 10 down from its end is 10 past and 5 too far to the side", () => {
+  const bustPoint = piecePoint(end.x - 5, end.y + 10);
+  expect(seenAsSewn(bodice, waist, { ...context, bustPoint })).toEqual({
+    pastBustPoint: expect.closeTo(10, 9),
+    tooFarToSide: expect.closeTo(5, 9),
+    pointed: "right",
   });
 });
 
