@@ -283,7 +283,7 @@ export const NEARLY_SURE = 0.9;
 /** Probability. From it on a pick is called likely. */
 export const LIKELY = 0.7;
 
-/** Probability. A stretch of the upper chest whose halves differ by less is not cut finer: so it adds to far less than chances are told to. */
+/** Probability. Two neighbouring stretches of the upper chest that differ by less are not cut finer: so it adds to far less than chances are told to. */
 export const CHANCE_OF_A_CELL = 5e-3;
 
 /** Probability. A way that is less likely than this is left out: it is told nowhere. */

@@ -106,26 +106,20 @@ const OFF_CENTRE_MOST: Mm = 20;
 
 const redraw = (key: DartAnswerKey, giveBack: GiveBack): Way => ({ key, how: "redraw", giveBack });
 
-/** Everything at the usual place. */
-const usualWay = (pieces: PieceSet, ref: DartRef): Way => {
-  const isSide = dartOf(pieceIn(pieces, ref.piece), ref.dart).seam === "side";
-  return redraw("sideSeam", isSide ? { waistEnd: 1 } : { sideSeam: 1 });
-};
-
-/** The ways that this dart has; those with another piece's dart only where there is one. */
+/** The ways that this dart has, all at the usual place first; those with another piece's dart only where there is one. */
 function waysOf(pieces: PieceSet, ref: DartRef, { toCentre }: Pick<Aim, "toCentre">): readonly Way[] {
   const places = giveBackPlaces(pieces, ref);
-  const usual = usualWay(pieces, ref);
   if (places.includes("waistEnd")) {
-    return [usual, redraw("sharedAtEnds", { waistEnd: 0.5, underarm: 0.5 }), redraw("underarm", { underarm: 1 })];
+    return [
+      redraw("sideSeam", { waistEnd: 1 }),
+      redraw("sharedAtEnds", { waistEnd: 0.5, underarm: 0.5 }),
+      redraw("underarm", { underarm: 1 }),
+    ];
   }
-  const other = pieces[ref.piece === "front" ? "back" : "front"];
-  const hasOther =
-    places.includes("otherDart") && other !== undefined && other.darts.some((d) => d.name === "waistDart");
-  const canComeToCentre =
-    ref.piece === "front" && ref.dart === "waistDart" && toCentre > SAME_LINE && toCentre <= OFF_CENTRE_MOST;
+  const hasOther = places.includes("otherDart");
+  const canComeToCentre = ref.dart === "waistDart" && toCentre > SAME_LINE && toCentre <= OFF_CENTRE_MOST;
   return [
-    usual,
+    redraw("sideSeam", { sideSeam: 1 }),
     hasOther
       ? redraw("sharedWithOther", { sideSeam: 0.5, otherDart: 0.5 })
       : redraw("sharedAtCentre", { sideSeam: 0.5, centreSeam: 0.5 }),

@@ -7,23 +7,13 @@ import type { AlterationFailure } from "../alterations/outcome/alterationFailure
 import { applyAlteration } from "../alterations/applyAlteration";
 import type { Applied } from "../alterations/outcome/applied";
 import { sewn as sewnLength } from "../alterations/redraw/giveBack";
-import { pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
+import { pieceIn, type PieceSet } from "../pattern/pieceSet";
 import { edgeLength } from "../geometry/edgeCurve";
-import { validateOutline } from "../geometry/outline";
 import { angleAt, distance, shift, type PiecePoint } from "../geometry/point";
-import { seamLength } from "../girth/seamLength";
-import { dartOf, type DartRef, type Piece, type PieceName, type SeamName } from "../pattern/piece";
+import { dartOf, type DartRef, type Piece } from "../pattern/piece";
 import { fail, ok, type Result } from "../result";
-import { curveOf, outlineOf } from "../pattern/ring";
-import {
-  DART_ASIDE_USUAL,
-  DART_STOP_LEAST,
-  DART_STOP_MOST,
-  KEPT_TO,
-  SAME_LINE,
-  SEAM_KEPT,
-  SEWN_AGREEMENT,
-} from "../tolerance";
+import { curveOf } from "../pattern/ring";
+import { KEPT_TO } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { apexOffset, axisLength } from "../dart/dartFrame";
 import { measureDart } from "../dart/measureDart";
@@ -31,6 +21,8 @@ import { dartCorners } from "../dart/moveMouth";
 import type { DartAnswerKey } from "../decisions/seenAtDart";
 import type { DartAnswer, PointedDartContext, SeamTerm } from "./pointedDartTypes";
 import type { Aim, AsSewn } from "./pointedDartAim";
+import { costOf } from "./pointedDartCost";
+import { isAsSaid } from "./pointedDartPromise";
 
 /** How an answer goes about it. */
 export interface Way {
@@ -41,24 +33,6 @@ export interface Way {
 
 /** Rounds in which the mouth is corrected; each leaves well under a tenth of the error. */
 const ROUNDS = 5;
-/** Seams that are sewn to other pieces' and that no answer may change in length. */
-const KEPT_SEAMS: readonly SeamName[] = ["side", "waist", "underBust"];
-
-/** What an answer costs, by our own choice; each 1 is as bad as a seam moved by 1 mm. */
-const COST_OF_FULLNESS = 4;
-const COST_OF_SEAM = 5;
-const COST_OF_BUST = 0.5;
-/** A dart on another piece is cut on two sides, and the basque's with it; a lower underarm cuts the armhole, too. */
-const SEAMS_AT: Readonly<Record<GiveBackPlace, number>> = {
-  sideSeam: 1,
-  waistEnd: 1,
-  centreSeam: 1,
-  otherDart: 2,
-  underarm: 2,
-  armholeEnd: 1,
-  neckEnd: 1,
-  centreEnd: 1,
-};
 
 type Unmade = { readonly because: AlterationFailure | null };
 
@@ -89,14 +63,16 @@ function solve(from: AsSewn, way: Way, aim: Aim, context: PointedDartContext, ho
     const missed = wanted - angleAt(apex, inner, outer);
     // No closer than the amounts are kept to.
     if (Math.abs(missed) * distance(apex, inner) < KEPT_TO) break;
-    const next = aimed + missed;
-    if (!(next > 0 && next < Math.PI)) return fail({ because: null });
-    aimed = radians(next);
+    aimed = radians(aimed + missed);
   }
   const made = make(from, way, aim, context, hold, aimed);
   if (!made.ok) return fail({ because: made.failure });
   const answer = read(from, way, aim, context, made.value);
-  return isAsSaid(from, aim, answer, made.value) ? ok(answer) : fail({ because: null });
+  const { pieces } = made.value;
+  const { fullnessOff, figures } = answer;
+  return isAsSaid(from.base, from.ref, { pieces, figures: figures.after, fullnessOff, stop: aim.stop })
+    ? ok(answer)
+    : fail({ because: null });
 }
 
 /** The angle of the cone of that height: the inverse of `coneHeight`; null where no dart that can be drawn gives it. */
@@ -189,7 +165,7 @@ function read(from: AsSewn, way: Way, aim: Aim, { radius }: PointedDartContext, 
 }
 
 function basqueDartOff({ base, ref }: AsSewn, pieces: PieceSet): Mm {
-  const basque = pieces[ref.piece === "front" ? "frontBasque" : "backBasque"];
+  const basque = pieces.frontBasque;
   if (ref.dart !== "waistDart" || basque === undefined || !basque.darts.some(({ name }) => name === "waistDart"))
     return 0;
   return seamBeforeDart(pieceIn(base, ref.piece), ref) - seamBeforeDart(pieceIn(pieces, ref.piece), ref);
@@ -231,59 +207,6 @@ function sumOf(
     { kind: "smoothed", amount: after - total(terms.map(({ amount }) => amount)) },
     { kind: "after", amount: after },
   ];
-}
-
-/** What an answer moves: what it takes (or lets out) where, and what comes off the centre-front seam. */
-interface Moves {
-  readonly given: DartAnswer["given"];
-  readonly offCentre: Mm;
-  readonly centreNowSeam: boolean;
-}
-
-/**
- * What an answer costs, by our own choice: the fullness it misses (a bust is seen and a seam is not), the seams that must be
- * cut anew, the farthest that one moves, and bust girth lost, which eats ease.
- */
-function costOf(fullnessOff: Mm, { given, offCentre, centreNowSeam }: Moves): number {
-  const seams =
-    total(given.filter(({ amount }) => Math.abs(amount) >= KEPT_TO).map(({ place }) => SEAMS_AT[place])) +
-    (centreNowSeam ? 1 : 0);
-  const farthest = Math.max(0, Math.abs(offCentre), ...given.map(({ amount }) => Math.abs(amount)));
-  return (
-    COST_OF_FULLNESS * Math.abs(fullnessOff) + COST_OF_SEAM * seams + farthest + COST_OF_BUST * 2 * Math.abs(offCentre)
-  );
-}
-
-/** What is promised of every answer, measured on its pieces. */
-function isAsSaid(
-  { ref, base }: AsSewn,
-  { stop }: Aim,
-  { figures: { after }, fullnessOff }: DartAnswer,
-  { pieces }: Made,
-): boolean {
-  const { along: short, across } = after.end ?? { along: -Infinity, across: 0 };
-  return (
-    Math.abs(sewnLength(pieces, ref) - sewnLength(base, ref)) < SEAM_KEPT &&
-    Math.abs(after.legInner - after.legOuter) < SEWN_AGREEMENT &&
-    short >= DART_STOP_LEAST &&
-    short <= DART_STOP_MOST &&
-    Math.abs(short - stop) < SAME_LINE &&
-    Math.abs(across) <= DART_ASIDE_USUAL &&
-    Math.abs(fullnessOff) < SAME_LINE &&
-    piecesOf(pieces).every(({ name }) => base[name] === pieces[name] || isSound(base, pieces, ref, name))
-  );
-}
-
-/** A piece that can be cut, its seams to other pieces as long as they were. */
-function isSound(base: PieceSet, pieces: PieceSet, ref: DartRef, name: PieceName): boolean {
-  const [was, is] = [pieceIn(base, name), pieceIn(pieces, name)];
-  const own = dartOf(pieceIn(base, ref.piece), ref.dart).seam;
-  // The dart's own seam is summed over the pieces that share it; the basque's waist goes with the bodice's.
-  const kept = KEPT_SEAMS.filter((seam) => seam !== own);
-  return (
-    validateOutline(outlineOf(is)).length <= validateOutline(outlineOf(was)).length &&
-    kept.every((seam) => Math.abs(seamLength(is, seam) - seamLength(was, seam)) < SEAM_KEPT)
-  );
 }
 
 const total = (amounts: readonly Mm[]): Mm => amounts.reduce((a, b) => a + b, 0);

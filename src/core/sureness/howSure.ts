@@ -42,7 +42,7 @@ export interface HowSure {
   readonly sizes: readonly Chance[];
   /** Where no upper chest was taken: the base sizes that what it probably is would pick; empty where nothing tells it. */
   readonly sizesGuessed: readonly Chance[];
-  /** Empty where the pattern has no cup versions, or nothing tells them. */
+  /** Empty where the pattern has no cup versions. */
   readonly cups: readonly Chance[];
   readonly bust: Readonly<Record<BustDone, number>>;
   /** No upper chest was taken: `cups` go by what it probably is, and the plan does not. */
@@ -82,7 +82,7 @@ export interface Girths {
   readonly bust: Taken;
   /** null: not taken. */
   readonly upperChest: Taken | null;
-  /** What the other measures say of the upper chest, where it was not taken. */
+  /** What the other measures say of the upper chest; null where it was taken, or where they say nothing. */
   readonly estimate: Taken | null;
 }
 
@@ -99,25 +99,23 @@ export function howSure(work: SureInputs): Result<HowSure, PlanFailure> {
   const known = ownPicksOf(chart, picks);
   if (!known.ok) return known;
   const own = known.value;
-  const { upperChest, estimate } = girths;
+  const { estimate } = girths;
   const ways = waysOf(chart, girths, own);
   // Taken as independent, though the estimate leans on the bust too: it is much the wider of the two, so little is lost.
-  const told =
-    upperChest === null && estimate !== null ? waysOf(chart, { ...girths, upperChest: estimate }, own) : ways;
-  const isTold = upperChest !== null || estimate !== null;
+  const told = estimate === null ? ways : waysOf(chart, { ...girths, upperChest: estimate }, own);
   const picked = pickedOf(chart, girths, own);
   const sizes = marginal(ways, ({ size }) => size);
-  const cups = chart.cups.length === 0 || !isTold ? [] : marginal(told, ({ cup }) => cup);
+  const cups = chart.cups.length === 0 ? [] : marginal(told, ({ cup }) => cup);
   const bust = { nothing: shareOf(ways, "nothing"), full: shareOf(ways, "full"), small: shareOf(ways, "small") };
   const lines = linesOf(work, offer.value, girths, own);
   const isOff = picked.size === null;
   return ok({
     ways,
     sizes,
-    sizesGuessed: upperChest === null && estimate !== null ? marginal(told, ({ size }) => size) : [],
+    sizesGuessed: estimate === null ? [] : marginal(told, ({ size }) => size),
     cups,
     bust,
-    cupsGuessed: upperChest === null && estimate !== null,
+    cupsGuessed: estimate !== null,
     own: { baseSize: own.baseSize !== undefined, cup: own.cup !== undefined, bust: own.bustAlteration !== undefined },
     picked,
     runnerUp: runnerUpOf(ways, picked),
@@ -154,7 +152,7 @@ function runnerUpOf(ways: readonly Way[], picked: WayTaken): RunnerUp | null {
 }
 
 function suretyAmong(chances: readonly Chance[], label: string | null): Surety | null {
-  if (label === null || chances.length === 0) return null;
+  if (label === null) return null;
   return suretyOf(chances.find((chance) => chance.label === label)?.probability ?? 0);
 }
 

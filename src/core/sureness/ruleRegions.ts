@@ -87,10 +87,11 @@ interface Spreads extends OwnPicks {
   readonly about: number;
 }
 
-/** Cells of the upper chest are cut finer wherever the rule is not the same all over one. */
+/** Cells of the upper chest are cut finer wherever the rule is not the same in one and in the next. */
 const CELLS_IN_A_SPREAD = 2;
 const WIDEST_CELL: Mm = 8;
-const NARROWEST_CELL: Mm = 0.4;
+/** One no wider than this is not cut. */
+const NARROWEST_CELL: Mm = 0.2;
 /** Standard deviations either way that are looked through: all but some 1e-6 of a normal value lies nearer. */
 const FURTHEST = 5;
 const ABOUT: Mm = 40;
@@ -142,7 +143,7 @@ export function waysOf(chart: SizeChart, girths: TakenGirths, own: OwnPicks = {}
 /**
  * Probability of each way of the chart's rule, in an order of its own; the first is to be off the chart.
  *
- * @param isRough quicker by far, and out by a hundredth at the most: good enough where many are averaged
+ * @param isRough quicker by far, and out by a few hundredths at the most: good enough where many are averaged
  */
 export function chancesOf(
   chart: SizeChart,
@@ -171,36 +172,45 @@ export function chancesOf(
   return { ways: regions.ways, chances };
 }
 
-function addCells(regions: Regions, chest: Taken, bust: Taken, isRough: boolean, sums: number[]): void {
-  const reach = FURTHEST * chest.spread;
-  for (const cell of regions.cells) {
-    if (cell.to < chest.value - reach || cell.from > chest.value + reach) continue;
-    if (isRough) for (const half of halvesOf(cell)) addHalf(regions, half, chest, bust, sums);
-    else addCell(regions, cell, chest, bust, sums);
-  }
+/** A stretch of the upper chest with the chances in it. */
+interface Weighed {
+  readonly cell: Cell;
+  readonly chances: readonly number[];
+  readonly weight: number;
 }
 
-/** Adds a cell by its halves; each is cut again where the chances in the two are not alike. */
-function addCell(regions: Regions, cell: Cell, chest: Taken, bust: Taken, sums: number[]): void {
-  const halves = halvesOf(cell).map((half) => {
+function addCells(regions: Regions, chest: Taken, bust: Taken, isRough: boolean, sums: number[]): void {
+  const reach = FURTHEST * chest.spread;
+  const weigh = (cell: Cell): Weighed => {
     const chances: number[] = [];
-    addHalf(regions, half, chest, bust, chances);
-    return { half, chances };
-  });
-  const weights = halves.map(({ chances }) => chances.reduce((all, chance) => all + chance, 0));
-  const whole = (weights[0] ?? 0) + (weights[1] ?? 0);
-  const isAlike = regions.ways.every((_, way) => {
-    const [one, other] = halves.map(({ chances }, at) => (chances[way] ?? 0) / (weights[at] ?? 0));
-    return !(Math.abs((one ?? 0) - (other ?? 0)) * whole > CHANCE_OF_A_CELL);
-  });
-  if (isAlike || cell.to - cell.from <= NARROWEST_CELL) {
-    for (const { chances } of halves)
-      chances.forEach((chance, way) => {
-        sums[way] = (sums[way] ?? 0) + chance;
-      });
-    return;
+    addHalf(regions, cell, chest, bust, chances);
+    return { cell, chances, weight: chances.reduce((all, chance) => all + chance, 0) };
+  };
+  const near = regions.cells.filter(({ from, to }) => to >= chest.value - reach && from <= chest.value + reach);
+  let stretches = near.flatMap(halvesOf).map(weigh);
+  // Where two neighbours are not alike the rule changes between their middles: in the one or in the other.
+  for (let isFine = isRough; !isFine;) {
+    const isCut = stretches.map(
+      (one, at) =>
+        one.cell.to - one.cell.from > NARROWEST_CELL &&
+        (differ(regions, one, stretches[at - 1]) || differ(regions, one, stretches[at + 1])),
+    );
+    isFine = !isCut.includes(true);
+    stretches = stretches.flatMap((one, at) => (isCut[at] === true ? halvesOf(one.cell).map(weigh) : [one]));
   }
-  for (const { half } of halves) addCell(regions, half, chest, bust, sums);
+  for (const { chances } of stretches)
+    chances.forEach((chance, way) => {
+      sums[way] = (sums[way] ?? 0) + chance;
+    });
+}
+
+/** Whether taking one stretch for the other would show. */
+function differ({ ways }: Regions, one: Weighed, other: Weighed | undefined): boolean {
+  if (other === undefined) return false;
+  return ways.some((_, way) => {
+    const off = (one.chances[way] ?? 0) / one.weight - (other.chances[way] ?? 0) / other.weight;
+    return Math.abs(off) * (one.weight + other.weight) > CHANCE_OF_A_CELL;
+  });
 }
 
 function halvesOf(cell: Cell): readonly [Cell, Cell] {

@@ -3,6 +3,7 @@
  * to the side. Costs by the weights as they are written (our own choice, no source).
  */
 import { describe, expect, it } from "vitest";
+import type { DartRedraw, GiveBack, Hold } from "../../../src/core/decisions/alteration";
 import { moveMouthEnd } from "../../../src/core/dart/mouthEnd";
 import { trueSeamAtDart } from "../../../src/core/dart/trueSeam";
 import { draftBasque } from "../../../src/core/draft/basque";
@@ -15,11 +16,13 @@ import type { PieceSet } from "../../../src/core/pattern/pieceSet";
 import {
   answerPointedDart,
   answersForCup,
+  seenAsSewn,
   type DartAnswer,
   type PointedDartContext,
   type SeenAtDart,
 } from "../../../src/core/pointedDart/pointedDart";
 import { sideDartFront } from "../../../src/core/style/sideDartStyle";
+import { seamByBezierJs } from "../../support/independent";
 import { ref } from "../../support/works";
 
 const measures = draftMeasuresFor(
@@ -250,4 +253,269 @@ describe("what is too much", () => {
     expect(failure.share).toBeGreaterThan(0);
     expect(failure.share).toBeLessThan(135 / 520);
   });
+});
+
+describe("the alterations of an answer", () => {
+  const altered = (pieces: PieceSet, more: Partial<PointedDartContext> = {}, what = seen) =>
+    Object.fromEntries(answered(pieces, more, what).answers.map(({ key, alterations }) => [key, alterations] as const));
+  const place = (by: number, giveBack: GiveBack, how: "redraw" | "offCentreSeam" = "redraw") => ({
+    kind: "dartPlace",
+    id: "dartPlace-front-waistDart",
+    dart: waist,
+    by,
+    how,
+    giveBack,
+  });
+  const mouth = (each: number, giveBack: GiveBack) => ({
+    kind: "dartMouth",
+    id: "dartMouth-front-waistDart",
+    dart: waist,
+    inner: each,
+    outer: each,
+    giveBack,
+  });
+  const endOf = (shorten: number, giveBack: GiveBack, hold: Hold = "fullness") => ({
+    kind: "dartEnd",
+    id: "dartEnd-front-waistDart",
+    dart: waist,
+    shorten,
+    across: 0,
+    hold,
+    giveBack,
+  });
+
+  it("are its place, its mouth and its end, each with where it gives back", () => {
+    // 20 mm of fullness are 360° · (1 − √(1 − (20/80)²)) = 11.431°: 32.03 wide at 160, so 3.98 less at each side.
+    const all = (how: "redraw" | "offCentreSeam", giveBack: GiveBack) => [
+      place(15, giveBack, how),
+      mouth(-4, giveBack),
+      endOf(40, giveBack),
+    ];
+    expect(altered(bodice)).toEqual({
+      sideSeam: all("redraw", { sideSeam: 1 }),
+      sharedWithOther: all("redraw", { sideSeam: 0.5, otherDart: 0.5 }),
+      offCentre: all("offCentreSeam", { sideSeam: 1 }),
+    });
+    const further = altered(bodice, {}, { ...seen, tooFarToSide: -14 });
+    expect(further.sharedAtCentre?.[0]).toEqual(place(-14, { sideSeam: 0.5, centreSeam: 0.5 }));
+    expect(altered({ front }).sharedAtCentre?.[0]).toEqual(place(15, { sideSeam: 0.5, centreSeam: 0.5 }));
+  });
+
+  it("are no more than are needed: the place alone, the mouth alone, the end alone", () => {
+    const one = (pastBustPoint: number, tooFarToSide: number, pointed: SeenAtDart["pointed"]) =>
+      altered(bodice, {}, { pastBustPoint, tooFarToSide, pointed }).sideSeam;
+    // A little way along the seam, where its bend does not show.
+    expect(one(-20, 4, "right")).toEqual([place(4, { sideSeam: 1 })]);
+    expect(one(-20, 0, "pointed")).toEqual([mouth(-4, { sideSeam: 1 })]);
+    expect(one(0, 0, "right")).toEqual([endOf(20, { sideSeam: 1 })]);
+  });
+
+  it("of a side dart give back at the lower end, at the upper or at both by halves", () => {
+    const side = ref("front", "sideDart");
+    const done = answerPointedDart(bodice, side, { pastBustPoint: -20, tooFarToSide: 0, pointed: "right" }, context);
+    if (!done.ok) throw new Error(done.failure.code);
+    const moved = { ...endOf(10, {}), id: "dartEnd-front-sideDart", dart: side };
+    expect(Object.fromEntries(done.value.answers.map(({ key, alterations }) => [key, alterations]))).toEqual({
+      sideSeam: [{ ...moved, giveBack: { waistEnd: 1 } }],
+      sharedAtEnds: [{ ...moved, giveBack: { waistEnd: 0.5, underarm: 0.5 } }],
+      underarm: [{ ...moved, giveBack: { underarm: 1 } }],
+    });
+  });
+
+  it("of a dart that is to become far shorter hold its fullness: a seventh of its length, a seventh of its width", () => {
+    // Legs and mouth alike come to 25.5/160; the dart was 40 wide.
+    const value = answered(bodice, {}, { pastBustPoint: 114.5, tooFarToSide: 0, pointed: "right" });
+    const side = found(value.answers, "sideSeam");
+    expect(side.alterations).toEqual([endOf(134.5, { sideSeam: 1 })]);
+    expect(side.figures.after.intake).toBeCloseTo((40 * 25.5) / 160, 1);
+  });
+
+  it("of a short one that would be too narrow meanwhile set the mouth that it will have, and hold that", () => {
+    // 12 mm of fullness are 4.073°: at 26 long 1.85 wide, which nobody can sew; at 120 long 8.53, that is 1.27 more at each side than 6.
+    const value = answered(
+      { ...bodice, front: planted(6, 26) },
+      { wantedFullness: 12 },
+      { pastBustPoint: -114, tooFarToSide: 0, pointed: "pointed" },
+    );
+    const side = found(value.answers, "sideSeam");
+    expect(side.alterations).toEqual([mouth(1.3, { sideSeam: 1 }), endOf(-94, { sideSeam: 1 }, "mouth")]);
+    expect(side.figures.after.intake).toBeCloseTo(8.6, 1);
+    // It takes 2.6 mm of seam, let out at the side.
+    expect(side.freed).toBeCloseTo(-2.6, 1);
+    expect(Math.abs((side.given[0]?.amount ?? NaN) + 2.6)).toBeLessThan(0.2);
+  });
+
+  it("bring it to the angle wanted to a tenth at the end of a leg, where a wide mouth runs round the bent seam, too", () => {
+    // Half of the radius: 360° · (1 − √(3/4)) = 48.231°.
+    const value = answered(bodice, { wantedFullness: 40 }, { pastBustPoint: 0, tooFarToSide: 0, pointed: "flat" });
+    const { after } = found(value.answers, "sideSeam").figures;
+    expect(Math.abs(after.angle - (48.231 * Math.PI) / 180) * after.legInner).toBeLessThan(0.1);
+    expect(after.end).toEqual({ along: expect.closeTo(20, 1), across: expect.closeTo(0, 1) });
+  });
+});
+
+describe("the seam's sum", () => {
+  it("has the centre front only where something comes off it, and a term for each place that gives", () => {
+    const terms = ({ sum }: DartAnswer) => sum.map((term) => ("place" in term ? term.place : term.kind));
+    const { answers } = answered(bodice);
+    expect(terms(found(answers, "sideSeam"))).toEqual(["before", "mouth", "sideSeam", "smoothed", "after"]);
+    expect(terms(found(answers, "sharedWithOther"))).toEqual([
+      "before",
+      "mouth",
+      "sideSeam",
+      "otherDart",
+      "smoothed",
+      "after",
+    ]);
+    expect(terms(found(answers, "offCentre"))).toEqual([
+      "before",
+      "mouth",
+      "offCentre",
+      "sideSeam",
+      "smoothed",
+      "after",
+    ]);
+    expect(found(answers, "offCentre").sum[2]).toEqual({ kind: "offCentre", amount: expect.closeTo(-15, 6) });
+  });
+
+  it("begins and ends with both waists, as bezier-js measures them", () => {
+    const before = seamByBezierJs(front, "waist") + seamByBezierJs(draftBackBlock(measures), "waist");
+    for (const { sum } of answered(bodice).answers) expect(sum[0]?.amount).toBeCloseTo(before, 3);
+    // No back: the front's alone.
+    const [alone] = answered({ front }).answers;
+    expect(alone?.sum[0]?.amount).toBeCloseTo(seamByBezierJs(front, "waist"), 3);
+  });
+});
+
+describe("answers that are nearly one", () => {
+  const keys = (pastBustPoint: number, tooFarToSide = 0) =>
+    answered(bodice, {}, { pastBustPoint, tooFarToSide, pointed: "right" }).answers.map(({ key }) => key);
+
+  it("where no place gives more than half a millimetre, the usual one stands for them", () => {
+    // Shortened by 1 of 160 the mouth of 40 sets a quarter free, by 1.6 four tenths.
+    expect(keys(-19)).toEqual(["sideSeam"]);
+    expect(keys(-18.4)).toEqual(["sideSeam"]);
+    // By 3, three quarters: more at the side alone, less where it is shared; those two stand for each other.
+    expect(keys(-17)).toEqual(["sideSeam", "sharedWithOther"]);
+    // By 4.8, 1.2: shared, each gives more than half.
+    expect(new Set(keys(-15.2))).toEqual(new Set(["sideSeam", "sharedWithOther", "sharedAtCentre"]));
+  });
+
+  it("off the centre front is another answer even so: 16 of the 16 set free come off there", () => {
+    const { answers } = answered(bodice, {}, { ...seen, tooFarToSide: 16 });
+    expect(answers.map(({ key }) => key)).toEqual(["sideSeam", "sharedWithOther", "offCentre"]);
+    expect(Math.abs(found(answers, "offCentre").given[0]?.amount ?? NaN)).toBeLessThan(0.5);
+    // Nothing to share anywhere, and 10 to come off.
+    expect(new Set(keys(-20, 10))).toEqual(new Set(["sideSeam", "offCentre"]));
+  });
+});
+
+describe("shortening alone", () => {
+  const naive = (pastBustPoint: number) =>
+    answered(bodice, {}, { pastBustPoint, tooFarToSide: 15, pointed: "right" }).naive;
+
+  it("is told from half a millimetre on, shorter or longer", () => {
+    expect([naive(-19.6), naive(-20), naive(-20.4)]).toEqual([null, null, null]);
+    expect([naive(-19.5)?.shorten, naive(-20.5)?.shorten]).toEqual([0.5, -0.5]);
+  });
+
+  it("ends at the stop, as far to the side as before: 40 over 120 is 18.925°, 25.60 mm of fullness", () => {
+    const { before, after } = naive(20)?.figures ?? {};
+    expect(before).toMatchObject({ intake: expect.closeTo(40, 6), legInner: expect.closeTo(Math.hypot(160, 20), 6) });
+    expect(before?.end).toEqual({ along: expect.closeTo(-20, 6), across: expect.closeTo(15, 6) });
+    expect(after?.end).toEqual({ along: expect.closeTo(20, 1), across: expect.closeTo(15, 1) });
+    expect(((after?.angle ?? NaN) * 180) / Math.PI).toBeCloseTo(18.925, 1);
+    expect(after?.fullness).toBeCloseTo(25.6, 1);
+  });
+});
+
+it("what the plan sees of it: the bust point 5 to the centre and 10 down from its end is 10 past and 5 too far to the side", () => {
+  const bustPoint = piecePoint(end.x - 5, end.y + 10);
+  expect(seenAsSewn(bodice, waist, { ...context, bustPoint })).toEqual({
+    pastBustPoint: expect.closeTo(10, 9),
+    tooFarToSide: expect.closeTo(5, 9),
+    pointed: "right",
+  });
+});
+
+describe("redrawn before", () => {
+  const own = (how: "redraw" | "offCentreSeam", by: number): DartRedraw => ({
+    kind: "dartPlace",
+    id: "dartPlace-front-waistDart",
+    dart: waist,
+    by,
+    how,
+    giveBack: { sideSeam: 1 },
+  });
+  const what: SeenAtDart = { pastBustPoint: 0, tooFarToSide: 4, pointed: "right" };
+
+  it("what is seen is seen from the dart as sewn, and reckoned from the dart before it", () => {
+    for (const existing of [own("redraw", 8), own("offCentreSeam", 8)]) {
+      const value = answered(bodice, { existing: [existing] }, what);
+      const side = found(value.answers, "sideSeam");
+      expect(side.figures.before.end).toEqual({ along: expect.closeTo(0, 6), across: expect.closeTo(4, 6) });
+      expect(side.figures.after.end).toEqual({ along: expect.closeTo(20, 0), across: expect.closeTo(0, 0) });
+      // 8 and 4 to the centre; off the seam, the dart stayed where it was and the centre came to it: from the fold it is as far.
+      expect(side.alterations[0]).toEqual(own("redraw", 12));
+    }
+  });
+
+  it("what could not be made was not sewn", () => {
+    const value = answered(bodice, { existing: [own("redraw", 400), own("redraw", 8)] }, what);
+    expect(found(value.answers, "sideSeam").alterations[0]).toEqual(own("redraw", 12));
+    expect(answered(bodice, { existing: [own("redraw", 400)] }, what)).toEqual(answered(bodice, {}, what));
+  });
+});
+
+describe("the most that works", () => {
+  const most = (what: SeenAtDart, more: Partial<PointedDartContext> = {}) => {
+    const failure = refused(bodice, waist, what, more);
+    if (failure.code === "pointedDart/no-such-dart" || failure.code === "pointedDart/not-this-dart")
+      throw new Error(failure.code);
+    return failure;
+  };
+  const works = (what: SeenAtDart): boolean => answerPointedDart(bodice, waist, what, context).ok;
+
+  it("aside, is found by ten halvings; what stands in the way is the end of the seam", () => {
+    const failure = most({ pastBustPoint: 0, tooFarToSide: 160, pointed: "right" });
+    if (failure.code !== "pointedDart/too-much") throw new Error(failure.code);
+    expect(failure).toMatchObject({ what: "aside", asked: 160, because: { code: "alteration/off-the-seam" } });
+    const steps = (failure.most / 160) * 1024;
+    expect(steps).toBeCloseTo(Math.round(steps), 9);
+    const aside = (tooFarToSide: number) => works({ pastBustPoint: 0, tooFarToSide, pointed: "right" });
+    expect([aside(failure.most), aside(failure.most + 160 / 1024)]).toEqual([true, false]);
+  });
+
+  it("in length, comes to 25 mm of dart left; in thousandths of what was asked", () => {
+    const failure = most({ pastBustPoint: 300, tooFarToSide: 5, pointed: "right" });
+    if (failure.code !== "pointedDart/too-much") throw new Error(failure.code);
+    expect(failure).toMatchObject({ what: "length", asked: 320 });
+    const steps = (failure.most / 320) * 1024;
+    expect(steps).toBeCloseTo(Math.round(steps), 9);
+    expect(135 - failure.most).toBeLessThan(0.5);
+  });
+
+  it("together, is the share of length, place and fullness", () => {
+    const what = (share: number): SeenAtDart => ({
+      pastBustPoint: 520 * share - 20,
+      tooFarToSide: 400 * share,
+      pointed: "right",
+    });
+    const failure = most(what(1));
+    if (failure.code !== "pointedDart/together-too-much") throw new Error(failure.code);
+    expect(failure.share * 1024).toBe(Math.round(failure.share * 1024));
+    expect(failure.because).not.toBeNull();
+    expect([works(what(failure.share)), works(what(failure.share + 1 / 1024))]).toEqual([true, false]);
+  });
+});
+
+it("a basque's dart is moved by the waist dart alone, as far as its inner end is nearer the centre", () => {
+  const frontBasque = draftBasque(measures, 190, { side: "front", dartLess: 6 });
+  const withBasque: PieceSet = { ...bodice, frontBasque };
+  const what: SeenAtDart = { pastBustPoint: -20, tooFarToSide: 12, pointed: "right" };
+  // Moved along the seam, its mouth as wide: the inner end comes 12 nearer.
+  expect(found(answered(withBasque, {}, what).answers, "sideSeam").basqueDartOff).toBeCloseTo(12, 0);
+  const done = answerPointedDart(withBasque, ref("front", "sideDart"), what, context);
+  if (!done.ok) throw new Error(done.failure.code);
+  expect(done.value.answers.map(({ basqueDartOff }) => basqueDartOff)).toEqual([0, 0, 0]);
 });

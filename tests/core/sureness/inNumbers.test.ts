@@ -32,6 +32,7 @@ const girths = (bust: number, spread: number, upperChest: number | null, chestSp
   bust: { value: bust, spread },
   upperChest: upperChest === null ? null : { value: upperChest, spread: chestSpread },
 });
+const noCups: SizeChart = { ...testWork.pattern.chart, cups: [] };
 const ONE = 0.841345;
 const THREE = 0.99865;
 
@@ -193,7 +194,6 @@ describe("a reading that is doubted", () => {
 
 describe("what to measure next", () => {
   const five = (value: number): readonly number[] => [value, value, value, value, value];
-  const noCups = { ...testWork.pattern.chart, cups: [] };
   const next = (readings: Readings, work: Partial<typeof testWork> = {}) =>
     nextMeasure({ ...testWork, tapes: [{ readings }], ...work });
   const settled: Readings = { bustGirth: five(905), upperChestGirth: five(830) };
@@ -258,6 +258,63 @@ describe("what to measure next", () => {
     expect(Math.abs((again?.after ?? NaN) - (0.5 + Math.atan(Math.sqrt(2 / 3)) / Math.PI))).toBeLessThan(0.01);
     // With four there is no room for two more.
     expect(next({ bustGirth: [892, 892, 892, 892], upperChestGirth: five(830) }, work)).toEqual([]);
+  });
+
+  const noCupWork = { pattern: { ...testWork.pattern, chart: noCups } };
+  /** Where new means of two more readings may lie, in standard deviations, and how likely: an even row, the ends left out. */
+  const row = (steps: number) =>
+    Array.from({ length: steps }, (_, at) => ((at + 0.5) / steps) * 7 - 3.5).map((z) => ({
+      z,
+      weight: Math.exp((-z * z) / 2),
+    }));
+  const best = (of: SizeChart, bust: number, spread: number, chest: number, chestSpread: number): number =>
+    waysOf(of, girths(bust, spread, chest, chestSpread))[0]?.probability ?? NaN;
+
+  it("an upper chest never taken is then known to 12 over √2, and is to be expected about where the others put it", () => {
+    const readings: Readings = { bustGirth: five(880), waistGirth: [752], hipGirth: [1034] };
+    const work = { ...testWork, ...noCupWork, tapes: [{ readings }] };
+    const { value, spread } = sureOf(work).girths.estimate ?? { value: NaN, spread: NaN };
+    // Five that agree: (4 · 10² + 0)/8, over five.
+    const bust = Math.sqrt(400 / 8 / 5);
+    const then = 12 / Math.SQRT2;
+    const by = Math.sqrt(spread ** 2 - then ** 2);
+    const places = row(60);
+    const all = places.reduce((sum, { weight }) => sum + weight, 0);
+    const expected =
+      places.reduce((sum, { z, weight }) => sum + weight * best(noCups, 880, bust, value + by * z, then), 0) / all;
+    const found = nextMeasure(work);
+    expect(found?.map(({ settles, measures }) => [settles, measures])).toEqual([["pick", ["upperChestGirth"]]]);
+    expect(found?.[0]?.before).toBeCloseTo(best(noCups, 880, bust, value, spread), 9);
+    expect(Math.abs((found?.[0]?.after ?? NaN) - expected)).toBeLessThan(0.01);
+  });
+
+  it("both girths together only where that gains twice what the better one does, both means unsure", () => {
+    // One reading each: the error of the mean comes to a third of its variance.
+    const [bust, chest] = [912, 857];
+    const [first, ...rest] =
+      next({ bustGirth: [bust], upperChestGirth: [chest], waistGirth: [752], hipGirth: [1034] }) ?? [];
+    const { chart: of } = testWork.pattern;
+    const [spread, chestSpread] = [10 / Math.sqrt(3), 12 / Math.sqrt(3)];
+    let [sum, all] = [0, 0];
+    for (const one of row(14))
+      for (const other of row(14)) {
+        const at = best(
+          of,
+          bust + 10 * Math.sqrt(2 / 3) * one.z,
+          spread,
+          chest + 12 * Math.sqrt(2 / 3) * other.z,
+          chestSpread,
+        );
+        sum += one.weight * other.weight * at;
+        all += one.weight * other.weight;
+      }
+    expect(first).toMatchObject({ settles: "pick", measures: ["bustGirth", "upperChestGirth"], taken: true });
+    expect(Math.abs((first?.after ?? NaN) - sum / all)).toBeLessThan(0.015);
+    const gain = (first?.after ?? NaN) - (first?.before ?? NaN);
+    for (const { measures, after, before } of rest) {
+      expect(measures).toHaveLength(1);
+      expect(gain).toBeGreaterThanOrEqual(2 * (after - before));
+    }
   });
 
   it("of what was never taken it is said that it was not", () => {
@@ -330,6 +387,20 @@ describe("a work's picks, whole", () => {
     expect(own({ hip: 3 })).toEqual([none, ["hip"]]);
   });
 
+  it("of a bust alone have a cup guessed all the same, and no line", () => {
+    const sure = sureOf({ ...testWork, tapes: tapesOf({ bustGirth: 905 }) });
+    expect(sure.girths).toMatchObject({ bust: { value: 905, spread: 10 }, upperChest: null });
+    expect(sure.girths.estimate).not.toBeNull();
+    expect(sure).toMatchObject({ cupsGuessed: true, lines: [] });
+    expect(sure.cups.length).toBeGreaterThan(1);
+    expect(sure.surety).toMatchObject({ waist: null, hip: null });
+    // A pattern without cups has none that could be sure, and a size that may be.
+    const plain = sureOf({ ...testWork, pattern: { ...testWork.pattern, chart: noCups } });
+    expect(plain.surety.cup).toBeNull();
+    expect(plain.surety.baseSize).not.toBeNull();
+    expect(plain.picked).toMatchObject({ size: "12", cup: null });
+  });
+
   it("without an upper chest are told by what it probably is, and the ways by the bust", () => {
     const work = { ...testWork, tapes: tapesOf({ bustGirth: 905, waistGirth: 752, hipGirth: 1034 }) };
     const sure = sureOf(work);
@@ -368,6 +439,7 @@ describe("lines and others", () => {
       runnerUp: null,
     });
     // On a size of her own there is something to draw it on; the chart does not reach so far.
+    expect(sureOf({ ...off, picks: { baseSize: "16" } }).picked).toMatchObject({ size: "16", bust: "full" });
     expect(sureOf({ ...off, picks: { baseSize: "16" } }).lines).toEqual([
       expect.objectContaining({ level: "waist", from: null, to: null }),
     ]);
