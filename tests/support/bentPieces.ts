@@ -15,6 +15,10 @@ import {
   type SeamName,
 } from "../../src/core/pattern/piece";
 import { piecePoint, type PiecePoint } from "../../src/core/geometry/point";
+import { applyAlteration } from "../../src/core/alterations/applyAlteration";
+import type { AlterationTrace } from "../../src/core/alterations/outcome/trace";
+import type { Alteration } from "../../src/core/decisions/alteration";
+import { bustPointOf, garment, type Garment } from "./garments";
 import { seamByBezierJs } from "./independent";
 
 const along = (a: PiecePoint, b: PiecePoint, t: number): PiecePoint =>
@@ -46,10 +50,6 @@ export function withBends(piece: Piece, t: number, but: readonly SeamName[] = []
   });
   return { ...piece, points, edges };
 }
-
-/** A princess seam with bends is one of the pattern's own, which is walked by other rules: it is left as it is. */
-export const bentSet = (pieces: PieceSet): PieceSet =>
-  setOf(piecesOf(pieces).map((piece) => withBends(piece, 0.45, ["princess"])));
 
 const CHORDS = 32;
 const cubicAt = (piece: Piece, { from, to, curve }: Edge, t: number): PiecePoint => {
@@ -112,7 +112,7 @@ export function bentOff(plain: Piece, bent: Piece, { corner, seam, line }: BentL
 }
 
 /** The same of all pieces that were changed, and of nothing else. */
-export function setOff(before: PieceSet, plain: PieceSet, bent: PieceSet, limits: BentLimits): readonly string[] {
+function setOff(before: PieceSet, plain: PieceSet, bent: PieceSet, limits: BentLimits): readonly string[] {
   const names = piecesOf(plain).map(({ name }) => name);
   const others = piecesOf(bent).filter(({ name }) => !names.includes(name));
   return [
@@ -120,5 +120,47 @@ export function setOff(before: PieceSet, plain: PieceSet, bent: PieceSet, limits
       before[piece.name] === piece ? [] : bentOff(piece, pieceIn(bent, piece.name), limits),
     ),
     ...others.map(({ name }) => `${name} is there`),
+  ];
+}
+
+/** A garment, and the same with bends. */
+interface PlainAndBent {
+  readonly plain: PieceSet;
+  readonly bent: PieceSet;
+}
+
+/** A princess seam with bends is one of the pattern's own, which is walked by other rules: it has none. */
+export const withAndWithout = (style: Garment["style"]): PlainAndBent => {
+  const plain = garment({ style });
+  return { plain, bent: setOf(piecesOf(plain).map((piece) => withBends(piece, 0.45, ["princess"]))) };
+};
+
+/**
+ * In what an alteration of the bent pieces differs from that of the plain ones; a refusal is to be just the same.
+ *
+ * @param told what the lengths that are told may differ by, mm
+ */
+export function unlikeWithBends(
+  { plain, bent }: PlainAndBent,
+  alteration: Alteration,
+  limits: BentLimits,
+  told = 0.01,
+): readonly unknown[] {
+  const context = { bustPoint: bustPointOf(plain) };
+  const [one, other] = [plain, bent].map((pieces) => applyAlteration(pieces, alteration, context));
+  if (one?.ok !== true || other?.ok !== true) return JSON.stringify(one) === JSON.stringify(other) ? [] : [one, other];
+  const [was, is] = [one.value.trace, other.value.trace];
+  const values = Object.entries({ ...is.values, ...was.values }).filter(
+    ([key, value]) => !(Math.abs((is.values[key] ?? Number.NaN) - value) <= told),
+  );
+  const partsOf = ({ surgery, given }: AlterationTrace): string =>
+    JSON.stringify([
+      surgery.map(({ piece, parts }) => [piece, parts.length]),
+      given.map(({ place, piece }) => [place, piece]),
+    ]);
+  return [
+    ...setOff(plain, one.value.pieces, other.value.pieces, limits),
+    ...values,
+    ...(partsOf(was) === partsOf(is) ? [] : [partsOf(was), partsOf(is)]),
   ];
 }
