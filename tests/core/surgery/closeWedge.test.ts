@@ -177,11 +177,7 @@ describe("what a wedge goes into", () => {
       DARTS.map((dart) => ({ ...dart, aimsAt: null })),
     );
     expect(closeWedgeIntoDart(bare, armhole)).toEqual({ ok: false, failure: { code: "wedge/no-dart" } });
-    expect([takesWedge(bare, "armhole"), takesWedge(front(), "armhole"), takesWedge(front(), "centre")]).toEqual([
-      false,
-      true,
-      false,
-    ]);
+    expect([takesWedge(bare, "armhole"), takesWedge(front(), "armhole")]).toEqual([false, true]);
   });
 
   it("is the one with the shorter way along the outline", () => {
@@ -268,6 +264,15 @@ describe("what goes with the part that turns", () => {
     expect(inner).toEqual(piecePoint(150, 200));
   });
 
+  it("is nothing beyond the cut", () => {
+    const { piece } = closed(front(CORNERS, { ...inside, underBustCentre: [40, 200] }, without("shoulderDart")), {
+      seam: "armhole",
+      amount: 2,
+      point: BUST,
+    });
+    expect(pointOf(piece, "underBustCentre")).toEqual(piecePoint(40, 200));
+  });
+
   it("is the place that a strap makes for with the inner end of its seam", () => {
     const cup = cornerPiece({
       name: "cup",
@@ -311,6 +316,27 @@ describe("the edge a wedge was taken from", () => {
     expect(along).toBeGreaterThan(0);
     expect(along).toBeLessThan(10);
     expect(Math.hypot(mx, my)).toBeLessThan(along + 0.2);
+  });
+
+  it("of three stretches gives by both its corners, towards the middle between its two ends", () => {
+    const [a, b] = [CORNERS.slice(0, 5), CORNERS.slice(6)];
+    const before = front([...a, ["armholeTouch", 150, 50, "armhole"], ["corner01", 155, 90, "armhole"], ...b]);
+    const { piece, turn } = closed(before, { seam: "armhole", amount: 8, point: piecePoint(100, 110) });
+    expect(seamByBezierJs(before, "armhole") - seamByBezierJs(piece, "armhole")).toBeCloseTo(8, 4);
+    const [tip, touch, lower, underarm] = places(piece, ["shoulderTip", "armholeTouch", "corner01", "underarm"]);
+    if (tip === undefined || touch === undefined || lower === undefined || underarm === undefined)
+      throw new Error("armhole");
+    // Folded on the lowest stretch or on the middle one, the upper corner turns with the part.
+    const turned = {
+      x: 100 + 50 * Math.cos(turn) + 60 * Math.sin(turn),
+      y: 110 + 50 * Math.sin(turn) - 60 * Math.cos(turn),
+    };
+    const by = { x: touch.x - turned.x, y: touch.y - turned.y };
+    expect(Math.hypot(by.x, by.y)).toBeGreaterThan(0.1);
+    const onLower = { x: lower.x - by.x, y: lower.y - by.y };
+    const from = { x: (tip.x + underarm.x) / 2 - onLower.x, y: (tip.y + underarm.y) / 2 - onLower.y };
+    // Both go by the same, and that is towards the middle as the lower one sees it.
+    expect(Math.atan2(by.y, by.x)).toBeCloseTo(Math.atan2(from.y, from.x), 9);
   });
 
   it("keeps the directions and the lengths of its handles as they go with its ends", () => {
