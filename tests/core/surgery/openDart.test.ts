@@ -154,12 +154,12 @@ describe("a seam joined up where a dart has gone", () => {
         curves: curved
           ? {
               sideWaist: [
-                [175, 300 + 0.625 * dy],
+                [175, 300 + 0.664 * dy],
                 [137.5, 300 + dy],
               ],
               waistDartInner: [
                 [62.5, 300 + dy],
-                [25, 300 + 0.625 * dy],
+                [25, 300 + 0.664 * dy],
               ],
             }
           : {},
@@ -184,12 +184,12 @@ describe("a seam joined up where a dart has gone", () => {
       ],
       curves: {
         sideWaist: [
-          [175, 302.5],
+          [175, 302.656],
           [137.5, 304],
         ],
         waistMiddle: [
           [62.5, 304],
-          [25, 302.5],
+          [25, 302.656],
         ],
       },
     });
@@ -199,7 +199,7 @@ describe("a seam joined up where a dart has gone", () => {
     const { c1, c2 } = invariant(joined.edges[0]?.curve, "curve");
     // The same image seen in a mirror, in the directions that its ends had.
     expect(c1.x + c2.x).toBeCloseTo(200, 6);
-    expect((c1.y - 300) / (200 - c1.x)).toBeCloseTo(2.5 / 25, 6);
+    expect((c1.y - 300) / (200 - c1.x)).toBeCloseTo(2.656 / 25, 6);
     expect(c2.y).toBeCloseTo(c1.y, 6);
   });
 });
