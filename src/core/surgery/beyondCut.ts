@@ -106,7 +106,7 @@ function drawnAnew(moved: Piece, before: Piece, motion: Rigid<"piece">, into: nu
       c2: second ? moveRigidly(motion, c2) : c2,
     });
   });
-  const points: Partial<Record<PointName, NamedPoint>> = { ...before.points };
+  const points: Partial<Record<PointName, NamedPoint>> = {};
   for (const name of pointNames(before)) points[name] = invariant(moved.points[name], name);
   const [cutInto, cutOutOf] = [stretchAt(before, into), stretchAt(before, outOf)];
   const whole = redrawn(moved, points, edges);

@@ -71,7 +71,7 @@ function withSideLength(piece: Piece, longer: Mm): Piece {
   );
   const [side, waist] = [seamLength(piece, "side") + longer, seamLength(piece, "waist")];
   let drawn = withSeamEnd(piece, "side", corner, side);
-  if (corner !== "sideWaist" || waist === 0) return drawn;
+  if (waist === 0) return drawn;
   // Each moves the corner along its own seam; they meet squarely, so that neither undoes much of the other.
   for (let round = 0; round < ROUNDS; round += 1) {
     drawn = withSeamEnd(withSeamEnd(drawn, "waist", corner, waist), "side", corner, side);
