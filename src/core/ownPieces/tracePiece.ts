@@ -37,6 +37,7 @@ import {
   ontoHalf,
   placedBy,
   sideOf,
+  tiltBy,
   TURNS,
   type Axis,
   type Placement,
@@ -428,7 +429,7 @@ export function tracePiece(input: TraceInput): TracedPiece {
     const moved = intoPiece(place, sheetPoint(one.laid.shift.x, one.laid.shift.y));
     const started = { ...place, dx: moved.x, dy: moved.y };
     const inside = line === "cutting" ? stitchLineOf(one, wanted, said, onFold, problems) : one;
-    return uprightAs(name, { ...inside, label: one.laid.label, place: started, mirror: unshifted(one.laid) }, said);
+    return uprightAs(name, { ...inside, label: one.laid.label, place: started, mirror: unshifted(one.laid) });
   });
   return { ...nothing, corners: wanted, sizes };
 }
@@ -838,44 +839,34 @@ const WAIST: Mm = 420;
 function uprightAs(
   name: PieceName,
   one: Omit<Darted, "laid"> & Pick<TracedSize, "label" | "place" | "mirror">,
-  said: OwnPieceSaid | undefined,
 ): TracedSize {
   const sOf = (...names: readonly PointName[]): Mm | null =>
     one.corners.find((corner) => names.includes(corner.name))?.s ?? null;
-  const cornerAt = (...names: readonly PointName[]): PiecePoint | null => {
-    const s = sOf(...names);
-    return s === null ? null : pointOn(one.ring, s);
-  };
   const isBasque = name === "frontBasque" || name === "backBasque";
   const isBand = name === "frontBand" || name === "backBand";
   const topS = isBasque ? sOf("centreWaist") : isBand ? sOf("underBustCentre") : sOf("centreNeck");
   const lowS = isBasque ? sOf("centreHem") : isBand ? sOf("centreWaist") : sOf("centreWaist", "underBustCentre");
-  const [top, low] = [topS, lowS].map((at) => (at === null ? null : pointOn(one.ring, at)));
+  const placeAt = (s: Mm | null): PiecePoint | null => (s === null ? null : pointOn(one.ring, s));
   let tilt = 0;
-  let anchor = (isBasque ? top : low) ?? null;
-  if (topS !== null && lowS !== null && top && low) {
+  let anchor = placeAt(isBasque ? topS : lowS);
+  if (topS !== null && lowS !== null) {
+    const [top, low] = [pointOn(one.ring, topS), pointOn(one.ring, lowS)];
     const lean = Math.atan2(low.x - top.x, low.y - top.y);
     const isStraight = partOn(one.ring, lowS, topS).every(
-      ({ a, b }) =>
-        Math.abs(lineDistance(a, low, top)) < CENTRE_STRAIGHT && Math.abs(lineDistance(b, low, top)) < CENTRE_STRAIGHT,
+      ({ a }) => Math.abs(lineDistance(a, low, top)) < CENTRE_STRAIGHT,
     );
     if (isStraight && Math.abs(lean) > SOLVER_ACCURACY) tilt = lean;
-    if (!isStraight) anchor = piecePoint(top.x, anchor?.y ?? 0);
-  } else if (name === "strap") anchor = cornerAt("strapBackInner");
-  else if (name === "sideFront") anchor = cornerAt("princessWaist");
-  if (anchor === null && said === undefined) anchor = piecePoint(0, 0);
-  const turn = placedBy(one.place, tilt, 0, 0);
-  const lean = (p: PiecePoint): PiecePoint =>
-    tilt === 0
-      ? p
-      : piecePoint(p.x * Math.cos(tilt) - p.y * Math.sin(tilt), p.x * Math.sin(tilt) + p.y * Math.cos(tilt));
-  const at = anchor === null ? piecePoint(0, 0) : lean(anchor);
-  const [dx, dy] = isOther(name) || anchor === null ? [0, 0] : [-at.x, (LOWER_END[name] ?? WAIST) - at.y];
+    if (!isStraight) anchor = piecePoint(top.x, isBasque ? top.y : low.y);
+  } else if (name === "strap") anchor = placeAt(sOf("strapBackInner"));
+  else if (name === "sideFront") anchor = placeAt(sOf("princessWaist"));
+  const lean = (p: PiecePoint): PiecePoint => piecePoint(...tiltBy(p.x, p.y, tilt));
+  const at = anchor === null ? null : lean(anchor);
+  const [dx, dy] = at === null ? [0, 0] : [-at.x, (LOWER_END[name] ?? WAIST) - at.y];
   const move = (p: PiecePoint): PiecePoint => shift(lean(p), dx, dy);
   return {
     label: one.label,
     mirror: one.mirror,
-    place: { ...turn, dx: turn.dx + dx, dy: turn.dy + dy },
+    place: placedBy(one.place, tilt, dx, dy),
     ring: { ...one.ring, edges: one.ring.edges.map((edge) => edgeMap(edge, move)) },
     corners: one.corners,
     darts: one.darts.map((dart) => ({ ...dart, apex: move(dart.apex) })),
