@@ -55,11 +55,13 @@ const read = (
     readonly pattern?: Partial<Pattern>;
     readonly drawing?: Partial<FileDrawing>;
   } & Partial<OwnPattern> = {},
-): OwnReading =>
-  readOwn({
-    own: ownOf({ ...drawnNest(pieces), ...drawing }, { ...more, pieces: said }),
-    pattern: { ...PATTERN, ...pattern },
-  });
+): OwnReading => {
+  const own = ownOf({ ...drawnNest(pieces), ...drawing }, { ...more, pieces: said });
+  const reading = readOwn({ own, pattern: { ...PATTERN, ...pattern } });
+  // In the order that they are drawn in: an id tells which line of its layer the largest outline is.
+  const place = ({ id }: { readonly id: string }): number => Number(/:(\d+)/.exec(id)?.[1]);
+  return { ...reading, pieces: reading.pieces.toSorted((p, q) => place(p) - place(q)) };
+};
 const idOf = ({ pieces }: OwnReading, name: string): string => pieces.find(({ said }) => said.name === name)?.id ?? "";
 const names = ({ pieces }: OwnReading) => pieces.map(({ said }) => said.name);
 const near = ({ x, y }: XY) => ({ x: expect.closeTo(x, 4) as number, y: expect.closeTo(y, 4) as number });
@@ -235,7 +237,10 @@ describe("what a group is taken for", () => {
     expect(names(read([FRONT_DRAWN, BACK_DRAWN], { said }))).toEqual(["back", "front"]);
     // One name twice: the first has it, the other none but by its form.
     expect(names(read([FRONT_DRAWN, { ...FRONT_DRAWN, title: "front" }, BACK_DRAWN]))).toEqual(["front", null, "back"]);
-    expect(names(read([FRONT_DRAWN, BACK_DRAWN], { said: [{ id: BACK_ID, name: "front" }] }))).toEqual([null, "front"]);
+    expect(names(read([FRONT_DRAWN, BACK_DRAWN], { said: [{ id: BACK_ID, name: "front" }] }))).toEqual([
+      "back",
+      "front",
+    ]);
   });
 
   it("is nothing where it looks like no piece, or like two as well", () => {
@@ -307,7 +312,10 @@ describe("what a group is taken for", () => {
     expect(with100.missing).toEqual([]);
     const id = with100.pieces[2]?.id ?? "";
     const used = read([FRONT_DRAWN, BACK_DRAWN, square], { said: [{ id, name: "other1" }] });
-    expect([used.pieces[2]?.said.leftOut, used.pieces[2]?.sizes.length]).toEqual([undefined, 1]);
+    // It is drawn for no size in particular.
+    expect([used.pieces[2]?.said, used.pieces[2]?.sizes]).toMatchObject([{ name: "other1" }, []]);
+    expect(used.pieces[2]?.said.leftOut).toBeUndefined();
+    expect(used.missing).toEqual([{ code: "missing/sizes" }]);
     const left = read([FRONT_DRAWN, BACK_DRAWN], { said: [{ id: BACK_ID, name: "back", leftOut: true }] });
     expect(left.missing).toEqual([{ code: "missing/piece", piece: "back" }]);
     expect(left.pieces[1]).toMatchObject({ said: { leftOut: true }, sizes: [] });
@@ -393,8 +401,8 @@ describe("what is missing", () => {
   });
 
   it("are sizes: lines that are none of the chart's, and a second one", () => {
-    const named = { "8": { of: "size", size: "8" }, "10": { of: "nothing" } } as const;
-    expect(missing([FRONT_DRAWN, BACK_DRAWN], { lines: named })).toEqual([{ code: "missing/second-size" }]);
+    const one = [piece("front", FRONT, [[95, 260]], [], ["8"]), piece("back", BACK, [], [], ["8"])];
+    expect(missing(one)).toEqual([{ code: "missing/second-size" }]);
     const far = { "8": { of: "size", size: "38" }, "10": { of: "size", size: "40" } } as const;
     const none = read([FRONT_DRAWN, BACK_DRAWN], { lines: far });
     expect(none.missing).toEqual([{ code: "missing/sizes" }]);
@@ -462,6 +470,9 @@ describe("what is missing", () => {
     ]);
     expect(pointed.pieces[0]?.problems).toEqual([
       { code: "own/sizes-unlike", size: "10" },
+      // It leads away from the mark.
+      { code: "own/no-bust-point", size: "8" },
+      { code: "own/no-bust-point", size: "10" },
       { code: "own/dart-no-end", dart: "waistDart", size: "8" },
       { code: "own/dart-no-end", dart: "waistDart", size: "10" },
     ]);
