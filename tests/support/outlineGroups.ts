@@ -1,7 +1,7 @@
 /** Outlines of a file by their corners, as one piece in some sizes: straight from corner to corner. */
 import { lineEdge, type EdgeCurve } from "../../src/core/geometry/edgeCurve";
 import { sheetPoint } from "../../src/core/geometry/point";
-import type { ClosedOutline, OpenLine, OutlineGroup } from "../../src/core/outlines/outlineReading";
+import type { ClosedOutline, Mark, OpenLine, OutlineGroup } from "../../src/core/outlines/outlineReading";
 
 export type At = readonly [number, number];
 
@@ -19,7 +19,9 @@ export const innerLine = (places: readonly At[], size: string | null = null): Op
   edges: openLine(places),
 });
 
-export interface Grouped {
+export const crossAt = (at: At): Mark => ({ at: sheetPoint(...at), size: null, layer: "", form: "cross" });
+
+interface Grouped {
   readonly group: OutlineGroup;
   readonly outlines: ReadonlyMap<string, ClosedOutline>;
 }

@@ -104,12 +104,9 @@ export function buildPiece(
     }),
   ]);
   const add = (mark: PointName, level: LevelName, places: readonly (Mm | null)[]): void => {
-    if (places.some((s) => s === null)) return;
-    for (const [index, s] of snapped(
-      sizes,
-      marks,
-      places.map((one) => one ?? 0),
-    ).entries())
+    const known = places.filter((s): s is Mm => s !== null);
+    if (known.length < sizes.length) return;
+    for (const [index, s] of snapped(sizes, marks, known).entries())
       invariant(marks[index], "size").push({ name: mark, level, s });
   };
   addLevels(name, sizes, bustPoints, given.others, add);

@@ -536,9 +536,7 @@ function cornersAsDrawn({ ring, places }: Turned, said: OwnPieceSaid | undefined
   const level = said?.levels?.top ?? "bust";
   const sharp = places.filter((place) => Math.abs(place.turn) > OTHER_CORNER);
   const used =
-    sharp.length >= 3
-      ? sharp
-      : [0, 1, 2, 3].map((k) => ({ s: (ring.length * k) / 4, at: pointOn(ring, (ring.length * k) / 4), turn: 0 }));
+    sharp.length >= 3 ? sharp : [0, 1, 2, 3].map((k) => ({ at: pointOn(ring, (ring.length * k) / 4), turn: 0 }));
   const start = used.reduce((best, place, index) => {
     const now = invariant(used[best], "place").at;
     return place.at.x + place.at.y < now.x + now.y ? index : best;

@@ -1,10 +1,11 @@
 /** Pieces of the plan made of what was traced: every point, edge and level line of straight figures, worked by hand. */
 import { describe, expect, it } from "vitest";
-import { piecePoint, type PiecePoint } from "../../../src/core/geometry/point";
+import { cubicEdge } from "../../../src/core/geometry/edgeCurve";
+import { piecePoint, sheetPoint, type PiecePoint } from "../../../src/core/geometry/point";
 import { buildPiece, NOTHING_KNOWN, type BuiltPiece, type FromOthers } from "../../../src/core/ownPieces/buildPiece";
 import { shapeOf } from "../../../src/core/ownPieces/pieceShapes";
 import type { LevelName, Piece, PieceName } from "../../../src/core/pattern/piece";
-import { innerLine, type At } from "../../support/outlineGroups";
+import { crossAt, innerLine, openLine, type At } from "../../support/outlineGroups";
 import { FRONT, inputOf, lying, moved, rounded, xy } from "./tracedByHand";
 
 type Given = NonNullable<Parameters<typeof inputOf>[2]> & {
@@ -74,7 +75,7 @@ describe("a front", () => {
       // 0.41 of the way down to the waist (our own choice).
       underBustCentre: at("underBust", [0, 280 + 0.41 * 140]),
     });
-    expect(made.pieces.map(({ points: _, edges: __, ...rest }) => rest)).toEqual([
+    expect(made.pieces).toMatchObject([
       {
         name: "front",
         darts: [],
@@ -140,7 +141,7 @@ describe("a front", () => {
     expect(made.bustPoints).toEqual([
       { at: { x: expect.closeTo(95, 6) as number, y: expect.closeTo(278, 6) as number }, by: "darts" },
     ]);
-    const marked = [{ at: { x: 96, y: 250 }, size: null, layer: "", form: "cross" }] as never;
+    const marked = [crossAt([96, 250])];
     expect(built("front", { "10": FRONT }, { group: { inner, marks: marked } })).toMatchObject({
       problems: [],
       bustPoints: [{ at: { x: 96, y: 270 }, by: "mark" }],
@@ -215,12 +216,44 @@ describe("a front", () => {
     // Bent in at (140, 110), 0.43 of the way down.
     const bent: At[] = [...FRONT.slice(0, 3), [140, 110], ...FRONT.slice(3)];
     expect(points(built("front", { "10": bent }, BUST)).armholeTouch).toEqual(at("shoulder", [140, 130]));
-    // Nearly at its end it is none: 0.45 of the whole way.
-    const late: At[] = [...FRONT.slice(0, 3), [140, 180], ...FRONT.slice(3)];
-    const [first, second] = [apart([150, 40], [140, 180]), apart([140, 180], [194, 188])];
-    expect((0.45 * (first + second)) / first).toBeGreaterThan(0.5);
-    const [, , hinge] = [0, 0, points(built("front", { "10": late }, BUST))];
-    expect(hinge.armholeTouch?.[2]).toBe("shoulder");
+  });
+
+  it("has it turn on a curve too, where that is well between its ends", () => {
+    const curve = (c1: At, c2: At) => {
+      const sheet = (place: At) => sheetPoint(...place);
+      const [from, to] = [FRONT[2], FRONT[3]];
+      if (from === undefined || to === undefined) throw new Error("armhole");
+      const drawn = [
+        ...openLine(FRONT.slice(0, 3)),
+        cubicEdge({ a: sheet(from), c1: sheet(c1), c2: sheet(c2), b: sheet(to) }),
+        ...openLine([...FRONT.slice(3), [0, 72]]),
+      ];
+      // Walked in a thousand steps; the piece lies 20 lower.
+      const walk = Array.from({ length: 1001 }, (_, i): At => {
+        const [t, r] = [i / 1000, 1 - i / 1000];
+        const of = (k: 0 | 1): number =>
+          r ** 3 * from[k] + 3 * r * r * t * c1[k] + 3 * r * t * t * c2[k] + t ** 3 * to[k];
+        return [of(0), of(1) + 20];
+      });
+      const lengths = walk.slice(1).map((place, k) => apart(walk[k] ?? place, place));
+      const whole = lengths.reduce((sum, length) => sum + length, 0);
+      const inmost = walk.reduce((best, [x], k) => (x < (walk[best]?.[0] ?? NaN) ? k : best), 0);
+      const touch = points(built("front", { "10": drawn }, BUST)).armholeTouch;
+      const at45 =
+        walk[lengths.findIndex((_, k) => lengths.slice(0, k).reduce((sum, length) => sum + length, 0) > 0.45 * whole)];
+      return {
+        touch: [Number(touch?.[0]), Number(touch?.[1])] as const,
+        inmost: walk[inmost] ?? [NaN, NaN],
+        at45: at45 ?? [NaN, NaN],
+      };
+    };
+    // To an eightieth of its way.
+    const hollow = curve([120, 80], [120, 140]);
+    expect(apart(hollow.touch, hollow.inmost)).toBeLessThan(2);
+    expect(apart(hollow.touch, hollow.at45)).toBeGreaterThan(4);
+    // Within the first 0.12 of it, it turns nowhere: 0.45 of the whole way.
+    const outward = curve([148, 60], [180, 180]);
+    expect(apart(outward.touch, outward.at45)).toBeLessThan(1);
   });
 });
 

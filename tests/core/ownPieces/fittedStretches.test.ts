@@ -72,6 +72,9 @@ describe("a stretch fitted", () => {
       }
       expect(edges[0]?.[0]?.curve?.c1).toEqual(near([drawn.curve?.c1.x ?? NaN, drawn.curve?.c1.y ?? NaN], 0));
     }
+    // However short: of 8 mm too.
+    const [small] = fitAlike([[round([0, 0], 0, 5, 90)]]).edges[0] ?? [];
+    expect(small?.curve?.c1).toEqual(near([5 * 0.5523, 0], 1));
     // Handles of unlike lengths.
     const uneven = cubicEdge({ a: p(0, 0), c1: p(20, 0), c2: p(100, 30), b: p(100, 90) });
     const [fit] = fitAlike([[uneven]]).edges[0] ?? [];

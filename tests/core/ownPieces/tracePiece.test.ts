@@ -345,7 +345,7 @@ describe("a piece", () => {
         [100, 0],
       ]),
     ];
-    expect(traced("front", { "10": lens }).sizes).toEqual([]);
+    expect(traced("front", { "10": lens })).toMatchObject({ sizes: [], problems: [] });
   });
 
   it("is turned as is said, and no other way", () => {

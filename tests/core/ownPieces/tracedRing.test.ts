@@ -17,6 +17,7 @@ import {
   flattened,
   isSmooth,
   jointsOf,
+  lastUpTo,
   nearestOn,
   partOn,
   pointOn,
@@ -59,6 +60,20 @@ describe("a ring", () => {
     );
     expect(ends(back.edges)).toEqual(["0,0 200,0", "200,0 200,300", "200,300 0,300", "0,300 0,0"]);
     expect(back).toMatchObject({ length: 1000, off: 0.03 });
+  });
+
+  it("keeps a loop that ends where it begins", () => {
+    const loop = cubicEdge({ a: p(0, 0), c1: p(100, -80), c2: p(100, 80), b: p(0, 0) });
+    expect(tracedRing([loop, lineEdge(p(0, 0), p(0, 0))]).edges).toEqual([loop]);
+  });
+
+  it("is found in a list of lengths by the last that is no greater", () => {
+    const list = [0, 5, 5, 8, 20];
+    expect([-1, 0, 4.9, 5, 7.9, 8, 19.9, 20, 99].map((most) => lastUpTo(list, most))).toEqual([
+      0, 0, 0, 2, 2, 3, 3, 4, 4,
+    ]);
+    expect(lastUpTo([0], 3)).toBe(0);
+    expect(lastUpTo([0, 3], 2)).toBe(0);
   });
 
   it("is walked round and round", () => {
@@ -279,6 +294,10 @@ describe("a whole piece", () => {
     expect(ontoHalf(axis, 140, 7)).toEqual([expect.closeTo(60, 9), expect.closeTo(7, 9)]);
     expect(ontoHalf(null, 140, 7)).toEqual([140, 7]);
     const slanted = { x: 0, y: 0, way: Math.PI / 4 };
+    // To the left of the way, as far as half of the diagonal of a square of 10.
+    expect(sideOf(slanted, 0, 10)).toBeCloseTo(10 * Math.SQRT1_2, 9);
+    expect(sideOf(slanted, 10, 0)).toBeCloseTo(-10 * Math.SQRT1_2, 9);
+    expect(sideOf({ x: 3, y: 4, way: 0 }, 100, 9)).toBeCloseTo(5, 9);
     expect(ontoHalf(slanted, 10, 0)).toEqual([expect.closeTo(0, 9), expect.closeTo(10, 9)]);
   });
 });

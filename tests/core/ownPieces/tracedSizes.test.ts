@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { OwnPieceSaid } from "../../../src/core/decisions/ownPattern";
 import { cubicEdge } from "../../../src/core/geometry/edgeCurve";
 import { sheetPoint } from "../../../src/core/geometry/point";
-import { innerLine, openLine, type At } from "../../support/outlineGroups";
+import { crossAt, innerLine, openLine, type At } from "../../support/outlineGroups";
 import { corners, darts, FRONT, moved, lying, named, NAMES, ringOf, rounded, STANDING, traced } from "./tracedByHand";
 
 const wider = (by: number, places: readonly At[] = FRONT): At[] => places.map(([x, y]) => [x * by, y]);
@@ -264,10 +264,9 @@ describe("a piece drawn whole", () => {
       ],
       "10",
     );
-    const mark = (x: number) => ({ at: { x, y: 300 }, size: null, layer: "", form: "cross" }) as const;
     const on = (inner: readonly ReturnType<typeof innerLine>[], ...marks: number[]) => {
-      const at = marks.map((x) => mark(x));
-      const found = traced("front", { "10": WHOLE }, { group: { inner, marks: at as never } });
+      const at = marks.map((x) => crossAt([x, 300]));
+      const found = traced("front", { "10": WHOLE }, { group: { inner, marks: at } });
       return [found.turnedOver, found.sizes[0]?.mirror];
     };
     const [left, right] = [
