@@ -230,9 +230,23 @@ describe("pieces with straps", () => {
       pattern: { style: "midriff" },
     });
     expect(names(reading)).toEqual(["back", "frontBand", "backBand", "cup", "strap"]);
-    // Sizes are as long: 0.43 and 0.57 of 290 and 15 (common practice, no source), from the middle of each seam.
-    const { missing } = reading;
-    expect(missing.every(({ code }) => code.startsWith("own/"))).toBe(true);
+    expect(reading.missing).toEqual([]);
+    // 0.43 and 0.57 of 290 and 15 (common practice, no source), from the middle of each seam.
+    const aim = (name: string): number => {
+      const points = reading.nest?.sizes[0]?.pieces.find((one) => one.name === name)?.points;
+      const [inner, outer, to] = [points?.strapInner?.at, points?.strapOuter?.at, points?.strapAim?.at];
+      if (inner === undefined || outer === undefined || to === undefined) throw new Error(name);
+      return Math.hypot(to.x - (inner.x + outer.x) / 2, to.y - (inner.y + outer.y) / 2);
+    };
+    expect(aim("cup")).toBeCloseTo(0.43 * 305, 6);
+    expect(aim("back")).toBeCloseTo(0.57 * 305, 6);
+    expect(reading.nest?.sizes[0]?.pieces.map(({ name }) => name)).toEqual([
+      "cup",
+      "frontBand",
+      "back",
+      "backBand",
+      "strap",
+    ]);
     const sideBust = (name: string) => {
       const corners = reading.pieces.find(({ said }) => said.name === name)?.sizes[0]?.corners ?? [];
       const at = (corner: string): At => {
