@@ -74,6 +74,7 @@ export function buildPiece(
 ): BuiltPiece {
   const { sizes, corners } = traced;
   const problems: PieceProblem[] = [];
+  if (sizes.length === 0) return { pieces: [], traced: [], bustPoints: [], derived: [], deviations: [], problems };
   const hasBust = name === "front" || name === "cup" || name === "centreFront";
   const found = hasBust
     ? bustPointsOf(sizes, given.marks, given.bustSaid, name === "centreFront")
@@ -103,12 +104,9 @@ export function buildPiece(
     }),
   ]);
   const add = (mark: PointName, level: LevelName, places: readonly (Mm | null)[]): void => {
-    if (places.some((s) => s === null)) return;
-    for (const [index, s] of snapped(
-      sizes,
-      marks,
-      places.map((one) => one ?? 0),
-    ).entries())
+    const known = places.filter((s): s is Mm => s !== null);
+    if (known.length < sizes.length) return;
+    for (const [index, s] of snapped(sizes, marks, known).entries())
       invariant(marks[index], "size").push({ name: mark, level, s });
   };
   addLevels(name, sizes, bustPoints, given.others, add);
@@ -119,11 +117,11 @@ export function buildPiece(
     const start = invariant(all[0], "corner").s;
     return own.toSorted((p, q) => wayFrom(ring, start, p.s) - wayFrom(ring, start, q.s));
   });
-  const [model] = ordered;
+  const model = invariant(ordered[0], "size");
   const isSame = ordered.every(
-    (own) => own.length === model?.length && own.every((mark, k) => mark.name === model[k]?.name),
+    (own) => own.length === model.length && own.every((mark, k) => mark.name === model[k]?.name),
   );
-  if (model === undefined || !isSame) {
+  if (!isSame) {
     for (const size of sizes) problems.push({ code: "own/sizes-unlike", size: size.label });
     return { pieces: [], traced: sizes, bustPoints, derived, deviations: sizes.map(() => 0), problems };
   }

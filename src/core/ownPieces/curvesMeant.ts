@@ -35,7 +35,6 @@ export function curvesMeant(ring: Chain): Meant {
   let off: Mm = 0;
   for (let from = 0; from < turned.length;) {
     let to = from + 1;
-    const isLine = turned[from]?.curve === null;
     while (
       to < turned.length &&
       turned[to - 1]?.curve === null &&
@@ -43,7 +42,7 @@ export function curvesMeant(ring: Chain): Meant {
       isCorner[(start + to) % ring.length] !== true
     )
       to += 1;
-    const made = isLine ? through(turned.slice(from, to)) : { edges: turned.slice(from, to), off: 0 };
+    const made = through(turned.slice(from, to));
     for (const edge of made.edges) edges.push(edge);
     off = Math.max(off, made.off);
     from = to;
@@ -70,7 +69,7 @@ function cornersOf(ring: Chain): readonly boolean[] {
   });
 }
 
-/** Smooth curves through the ends of stretches from one corner to the next. */
+/** Smooth curves through the ends of stretches from one corner to the next; a curve by itself is what it is. */
 function through(line: Chain): Meant {
   const count = line.length;
   if (count < FEWEST) return { edges: line, off: 0 };

@@ -10,7 +10,7 @@ import { invariant } from "../result";
 import type { PointName } from "../pattern/piece";
 import type { Mm } from "../units";
 import type { ShapeCorner } from "./pieceShapes";
-import { flattened, jointsOf, wayFrom, wrapped, type TracedRing } from "./tracedRing";
+import { flattened, jointsOf, lastUpTo, wayFrom, wrapped, type TracedRing } from "./tracedRing";
 
 /** A place that may be a corner. */
 export interface Candidate {
@@ -75,12 +75,7 @@ function walkEvenly(ring: TracedRing): (s: Mm) => PiecePoint {
   const { points, s } = flattened(ring, TABLE);
   return (at) => {
     const on = wrapped(ring, at);
-    let [low, high] = [0, s.length - 1];
-    for (let halving = 0; halving < MOST_HALVINGS && low < high; halving += 1) {
-      const middle = Math.ceil((low + high) / 2);
-      if (invariant(s[middle], "s") <= on) low = middle;
-      else high = middle - 1;
-    }
+    const low = lastUpTo(s, on);
     const [a, b] = [invariant(points[low], "point"), invariant(points[(low + 1) % points.length], "point")];
     const [from, to] = [invariant(s[low], "s"), s[low + 1] ?? ring.length];
     const share = to === from ? 0 : (on - from) / (to - from);
@@ -88,8 +83,6 @@ function walkEvenly(ring: TracedRing): (s: Mm) => PiecePoint {
   };
 }
 
-/** More points than can be halved so often no line has. */
-const MOST_HALVINGS = 40;
 /** How near the table is to the ring, mm. */
 const TABLE: Mm = 0.05;
 

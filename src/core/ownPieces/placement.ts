@@ -5,7 +5,17 @@ import { signedArea } from "../geometry/outline";
 import { invariant } from "../result";
 import { MIRRORED_WITHIN, SAME_POINT } from "../tolerance";
 import type { Mm } from "../units";
-import { flattened, jointsOf, nearestOn, partOn, pointOn, tracedRing, type Chain, type TracedRing } from "./tracedRing";
+import {
+  flattened,
+  jointsOf,
+  nearestOn,
+  partOn,
+  pointOn,
+  tracedRing,
+  wayFrom,
+  type Chain,
+  type TracedRing,
+} from "./tracedRing";
 
 export type Turns = 0 | 1 | 2 | 3;
 export const TURNS: readonly Turns[] = [0, 1, 2, 3];
@@ -32,7 +42,7 @@ const turned = (x: number, y: number, cosine: number, sine: number): readonly [n
 ];
 
 /** A tilt of none leaves every digit as it is. */
-const tiltBy = (x: number, y: number, tilt: number): readonly [number, number] =>
+export const tiltBy = (x: number, y: number, tilt: number): readonly [number, number] =>
   tilt === 0 ? [x, y] : turned(x, y, Math.cos(tilt), Math.sin(tilt));
 
 export function intoPiece({ turns, turnedOver, tilt, dx, dy }: Placement, { x, y }: SheetPoint): PiecePoint {
@@ -134,8 +144,10 @@ export function halfOf(ring: TracedRing, axis: Axis): TracedRing | null {
   return signedArea(half) === 0 ? null : tracedRing(half, ring.off);
 }
 
+/** The place, or where edges meet right beside it: halvings stop as far before that as places are told apart. */
 const nearJoint = (ring: TracedRing, s: Mm): Mm =>
-  jointsOf(ring).find((joint) => Math.abs(joint.s - s) < SAME_POINT)?.s ?? s;
+  jointsOf(ring).find((joint) => Math.min(wayFrom(ring, joint.s, s), wayFrom(ring, s, joint.s)) < 2 * SAME_POINT)?.s ??
+  s;
 
 /** A place on the half that is kept: one on the other half, as in a mirror. */
 export function ontoHalf(axis: Axis | null, x: Mm, y: Mm): readonly [Mm, Mm] {

@@ -37,6 +37,7 @@ import {
   ontoHalf,
   placedBy,
   sideOf,
+  tiltBy,
   TURNS,
   type Axis,
   type Placement,
@@ -428,7 +429,7 @@ export function tracePiece(input: TraceInput): TracedPiece {
     const moved = intoPiece(place, sheetPoint(one.laid.shift.x, one.laid.shift.y));
     const started = { ...place, dx: moved.x, dy: moved.y };
     const inside = line === "cutting" ? stitchLineOf(one, wanted, said, onFold, problems) : one;
-    return uprightAs(name, { ...inside, label: one.laid.label, place: started, mirror: unshifted(one.laid) }, said);
+    return uprightAs(name, { ...inside, label: one.laid.label, place: started, mirror: unshifted(one.laid) });
   });
   return { ...nothing, corners: wanted, sizes };
 }
@@ -535,9 +536,7 @@ function cornersAsDrawn({ ring, places }: Turned, said: OwnPieceSaid | undefined
   const level = said?.levels?.top ?? "bust";
   const sharp = places.filter((place) => Math.abs(place.turn) > OTHER_CORNER);
   const used =
-    sharp.length >= 3
-      ? sharp
-      : [0, 1, 2, 3].map((k) => ({ s: (ring.length * k) / 4, at: pointOn(ring, (ring.length * k) / 4), turn: 0 }));
+    sharp.length >= 3 ? sharp : [0, 1, 2, 3].map((k) => ({ at: pointOn(ring, (ring.length * k) / 4), turn: 0 }));
   const start = used.reduce((best, place, index) => {
     const now = invariant(used[best], "place").at;
     return place.at.x + place.at.y < now.x + now.y ? index : best;
@@ -838,44 +837,34 @@ const WAIST: Mm = 420;
 function uprightAs(
   name: PieceName,
   one: Omit<Darted, "laid"> & Pick<TracedSize, "label" | "place" | "mirror">,
-  said: OwnPieceSaid | undefined,
 ): TracedSize {
   const sOf = (...names: readonly PointName[]): Mm | null =>
     one.corners.find((corner) => names.includes(corner.name))?.s ?? null;
-  const cornerAt = (...names: readonly PointName[]): PiecePoint | null => {
-    const s = sOf(...names);
-    return s === null ? null : pointOn(one.ring, s);
-  };
   const isBasque = name === "frontBasque" || name === "backBasque";
   const isBand = name === "frontBand" || name === "backBand";
   const topS = isBasque ? sOf("centreWaist") : isBand ? sOf("underBustCentre") : sOf("centreNeck");
   const lowS = isBasque ? sOf("centreHem") : isBand ? sOf("centreWaist") : sOf("centreWaist", "underBustCentre");
-  const [top, low] = [topS, lowS].map((at) => (at === null ? null : pointOn(one.ring, at)));
+  const placeAt = (s: Mm | null): PiecePoint | null => (s === null ? null : pointOn(one.ring, s));
   let tilt = 0;
-  let anchor = (isBasque ? top : low) ?? null;
-  if (topS !== null && lowS !== null && top && low) {
+  let anchor = placeAt(isBasque ? topS : lowS);
+  if (topS !== null && lowS !== null) {
+    const [top, low] = [pointOn(one.ring, topS), pointOn(one.ring, lowS)];
     const lean = Math.atan2(low.x - top.x, low.y - top.y);
     const isStraight = partOn(one.ring, lowS, topS).every(
-      ({ a, b }) =>
-        Math.abs(lineDistance(a, low, top)) < CENTRE_STRAIGHT && Math.abs(lineDistance(b, low, top)) < CENTRE_STRAIGHT,
+      ({ a }) => Math.abs(lineDistance(a, low, top)) < CENTRE_STRAIGHT,
     );
     if (isStraight && Math.abs(lean) > SOLVER_ACCURACY) tilt = lean;
-    if (!isStraight) anchor = piecePoint(top.x, anchor?.y ?? 0);
-  } else if (name === "strap") anchor = cornerAt("strapBackInner");
-  else if (name === "sideFront") anchor = cornerAt("princessWaist");
-  if (anchor === null && said === undefined) anchor = piecePoint(0, 0);
-  const turn = placedBy(one.place, tilt, 0, 0);
-  const lean = (p: PiecePoint): PiecePoint =>
-    tilt === 0
-      ? p
-      : piecePoint(p.x * Math.cos(tilt) - p.y * Math.sin(tilt), p.x * Math.sin(tilt) + p.y * Math.cos(tilt));
-  const at = anchor === null ? piecePoint(0, 0) : lean(anchor);
-  const [dx, dy] = isOther(name) || anchor === null ? [0, 0] : [-at.x, (LOWER_END[name] ?? WAIST) - at.y];
+    if (!isStraight) anchor = piecePoint(top.x, isBasque ? top.y : low.y);
+  } else if (name === "strap") anchor = placeAt(sOf("strapBackInner"));
+  else if (name === "sideFront") anchor = placeAt(sOf("princessWaist"));
+  const lean = (p: PiecePoint): PiecePoint => piecePoint(...tiltBy(p.x, p.y, tilt));
+  const at = anchor === null ? null : lean(anchor);
+  const [dx, dy] = at === null ? [0, 0] : [-at.x, (LOWER_END[name] ?? WAIST) - at.y];
   const move = (p: PiecePoint): PiecePoint => shift(lean(p), dx, dy);
   return {
     label: one.label,
     mirror: one.mirror,
-    place: { ...turn, dx: turn.dx + dx, dy: turn.dy + dy },
+    place: placedBy(one.place, tilt, dx, dy),
     ring: { ...one.ring, edges: one.ring.edges.map((edge) => edgeMap(edge, move)) },
     corners: one.corners,
     darts: one.darts.map((dart) => ({ ...dart, apex: move(dart.apex) })),

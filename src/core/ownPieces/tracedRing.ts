@@ -70,15 +70,21 @@ export const wayFrom = (ring: TracedRing, from: Mm, to: Mm): Mm => wrapped(ring,
 /** More edges than can be halved so often no line has. */
 const MOST_HALVINGS = 40;
 
+/** Of values in their order the place of the last one that is no greater; 0 where all are. */
+export function lastUpTo(values: readonly Mm[], most: Mm): number {
+  let [low, high] = [0, values.length - 1];
+  for (let halving = 0; halving < MOST_HALVINGS && low < high; halving += 1) {
+    const middle = Math.ceil((low + high) / 2);
+    if (invariant(values[middle], "value") <= most) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
+
 /** The edge that holds a place, by index, and how far along it lies. */
 function edgeAt(ring: TracedRing, s: Mm): { readonly index: number; readonly along: Mm } {
   const at = wrapped(ring, s);
-  let [low, high] = [0, ring.starts.length - 1];
-  for (let halving = 0; halving < MOST_HALVINGS && low < high; halving += 1) {
-    const middle = Math.ceil((low + high) / 2);
-    if (invariant(ring.starts[middle], "start") <= at) low = middle;
-    else high = middle - 1;
-  }
+  const low = lastUpTo(ring.starts, at);
   const along = at - invariant(ring.starts[low], "start");
   const whole = (ring.starts[low + 1] ?? ring.length) - invariant(ring.starts[low], "start");
   // The end of an edge is the start of the next.

@@ -130,6 +130,28 @@ describe("a mark", () => {
   });
 });
 
+describe("a piece that lay another way", () => {
+  /** A quarter turned by the clock, turned over, then 500 across and 20 down; its right half on the sheet is the one drawn. */
+  const turned = (darts: readonly PlacedDart[] = []): TracedSize => ({
+    ...size("10", darts),
+    place: { turns: 1, turnedOver: true, tilt: 0, dx: 500, dy: 20 },
+  });
+  // A quarter turn makes (x, y) (-y, x), turned over (y, x).
+  const sheet = (x: number, y: number): readonly [number, number] => [y - 20, x - 500];
+
+  it("has what is said and marked on the sheet in its own frame", () => {
+    expect(found([turned()], [], [["10", ...sheet(90, 140)]])).toEqual([{ at: near(90, 140), by: "her" }]);
+    expect(found([turned()], [mark(...sheet(90, 140))])).toEqual([{ at: near(90, 140), by: "mark" }]);
+    expect(found([turned([BELOW, BESIDE])], [mark(...sheet(104, 151))])).toEqual([{ at: near(104, 151), by: "mark" }]);
+    // On the other half of one drawn whole, mirrored in an upright line at 300 of the sheet.
+    const [x, y] = sheet(90, 140);
+    const whole = { ...turned(), mirror: { x: 300, y: 0, way: Math.PI / 2 } };
+    expect(x).toBeLessThan(300);
+    expect(found([whole], [], [["10", 600 - x, y]])).toEqual([{ at: near(90, 140), by: "her" }]);
+    expect(found([whole], [mark(600 - x, y)])).toEqual([{ at: near(90, 140), by: "mark" }]);
+  });
+});
+
 describe("several sizes", () => {
   const [small, large] = [size("10", [BELOW, BESIDE]), size("12", [BELOW, dart(350, 390, 130, 170, "side")])];
 

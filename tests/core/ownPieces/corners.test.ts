@@ -194,6 +194,78 @@ describe("corners found", () => {
     ).toBeNull();
   });
 
+  /** The box with one more place in its right side, or in its upper one, as it is told. */
+  const withPlace = (more: Partial<Candidate>, wanted = WANTED, s = 350) => {
+    const at = s === 350 ? p(200, 150) : p(s, 0);
+    const place = { s, at, turn: 45, sharp: true, atDart: false, ...more };
+    const places = [...candidatesOf(BOX, []), place].toSorted((a, b) => a.s - b.s);
+    return (findCorners(BOX, places, wanted, USUAL_SLACK)?.cost ?? NaN) * 4;
+  };
+
+  it("pass over a bend for less than a corner, and over what turns by less than 30 degrees or lies at a dart for nothing", () => {
+    expect(withPlace({})).toBeCloseTo((45 / 60) ** 2, 9);
+    expect(withPlace({ turn: -45 })).toBeCloseTo((45 / 60) ** 2, 9);
+    expect(withPlace({ sharp: false })).toBeCloseTo(0.3 * (45 / 60) ** 2, 9);
+    expect(withPlace({ atDart: true })).toBeCloseTo(0, 9);
+    expect([withPlace({ turn: 29 }), withPlace({ turn: -29 })]).toEqual([near(0), near(0)]);
+    expect(withPlace({ turn: 31 })).toBeCloseTo((31 / 60) ** 2, 9);
+    // A neck or a hem may turn: a quarter.
+    expect(withPlace({}, WANTED, 100)).toBeCloseTo((45 / 60) ** 2 / 4, 9);
+    const hemmed = WANTED.map((one) => (one.name === "sideNeck" ? { ...one, seam: "hem" as const } : one));
+    expect(withPlace({}, hemmed)).toBeCloseTo((45 / 60) ** 2 / 4, 9);
+    // In the last seam, over the start of the ring.
+    expect(withPlace({ at: p(0, 150) }, WANTED, 850)).toBeCloseTo((45 / 60) ** 2, 9);
+  });
+
+  it("are dearer by three at a dart, and each by its turn and place", () => {
+    const places = candidatesOf(BOX, [500]);
+    expect((findCorners(BOX, places, WANTED, USUAL_SLACK)?.cost ?? NaN) * 4).toBeCloseTo(3, 9);
+    const turned = candidatesOf(BOX, []).map((place) => (place.s === 200 ? { ...place, turn: 90 - 35 } : place));
+    expect((findCorners(BOX, turned, WANTED, USUAL_SLACK)?.cost ?? NaN) * 4).toBeCloseTo(1, 9);
+    expect((findCorners(BOX, turned, WANTED, SIZE_SLACK)?.cost ?? NaN) * 4).toBeCloseTo((35 / 12) ** 2, 9);
+    const beside = WANTED.map((one) => (one.name === "sideNeck" ? { ...one, x: 1 - 0.18, y: 0.36 } : one));
+    expect((findCorners(BOX, candidatesOf(BOX, []), beside, USUAL_SLACK)?.cost ?? NaN) * 4).toBeCloseTo((1 + 4) / 2, 9);
+  });
+
+  it("have ways that are the same all round: a way of 180 is one of -180", () => {
+    const lower = (by: number) => found(ringOf([0, 0], [200, 0], [200, 300], [0, 300 + by]))?.cost ?? NaN;
+    expect(lower(4)).toBeLessThan(0.05);
+    expect(lower(-4)).toBeLessThan(0.05);
+    for (const way of [180, -180, 540])
+      expect(
+        findCorners(
+          BOX,
+          candidatesOf(BOX, []),
+          WANTED.map((one) => (one.name === "sideWaist" ? { ...one, way } : one)),
+          USUAL_SLACK,
+        )?.cost,
+      ).toBeCloseTo(0, 9);
+    const off = WANTED.map((one) => (one.name === "sideWaist" ? { ...one, way: 162 } : one));
+    expect((findCorners(BOX, candidatesOf(BOX, []), off, USUAL_SLACK)?.cost ?? NaN) * 4).toBeCloseTo(1, 9);
+  });
+
+  it("begin nowhere that costs thirty and more", () => {
+    const first = (turn: number) => {
+      const places = candidatesOf(BOX, []).map((place) => ({ ...place, turn: place.s === 0 ? turn : 90 }));
+      return findCorners(BOX, places, WANTED, USUAL_SLACK)?.corners[0]?.s;
+    };
+    // Turns that differ by 190 and 193 degrees: 29.5 and 30.4. No other place lies as near.
+    expect(first(-100)).toBe(0);
+    expect(first(-103)).not.toBe(0);
+  });
+
+  it("are the 36 places that turn most, where there are more", () => {
+    // Teeth along the lower side: 20 sharp ones of two places each, those further left blunter.
+    const teeth = Array.from({ length: 40 }, (_, k): Place => [990 - k * 20, k % 2 === 0 ? 300 : 300 - 20 + k * 0.4]);
+    const ring = ringOf([0, 0], [1000, 0], [1000, 300], ...teeth, [0, 300]);
+    const places = candidatesOf(ring, []);
+    expect(places).toHaveLength(36);
+    expect(places.map(({ s }) => s)).toEqual(places.map(({ s }) => s).toSorted((a, b) => a - b));
+    expect(places[0]?.s).toBe(0);
+    // The bluntest are gone: those furthest left.
+    expect(Math.min(...places.filter(({ at }) => at.y > 250 && at.x > 0).map(({ at }) => at.x))).toBeGreaterThan(200);
+  });
+
   it("say what another size is to look like", () => {
     const ring = ringOf([0, 0], [220, -20], [200, 300], [0, 300]);
     const places = candidatesOf(ring, []);

@@ -3,9 +3,11 @@ import { describe, expect, it } from "vitest";
 import type { OwnPattern } from "../../../src/core/decisions/ownPattern";
 import type { Pattern } from "../../../src/core/decisions/pattern";
 import { isCupSaid, writtenCup } from "../../../src/core/ownPieces/drawnCup";
+import { sheetPoint } from "../../../src/core/geometry/point";
+import type { OutlineGroup } from "../../../src/core/outlines/outlineReading";
 import type { Missing, OwnReading } from "../../../src/core/ownPieces/ownReading";
 import { readOwn } from "../../../src/core/ownPieces/readOwn";
-import { stillToSay } from "../../../src/core/ownPieces/stillToSay";
+import { basquesLeft, stillToSay } from "../../../src/core/ownPieces/stillToSay";
 import { sampleWork } from "../../support/sampleWork";
 import { drawn } from "../outlines/handStrokes";
 
@@ -91,6 +93,63 @@ describe("what is still to be said", () => {
     const cup = (of: OwnPattern) => stillToSay(of, several, missing()).find(({ step }) => step === "cup")?.missing;
     expect(cup(own(["Cup dd"]))).toEqual([{ code: "missing/cup", proposed: "DD", gone: null }]);
     expect(cup(own([], "F"))).toEqual([{ code: "missing/cup", proposed: null, gone: "F" }]);
+  });
+});
+
+describe("basques of the file", () => {
+  const group = (id: string, nameInFile: string, ...texts: string[]): OutlineGroup => ({
+    id,
+    outlines: {},
+    shift: {},
+    inner: [],
+    innerClosed: [],
+    marks: [],
+    writings: texts.map((text) => ({ at: sheetPoint(0, 0), text })),
+    nameInFile,
+    isSquare: false,
+  });
+  const said = (id: string, leftOut?: true): OwnReading["pieces"][number] => ({
+    id,
+    said: {
+      id,
+      name: null,
+      extent: "half",
+      turns: 0,
+      turnedOver: false,
+      line: "stitch",
+      centreOnFold: false,
+      ...(leftOut === undefined ? {} : { leftOut }),
+    },
+    sizes: [],
+    problems: [],
+  });
+  const left = (
+    groups: readonly OutlineGroup[],
+    pieces: OwnReading["pieces"],
+    hers: OwnPattern["pieces"] = [],
+    length: Pattern["length"] = "waist",
+  ) =>
+    basquesLeft(
+      { ...own(), pieces: hers },
+      { ...several, length },
+      { ...empty, outlines: { ...empty.outlines, groups }, pieces },
+    );
+  const [front, back] = [group("1", "Front basque"), group("2", "", "cut 2", "back peplum")];
+
+  it("are told where the plan goes to the waist, by what stands on them", () => {
+    expect(left([front, back], [said("1"), said("2")])).toEqual(["frontBasque", "backBasque"]);
+    expect(left([back], [said("2")])).toEqual(["backBasque"]);
+    expect(left([group("3", "front"), group("4", "", "skirt")], [said("3"), said("4")])).toEqual([]);
+    expect(left([front, back], [said("1"), said("2")], [], "hip")).toEqual([]);
+  });
+
+  it("are none that she leaves out, and what she calls them herself", () => {
+    expect(left([front, back], [said("1", true), said("2")])).toEqual(["backBasque"]);
+    expect(left([front, back], [said("2")])).toEqual(["backBasque"]);
+    expect(left([front], [said("1")], [{ id: "1", name: "front" }])).toEqual([]);
+    expect(left([front], [said("1")], [{ id: "1", name: "backBasque" }])).toEqual(["backBasque"]);
+    expect(left([front], [said("1")], [{ id: "1", name: null }])).toEqual(["frontBasque"]);
+    expect(left([front], [said("1")], [{ id: "2", name: "front" }])).toEqual(["frontBasque"]);
   });
 });
 

@@ -2,7 +2,13 @@
 import { describe, expect, it } from "vitest";
 import { cubicEdge, lineEdge, type EdgeCurve } from "../../../src/core/geometry/edgeCurve";
 import { piecePoint, sheetPoint } from "../../../src/core/geometry/point";
-import { cutDarts, drawnDarts, withoutDoubles, type TracedDart } from "../../../src/core/ownPieces/findDarts";
+import {
+  cutDarts,
+  drawnDarts,
+  withMouths,
+  withoutDoubles,
+  type TracedDart,
+} from "../../../src/core/ownPieces/findDarts";
 import {
   halfOf,
   intoPiece,
@@ -17,6 +23,7 @@ import {
   flattened,
   isSmooth,
   jointsOf,
+  lastUpTo,
   nearestOn,
   partOn,
   pointOn,
@@ -59,6 +66,20 @@ describe("a ring", () => {
     );
     expect(ends(back.edges)).toEqual(["0,0 200,0", "200,0 200,300", "200,300 0,300", "0,300 0,0"]);
     expect(back).toMatchObject({ length: 1000, off: 0.03 });
+  });
+
+  it("keeps a loop that ends where it begins", () => {
+    const loop = cubicEdge({ a: p(0, 0), c1: p(100, -80), c2: p(100, 80), b: p(0, 0) });
+    expect(tracedRing([loop, lineEdge(p(0, 0), p(0, 0))]).edges).toEqual([loop]);
+  });
+
+  it("is found in a list of lengths by the last that is no greater", () => {
+    const list = [0, 5, 5, 8, 20];
+    expect([-1, 0, 4.9, 5, 7.9, 8, 19.9, 20, 99].map((most) => lastUpTo(list, most))).toEqual([
+      0, 0, 0, 2, 2, 3, 3, 4, 4,
+    ]);
+    expect(lastUpTo([0], 3)).toBe(0);
+    expect(lastUpTo([0, 3], 2)).toBe(0);
   });
 
   it("is walked round and round", () => {
@@ -279,6 +300,10 @@ describe("a whole piece", () => {
     expect(ontoHalf(axis, 140, 7)).toEqual([expect.closeTo(60, 9), expect.closeTo(7, 9)]);
     expect(ontoHalf(null, 140, 7)).toEqual([140, 7]);
     const slanted = { x: 0, y: 0, way: Math.PI / 4 };
+    // To the left of the way, as far as half of the diagonal of a square of 10.
+    expect(sideOf(slanted, 0, 10)).toBeCloseTo(10 * Math.SQRT1_2, 9);
+    expect(sideOf(slanted, 10, 0)).toBeCloseTo(-10 * Math.SQRT1_2, 9);
+    expect(sideOf({ x: 3, y: 4, way: 0 }, 100, 9)).toBeCloseTo(5, 9);
     expect(ontoHalf(slanted, 10, 0)).toEqual([expect.closeTo(0, 9), expect.closeTo(10, 9)]);
   });
 });
@@ -312,6 +337,86 @@ describe("darts cut out of an outline", () => {
     expect(cutDarts(withDart(100, 100, 1.7))).toEqual([]);
     expect(cutDarts(withDart(100, 100, 76))).toHaveLength(1);
     expect(cutDarts(withDart(100, 100, 77))).toEqual([]);
+  });
+});
+
+describe("darts that are none", () => {
+  it("turn back by less than 100 degrees at their end, or turn inwards at their mouth", () => {
+    /** The end at so wide an angle: it turns by 180 less that. */
+    const wide = (half: number) =>
+      ringOf([0, 0], [400, 0], [400, 300], [200 + half, 300], [200, 260], [200 - half, 300], [0, 300]);
+    // 2 atan(30/40) is 73.7, and turns by 106; 2 atan(33/40) is 79.
+    expect(cutDarts(wide(30))).toHaveLength(1);
+    expect(cutDarts(wide(33))).toEqual([]);
+    // A step down beside it: its one end turns left.
+    const step = ringOf([0, 0], [400, 0], [400, 200], [240, 200], [220, 300], [200, 200], [180, 300], [0, 300]);
+    expect(cutDarts(step).map(({ apex }) => apex)).toEqual([{ x: 200, y: 200 }]);
+    expect(cutDarts(ringOf([0, 0], [200, 0], [100, 20]))).toEqual([]);
+  });
+
+  it("have bowed legs", () => {
+    const bowed = (by: number) =>
+      cutDarts(
+        tracedRing([
+          ...chain(
+            [
+              [0, 0],
+              [200, 0],
+              [200, 300],
+              [120, 300],
+            ],
+            false,
+          ),
+          cubicEdge({ a: p(120, 300), c1: p(120 + by, 260), c2: p(100 + by, 220), b: p(100, 180) }),
+          ...chain(
+            [
+              [100, 180],
+              [80, 300],
+              [0, 300],
+              [0, 0],
+            ],
+            false,
+          ),
+        ]),
+      );
+    expect(bowed(2)).toHaveLength(1);
+    expect(bowed(60)).toEqual([]);
+  });
+});
+
+describe("mouths", () => {
+  const dart = (first: number, second: number): TracedDart => ({ first, second, apex: p(9, 9), by: "her" });
+
+  it("are straight edges in the ring, each where it was, in its order", () => {
+    expect(withMouths(ring, [])).toEqual({ ring, mouths: [] });
+    const { ring: made, mouths } = withMouths(ring, [dart(580, 620), dart(150, 250)]);
+    // From 150 on the upper side over the corner to 50 down the right one: √(50² + 50²) in the place of 100.
+    expect(ends(made.edges)).toEqual([
+      "150,0 200,50",
+      "200,50 200,300",
+      "200,300 120,300",
+      "120,300 80,300",
+      "80,300 0,300",
+      "0,300 0,0",
+      "0,0 150,0",
+    ]);
+    const mouth = 50 * Math.SQRT2;
+    expect(mouths).toEqual([
+      { first: 0, second: expect.closeTo(mouth, 9) as number, apex: p(9, 9), by: "her" },
+      {
+        first: expect.closeTo(mouth + 330, 9) as number,
+        second: expect.closeTo(mouth + 370, 9) as number,
+        apex: p(9, 9),
+        by: "her",
+      },
+    ]);
+    const over = withMouths(tracedRing(chain(BOX), 0.4), [dart(980, 30)]);
+    expect(ends(over.ring.edges)).toEqual(["0,20 30,0", "30,0 200,0", "200,0 200,300", "200,300 0,300", "0,300 0,20"]);
+    expect([over.ring.off, over.mouths[0]?.first, over.mouths[0]?.second]).toEqual([
+      0.4,
+      0,
+      expect.closeTo(Math.hypot(20, 30), 9),
+    ]);
   });
 });
 
@@ -504,6 +609,122 @@ describe("darts drawn inside", () => {
         11,
       ),
     ).toEqual([]);
+  });
+
+  it("are of lines that lie wholly inside, or stop short of the line on no more than one side", () => {
+    const at = (mouths: readonly [Place, Place], end: Place, reach = 0) =>
+      drawn(
+        [
+          [mouths[0], end],
+          [mouths[1], end],
+        ],
+        reach,
+      );
+    // Over each side of the box: their mouths within 3 mm outside, or further.
+    const over = (by: number) =>
+      [
+        at(
+          [
+            [90, -by],
+            [110, -by],
+          ],
+          [100, 90],
+        ),
+        at(
+          [
+            [200 + by, 140],
+            [200 + by, 160],
+          ],
+          [110, 150],
+        ),
+        at(
+          [
+            [110, 300 + by],
+            [90, 300 + by],
+          ],
+          [100, 210],
+        ),
+        at(
+          [
+            [-by, 160],
+            [-by, 140],
+          ],
+          [90, 150],
+        ),
+      ].map((darts) => darts.map(({ first, second }) => [first, second]));
+    expect(over(2.9)).toEqual([[[90, 110]], [[340, 360]], [[590, 610]], [[840, 860]]]);
+    expect(over(3.1)).toEqual([[], [], [], []]);
+    // An end as near to the line as its mouth is no end inside.
+    expect(
+      at(
+        [
+          [30, 2],
+          [60, 2],
+        ],
+        [45, 11],
+      ),
+    ).toEqual([]);
+  });
+
+  it("have legs as long, and open as wide, as those cut out", () => {
+    const from = (one: Place, other: Place, end: Place) =>
+      drawn([
+        [one, end],
+        [other, end],
+      ]).length;
+    // 60.8 and 78.1 mm are alike, 65.0 and 88.5 are not.
+    expect([from([120, 300], [80, 300], [130, 240]), from([120, 300], [80, 300], [145, 240])]).toEqual([1, 0]);
+    // 2 atan(1.8/100) and (1.7/100), 2 atan(76/100) and (77/100).
+    expect([from([101.8, 300], [98.2, 300], [100, 200]), from([101.7, 300], [98.3, 300], [100, 200])]).toEqual([1, 0]);
+    expect([from([176, 300], [24, 300], [100, 200]), from([177, 300], [23, 300], [100, 200])]).toEqual([1, 0]);
+  });
+
+  it("go over the start of the ring, from whichever leg is drawn first", () => {
+    const legsTo = (end: Place) =>
+      [
+        [[30, 0], end],
+        [[0, 30], end],
+      ] as const;
+    const [one, other] = legsTo([80, 90]);
+    for (const both of [
+      [one, other],
+      [other, one],
+    ])
+      expect(drawn(both)).toMatchObject([{ first: 970, second: 30, apex: { x: 80, y: 90 } }]);
+  });
+
+  it("go on to a line by the nearest place that they come to, within 80 mm of the mouth", () => {
+    // A notch below: legs that stop 15 above the lower edge come to it beside the notch, not beyond.
+    const [found] = drawn(
+      [
+        [
+          [60, 285],
+          [60, 100],
+        ],
+        [
+          [100, 285],
+          [61, 100],
+        ],
+      ],
+      20,
+    );
+    expect(found?.second).toBeCloseTo(640, 6);
+    expect(found?.first).toBeCloseTo(500 + (200 - (100 + (15 * 39) / 185)), 6);
+    // One that runs nearly along the line comes to it too far off: there it stays at the nearest place.
+    const [flat] = drawn(
+      [
+        [
+          [100, 295],
+          [20, 292],
+        ],
+        [
+          [60, 285],
+          [20, 291],
+        ],
+      ],
+      20,
+    );
+    expect(flat).toBeUndefined();
   });
 
   it("that lie over others were found twice", () => {
