@@ -569,6 +569,71 @@ describe("a square front at true scale", () => {
     ]);
   });
 
+  it("has its seams told as one each where the ring begins in the middle of one", () => {
+    const turned = truePiece({ ...square, edges: [...square.edges.slice(2), ...square.edges.slice(0, 2)] }, DRAWN);
+    expect(turned.seams.map(({ seam, edges: own }) => [seam, own.length])).toEqual([
+      ["waist", 1],
+      ["armhole", 1],
+      ["side", 2],
+    ]);
+    const alone = { ...square, edges: square.edges.map((edge) => ({ ...edge, seam: "edge" as const })) };
+    expect(truePiece(alone, DRAWN).seams.map(({ seam, edges: own }) => [seam, own.length])).toEqual([["edge", 6]]);
+  });
+
+  it("has grain and title clear of the cross of its bust point, 8 mm to each side, and of the buttonholes", () => {
+    const apart = (box: { x: number; y: number; width: number; height: number }, [a, b]: readonly Spot[]): boolean =>
+      a === undefined ||
+      b === undefined ||
+      Math.min(a.x, b.x) >= box.x + box.width / 2 ||
+      Math.max(a.x, b.x) <= box.x - box.width / 2 ||
+      Math.min(a.y, b.y) >= box.y + box.height / 2 ||
+      Math.max(a.y, b.y) <= box.y - box.height / 2;
+    interface Spot {
+      readonly x: number;
+      readonly y: number;
+    }
+    for (const [x, y] of [
+      [50, 150],
+      [30, 60],
+      [72, 220],
+      [14, 150],
+    ] as const) {
+      const { title, grain } = truePiece(longPiece("front", 300, true), { ...DRAWN, bustPoint: p(x, y) });
+      const arms = [
+        [p(x - 8, y), p(x + 8, y)],
+        [p(x, y - 8), p(x, y + 8)],
+      ];
+      const box = { ...title.centre, width: title.width, height: title.height };
+      const line = { x: grain[0].x, y: (grain[0].y + grain[1].y) / 2, width: 4, height: grain[1].y - grain[0].y };
+      expect(arms.map((arm) => [apart(box, arm), apart(line, arm)])).toEqual([
+        [true, true],
+        [true, true],
+      ]);
+    }
+  });
+
+  it("has its tacking clear of its title, whatever room there is", () => {
+    for (const half of ["left", "right"] as const)
+      for (const width of [40, 60, 80, 100, 150])
+        for (const height of [60, 100, 180, 300]) {
+          const drawn = longPiece("front", height, true);
+          const points = {
+            ...drawn.points,
+            underarm: { at: p(width, 0), level: "bust" as const },
+            sideWaist: { at: p(width, height), level: "bust" as const },
+          };
+          const { title, tacking, grain } = truePiece({ ...drawn, points }, { ...DRAWN, half });
+          const inTitle = tacking.filter(
+            ([from, to]) =>
+              Math.abs(from.x - title.centre.x) < title.width / 2 &&
+              from.y < title.centre.y + title.height / 2 &&
+              to.y > title.centre.y - title.height / 2,
+          );
+          expect(inTitle).toEqual([]);
+          expect(tacking.filter(([{ x }]) => Math.abs(x - grain[0].x) < 1)).toEqual([]);
+        }
+  });
+
   it("has its title moved clear of borders where that leaves it three tenths of its room", () => {
     const large = truePiece(longPiece("front", 300, true), DRAWN);
     const [x, y] = [large.title.centre.x, large.title.centre.y];
