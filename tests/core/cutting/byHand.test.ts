@@ -64,6 +64,20 @@ describe("a walk along a seam", () => {
     expect(walkAlong([bare], "waist")).toEqual({ steps: [], length: 0, breaks: [0, 0] });
   });
 
+  it("goes along an edge as it is drawn where that leaves the centre, against it where it comes there", () => {
+    const piece = longPiece("front", 80);
+    expect(placeAlong(walkAlong([piece], "neck"), 30)).toEqual({
+      piece: "front",
+      at: near(30, 0),
+      outward: expect.closeTo(-quarter, 9),
+    });
+    expect(placeAlong(walkAlong([piece], "waist"), 30)).toEqual({
+      piece: "front",
+      at: near(30, 80),
+      outward: expect.closeTo(quarter, 9),
+    });
+  });
+
   it("is the same where the ring begins in the middle of the seam", () => {
     const turned: Piece = { ...front, edges: [...front.edges.slice(4), ...front.edges.slice(0, 4)] };
     expect(walkAlong([turned], "waist")).toEqual(walkAlong([front], "waist"));
