@@ -319,6 +319,12 @@ describe("buttons clear of a seam", () => {
     expect(rowOf(300, 284, 3)?.ends).toEqual([12, 12]);
   });
 
+  it("are none where but one piece of the centre back lies on the fold", () => {
+    const folded = { ...boxPiece("backBasque", 100, 310, ["waist", "hem"]), centreOnFold: true };
+    const closure = { place: "centreBack", belowWaist: 310, buttons: 3 } as const;
+    expect(buttonRow(setOf([boxPiece("back", 100, 300), folded]), closure)).toBeNull();
+  });
+
   it("stand in the row of the half that they meet, spread over their own", () => {
     const own = setOf([boxPiece("back", 100, 620)]);
     const row = { place: "centreBack", belowWaist: 0, buttons: 3 } as const;

@@ -291,6 +291,13 @@ describe("room on a piece", () => {
     expect(grainLine(shifted, [])).toEqual([near(-274, 66), near(-274, 234)]);
   });
 
+  it("is more than 48 mm long with its ends, else a stretch of the middle", () => {
+    const strip = (height: number) => [p(0, 0), p(200, 0), p(200, height), p(0, height)];
+    // 4 mm at either end are never free: of 60 there are 52, of 56 there are 48.
+    expect(grainLine(strip(60), [])).toEqual([near(26, 16), near(26, 44)]);
+    expect(grainLine(strip(56), [])).toEqual([near(100, 16.8), near(100, 39.2)]);
+  });
+
   it("is elsewhere where a line crosses it there, and near the centre if it is long enough: 0.85 of the longest", () => {
     // To 40 mm across, a line in the middle leaves no more than half; at 0.27, 54 mm, it is free.
     expect(grainLine(SQUARE, [[p(0, 100), p(42, 100)]])).toEqual([near(54, 16), near(54, 184)]);
@@ -696,6 +703,14 @@ describe("one ring about several", () => {
     const expected = sorted([p(-5, -5), p(65, -5), p(65, 25), p(25, 25), p(25, 65), p(-5, 65)]);
     expect(sorted(ringAround([box(0, 0, 60, 20), box(0, 0, 20, 60)], 5))).toEqual(expected);
     expect(sorted(ringAround([box(0, 0, 60, 20).toReversed(), box(0, 0, 20, 60)], 5))).toEqual(expected);
+  });
+
+  it("goes round what they leave free between them", () => {
+    // A frame of 60 by 60 with a bar of 20 to its right.
+    const frame = [box(0, 0, 60, 10), box(0, 50, 60, 60), box(0, 0, 10, 60), box(50, 0, 60, 60), box(50, 0, 80, 10)];
+    expect(sorted(ringAround(frame, 5))).toEqual(
+      sorted([p(-5, -5), p(85, -5), p(85, 15), p(65, 15), p(65, 65), p(-5, 65)]),
+    );
   });
 
   it("is their box where they lie apart", () => {

@@ -293,6 +293,9 @@ describe("seam notches", () => {
         ["centreFront", close(0), close(100 + by)],
       ]),
     );
+    // Of a bust point 20 below the upper end the first would lie beyond it: it is moved to 18 mm from there, by 48.
+    const high = [panel("sideFront", 20), panel("centreFront", 20)];
+    expect(notched(high, "princess").map(([, , , y]) => y)).toEqual([18, 18, 20, 20, 70, 70].map(close));
   });
 });
 

@@ -56,6 +56,18 @@ describe.each(STYLE_NAMES)("true-scale pieces, %s", (style) => {
     expect(off).toEqual([]);
   });
 
+  it("have their own notches on their own stitch line", () => {
+    const off = pieces.flatMap((piece) => {
+      const polygon = stitchPolygon(piece);
+      return piece.notches
+        .filter(({ stitch: { x, y } }) => polygon.distanceTo(new Point(x, y))[0] > 0.2)
+        .map(({ kind, number }) => `${piece.key}: ${kind} ${number}`);
+    });
+    expect(off).toEqual([]);
+    const bare = pieces.filter(({ notches, name }) => notches.length === 0 && name !== "strap");
+    expect(bare.map(({ name }) => name)).toEqual([]);
+  });
+
   it("keep the grain upright, and the title clear of the darts", () => {
     for (const { grain, title, darts } of pieces) {
       expect(grain[0].x).toBe(grain[1].x);
