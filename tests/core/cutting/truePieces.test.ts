@@ -175,9 +175,18 @@ describe("a piece whose outline is none", () => {
 
 describe("what stands on true-scale pieces", () => {
   const plan = planOf(testWork);
+  /** Sizes with another name, and a piece that the planner has no name for: a back once more. */
   const labelled: Plan = {
     ...plan,
-    nest: { ...plan.nest, labels: plan.nest.labels.map((label) => `US ${label} / +`), otherNames: { back: "Rücken" } },
+    nest: {
+      ...plan.nest,
+      labels: plan.nest.labels.map((label) => `US ${label} / +`),
+      otherNames: { other1: "Yoke" },
+      sizes: plan.nest.sizes.map((pieces) => [
+        ...pieces,
+        ...pieces.filter(({ name }) => name === "back").map((piece) => ({ ...piece, name: "other1" as const })),
+      ]),
+    },
   };
 
   it("is a key of letters, digits and hyphens, a number among all pieces, and her own word for a piece", () => {
@@ -185,9 +194,9 @@ describe("what stands on true-scale pieces", () => {
       const made = truePiecesOf(labelled, { names, size, allowances: {}, closure });
       return made.ok ? made.value.map(({ key, number, label, size: of }) => [key, number, label, of]) : made.failure;
     };
-    expect(told(["back", "front"], "US 16 / +")).toEqual([
-      ["front-size-US-16-", [1, 4], undefined, "US 16 / +"],
-      ["back-size-US-16-", [2, 4], "Rücken", "US 16 / +"],
+    expect(told(["other1", "front"], "US 16 / +")).toEqual([
+      ["front-size-US-16-", [1, 5], undefined, "US 16 / +"],
+      ["other1-size-US-16-", [5, 5], "Yoke", "US 16 / +"],
     ]);
     expect(told(["backBasque"], null)).toEqual([["backBasque", [4, 4], undefined, null]]);
     expect(told([], null)).toEqual([]);
@@ -207,7 +216,20 @@ describe("what stands on true-scale pieces", () => {
     const printed = plan.nest.sizes[plan.nest.labels.indexOf("20")]?.find(({ name }) => name === "front");
     expect(of("20")[0]).toEqual(["front", printed?.points.bustPoint?.at]);
     expect(of("20")[0]).not.toEqual(of("8")[0]);
-    const without = piecesOfPlan(alike(plan, { bustPoint: { ...plan.left.bustPoint, own: null, printed: null } }));
+    // A front without one has none, and no line to lengthen it at.
+    const bare: Plan = {
+      ...plan,
+      nest: {
+        ...plan.nest,
+        sizes: plan.nest.sizes.map((pieces) =>
+          pieces.map((piece) => {
+            const { bustPoint: _, ...points } = piece.points;
+            return { ...piece, points };
+          }),
+        ),
+      },
+    };
+    const without = piecesOfPlan(bare, "20");
     expect(without.map(({ bustPoint, lengthen }) => [bustPoint, lengthen])).toEqual(without.map(() => [null, []]));
   });
 
