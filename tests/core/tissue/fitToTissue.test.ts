@@ -296,6 +296,10 @@ describe("a fit held against a library's matrices", () => {
     // Of a waist that the chart prints nothing else is doubted (1.5 mm, our own choice).
     expect(Math.abs((result.doubt.finished.waist ?? Number.NaN) - 1.5)).toBeLessThan(0.1);
     expect(wider.doubt.finished.waist ?? 0).toBeGreaterThan(5);
+    // In every size that it is printed for.
+    const below = toldAt(result, { sizeIndex: AT - 2 }).doubt.finished;
+    expect(Math.abs((below.waist ?? Number.NaN) - 1.5)).toBeLessThan(0.1);
+    expect(below.bust ?? 0).toBeGreaterThan(5);
   });
 
   it("sets steps elsewhere as they most likely are, each answer weighed by its doubt, and all else as here", () => {
@@ -313,6 +317,19 @@ describe("a fit held against a library's matrices", () => {
     const steps = likely.flatMap((value, k) => (isGrade(k) ? [[k, value] as const] : []));
     for (const [k, value] of steps) expect(elsewhere[k]).toBeCloseTo(value, 2);
     expect(Math.max(...steps.map(([, value]) => Math.abs(value)))).toBeGreaterThan(0.1);
+  });
+
+  it("carries a step to other sizes by how many steps of the chart's girth they lie away", () => {
+    const step = standIn("back", "waistStep");
+    const [as, wideStep] = [0, 3].map((more) => fit({ back: { waistStep: step + more } }).nest);
+    const movedAt = (index: number): number => {
+      const [a, b] = [as, wideStep].map((of) => pointOf(pieceIn(setOf(of?.sizes[index] ?? []), "back"), "sideWaist").x);
+      return (b ?? Number.NaN) - (a ?? Number.NaN);
+    };
+    // The chart goes by 40 mm up to 1040, then by 50 to 1090: 880 to that are 5¼ steps, to 1040 are 4, to 800 are 2 the other way.
+    expect(movedAt(7)).toBeGreaterThan(2);
+    expect(movedAt(8) / movedAt(7)).toBeCloseTo(5.25 / 4, 1);
+    expect(movedAt(AT - 2) / movedAt(7)).toBeCloseTo(-2 / 4, 1);
   });
 
   it("says what each answer changes by itself, all else kept, the three points that go furthest", () => {
