@@ -92,12 +92,11 @@ function bridged(): BodyModel {
   });
 }
 
-/** The same model, its measures in our usual order. */
+/** The same model, all measures in our usual order. */
 function reordered(model: BodyModel): BodyModel {
-  const measures = MEASURE_NAMES.filter((name) => model.measures.includes(name));
-  const from = measures.map((name) => model.measures.indexOf(name));
+  const from = MEASURE_NAMES.map((name) => model.measures.indexOf(name));
   return {
-    measures,
+    measures: MEASURE_NAMES,
     middle: from.map((at) => invariant(model.middle[at], "middle")),
     scatter: from.map((row) => from.map((column) => entry(model.scatter, row, column))),
     freedom: model.freedom,

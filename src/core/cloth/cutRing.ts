@@ -132,6 +132,7 @@ function fromFold(half: Ring): Ring {
   const start = half.findIndex((_, index) => isOn(index) && !isOn(index + 1));
   if (start < 0) return half;
   const way = [...half.slice(start), ...half.slice(0, start)];
-  const end = way.findIndex(({ x }, index) => index > 0 && Math.abs(x) <= ON_FOLD);
+  // A ring that closes but for a slit may touch the fold's line again on the other side of its hole: the fold is what comes last.
+  const end = way.findLastIndex(({ x }) => Math.abs(x) > ON_FOLD) + 1;
   return way.slice(0, end + 1);
 }

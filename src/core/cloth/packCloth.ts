@@ -213,7 +213,7 @@ const MOST_TURNS = 100_000;
  * One put elsewhere in the order: what ends lowest put earlier, any a little way or anywhere, or two exchanged; how it may lie
  * chosen anew.
  */
-function changed({ order, best }: Found, choose: Chooser): readonly Next[] {
+export function changed({ order, best }: Found, choose: Chooser): readonly Next[] {
   const manner = MANNERS[choose(MANNERS.length)] ?? "anywhere";
   const from = manner === "lowest" ? best.lowest : choose(order.length);
   const next = [...order];

@@ -498,21 +498,34 @@ function towards(
   return from;
 }
 
-/** What bears on an answer: others, and girths that the chart prints. */
+/**
+ * What bears on an answer: others, and girths that the chart prints. A girth is printed for the size measured and for the next one:
+ * both together bear on it, and each alone hardly, since the other says nearly the same.
+ *
+ * @source partial correlation with one or several others, from the inverse of what all vary by together
+ */
 function bearingOn(at: number, precision: Matrix, rows: readonly Row[]): Pick<Misfit, "against" | "againstPrinted"> {
-  const bearing = rows
-    .flatMap((row, other) => {
-      const share =
-        Math.abs(entry(precision, at, other)) / Math.sqrt(entry(precision, at, at) * entry(precision, other, other));
-      return other !== at && share > TISSUE_BEARS_ON ? [{ row, share }] : [];
-    })
-    .toSorted((a, b) => b.share - a.share)
-    .map(({ row }) => row);
-  return {
-    against: bearing.flatMap(({ answer }) => answer ?? []),
-    againstPrinted: bearing.flatMap(({ level }) => level ?? []),
+  const shareOf = (together: readonly number[]): number => {
+    const toward = together.map((other) => entry(precision, at, other));
+    const among = factored(together.map((i) => together.map((j) => entry(precision, i, j))));
+    return Math.sqrt(dot(toward, among.solve(toward)) / entry(precision, at, at));
   };
+  const answers = rows.flatMap(({ answer }, other) =>
+    answer === null || other === at ? [] : [{ what: answer, share: shareOf([other]) }],
+  );
+  const printed = LEVELS.map((level) => ({
+    what: level,
+    share: shareOf(rows.flatMap((row, other) => (row.level === level ? [other] : []))),
+  }));
+  return { against: bearingMost(answers), againstPrinted: bearingMost(printed) };
 }
+
+/** What bears enough, that which bears most first. */
+const bearingMost = <T>(some: readonly { readonly what: T; readonly share: number }[]): readonly T[] =>
+  some
+    .filter(({ share }) => share > TISSUE_BEARS_ON)
+    .toSorted((a, b) => b.share - a.share)
+    .map(({ what }) => what);
 
 // Every size.
 

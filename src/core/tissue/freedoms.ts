@@ -33,8 +33,8 @@ type Weights = Readonly<Partial<Record<PointName, number>>>;
 
 const alongX = (weights: Weights, share = 1): Moves =>
   Object.fromEntries(Object.entries(weights).map(([name, weight]) => [name, [weight * share, 0]]));
-const alongY = (weights: Weights, share = 1): Moves =>
-  Object.fromEntries(Object.entries(weights).map(([name, weight]) => [name, [0, weight * share]]));
+const alongY = (weights: Weights): Moves =>
+  Object.fromEntries(Object.entries(weights).map(([name, weight]) => [name, [0, weight]]));
 
 const freedom = (
   name: string,
@@ -91,13 +91,12 @@ const SHOULDERS: Weights = {
   strapAim: 1,
   centreNeck: 1,
 };
-const BUST_POINT: Weights = { bustPoint: 1, bustLineInner: 1, bustLineOuter: 1, princessBust: 1 };
+const BUST_POINT: readonly PointName[] = ["bustPoint", "bustLineInner", "bustLineOuter", "princessBust"];
 
 /** The ends of all darts that aim at the bust point, and the mouth of the one from below: they go along with it. */
 function withBustDarts(piece: Piece, x: number, y: number): Moves {
   const moves: Moves = {};
-  for (const [name, weight] of Object.entries(BUST_POINT) as [PointName, number][])
-    moves[name] = [x * weight, y * weight];
+  for (const name of BUST_POINT) moves[name] = [x, y];
   for (const dart of piece.darts) if (dart.aimsAt !== null) moves[dart.apex] = [x, y];
   return moves;
 }

@@ -125,6 +125,27 @@ describe("the model's bodies", () => {
     expect(white.sub(Matrix.eye(4)).abs().max()).toBeLessThan(0.03);
   });
 
+  it("begin as the points of Halton's sequence say, by hand", () => {
+    // In bases 2, 3, 5, 7 and 11, digits times 1, 2, 3, 3 and 7: of 1, 2 and 3 the parts are ½, ¼, ¾; ⅔, ⅓, 2/9; 3/5, 1/5, 4/5;
+    // 3/7, 6/7, 2/7; 7/11, 3/11, 10/11. (3 is 11 in base 2 and 10 in base 3.)
+    const points = [
+      [1 / 2, 2 / 3, 3 / 5, 3 / 7, 7 / 11],
+      [1 / 4, 1 / 3, 1 / 5, 6 / 7, 3 / 11],
+      [3 / 4, 2 / 9, 4 / 5, 2 / 7, 10 / 11],
+    ];
+    const { middle, scatter, freedom } = GIRTH_BODIES;
+    const lower = new CholeskyDecomposition(new Matrix(scatter.map((row) => [...row]))).lowerTriangularMatrix;
+    for (const [at, point] of points.entries()) {
+      const [last = 0, ...firsts] = point.map((share) => normalQuantile(share)).toReversed();
+      // Wilson and Hilferty: the cube root of chi-square over its freedom is normal, about 1 − 2/9ν with variance 2/9ν.
+      const root = 1 - 2 / (9 * freedom) + last * Math.sqrt(2 / (9 * freedom));
+      const off = lower.mmul(Matrix.columnVector(firsts.toReversed())).mul(Math.sqrt(1 / root ** 3));
+      const { bust, upperChest, waist, hip } = invariant(modelBodies()[at], "body");
+      for (const [row, girth] of [bust, upperChest, waist, hip].entries())
+        expect(Math.log(girth)).toBeCloseTo(invariant(middle[row], "middle") + off.get(row, 0), 9);
+    }
+  });
+
   it("have the scatter of the survey, and no bridge's doubt in it", () => {
     const places = GIRTH_BODIES.measures.map((name) => SURVEYED_BODIES.measures.indexOf(name));
     expect(GIRTH_BODIES.scatter).toEqual(
@@ -171,6 +192,25 @@ describe("the rings", () => {
     [0.95, 10, 4.103],
   ])("reaches as far as Fisher's table says (%d, %d)", (share, freedom, fisher) => {
     expect(ringDistance(share, freedom) / 2).toBeCloseTo(fisher, 2);
+  });
+
+  it("goes round from the most of the one, over the most of the other for it", () => {
+    const ring = ringOf("waist", "hip", 0.5, 4).map(([x, y]) => [Math.log(x), Math.log(y)]);
+    const places = [2, 3];
+    const own = new Matrix(
+      places.map((row) => places.map((column) => invariant(GIRTH_BODIES.scatter[row]?.[column], "entry"))),
+    );
+    const lower = new CholeskyDecomposition(own).lowerTriangularMatrix;
+    const reach = Math.sqrt(25 * (0.5 ** (-2 / 25) - 1));
+    const [waist = 0, hip = 0] = places.map((at) => GIRTH_BODIES.middle[at]);
+    const [across, up, rest] = [lower.get(0, 0) * reach, lower.get(1, 0) * reach, lower.get(1, 1) * reach];
+    const near = (...values: readonly number[]) => values.map((value) => expect.closeTo(value, 9));
+    expect(ring).toEqual([
+      near(waist + across, hip + up),
+      near(waist, hip + rest),
+      near(waist - across, hip - up),
+      near(waist, hip - rest),
+    ]);
   });
 
   it("lies at that distance all round, by the library's inverse", () => {

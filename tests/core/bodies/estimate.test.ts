@@ -291,6 +291,38 @@ describe("a body that the survey does not speak for", () => {
     },
   );
 
+  it("has what both say in its range, no more: from the one's lower end or theirs midway to the upper ones", () => {
+    // The trade says more of her waist, and less of the hip of one with a large waist.
+    const signs = (["waistGirth", "underBustGirth", "hipGirth"] as const).flatMap((name) => {
+      const bodyFar = name === "hipGirth" ? body({ bustGirth: 860, waistGirth: 1200 }) : far;
+      const estimate = invariant(estimatesOf(bodyFar)[name], name);
+      const survey = rangeOf(conditionOn(TAPED_BODIES, knownOf(bodyFar)).of(name));
+      const shift = estimate.value - survey.value;
+      expect(estimate.least).toBeCloseTo(survey.least + (shift < 0 ? shift : 0), 9);
+      expect(estimate.most).toBeCloseTo(survey.most + (shift > 0 ? shift : 0), 9);
+      return [Math.sign(shift)];
+    });
+    expect(new Set(signs)).toEqual(new Set([1, -1]));
+  });
+
+  // Of two measures the share further out is (1 + d/25)^(−25/2), d their squared distance: F with 2 and 25 in closed form.
+  it.each([
+    [940, 1010],
+    [1000, 900],
+    [1000, 1180],
+    [760, 1000],
+  ])("stands as far out as Fisher's F says (bust %i, hip %i)", (bustGirth, hipGirth) => {
+    const taken = body({ bustGirth, hipGirth });
+    const { distance } = conditionOn(TAPED_BODIES, knownOf(taken));
+    const share = (1 + distance / 25) ** (-25 / 2);
+    const { furtherOut, widened, state } = invariant(standingOf(taken), "standing");
+    expect(Math.abs(furtherOut - share)).toBeLessThan(0.005);
+    expect(state).toBe(share < 0.005 ? "outside" : share < 0.05 ? "thin" : "within");
+    expect(widened).toBeCloseTo(Math.max(1, Math.sqrt((25 + distance) / 27)), 9);
+    const older = invariant(standingOf(taken, 45), "standing").widened;
+    expect(older).toBeCloseTo(Math.max(1, 1.15 * Math.sqrt((25 + distance) / 27)), 9);
+  });
+
   it("has its height, for which the trade has no proportion, told by the survey all the same", () => {
     expect(estimatesOf(far).height?.from).toBe("survey");
   });

@@ -55,6 +55,9 @@ describe("what was meant", () => {
       ["digitsSwapped", [0], [1320]],
       [null, [0], [900]],
     ]);
+    // 213: 231 and 123, and of these only 123 is a bust.
+    expect(told(reading(["bustGirth", 2130, 900]))).toContainEqual(["digitsSwapped", [0], [1230]]);
+    expect(told(reading(["bustGirth", 2130, 900])).filter(([kind]) => kind === "digitsSwapped")).toHaveLength(1);
     // 88: the same either way; a part of a centimetre stays.
     expect(told(reading(["bustGirth", 885, 900])).map(([kind]) => kind)).toEqual(["tenOut", "tenOut", null]);
     expect(told(reading(["bustGirth", 787, 900]))).toContainEqual(["digitsSwapped", [0], [877]]);

@@ -582,3 +582,147 @@ describe("the table of widths", () => {
     );
   });
 });
+
+describe("a ring as it lies", () => {
+  const angleOf = (from: { x: number; y: number }, to: { x: number; y: number }): number =>
+    (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
+  const turnedBy = (from: number, to: number): number => (Math.round(to - from) + 720) % 360;
+
+  it.each(["along", "across", "bias"] as const)(
+    "%s the grain is turned by what its way says, mirrored first where it is turned over",
+    (grain) => {
+      const made = copiesOf([piecePart("front", { grain })], BARE, { ...single, usable: 1000 });
+      if (!made.ok) throw new Error(made.failure.code);
+      const drawn = cutRingOf(piecePart("front", { grain }), BARE).open;
+      const [a, b] = [drawn[0] ?? { x: 0, y: 0 }, drawn[1] ?? { x: 0, y: 0 }];
+      const ways = made.value.flatMap((copy) => copy.ways);
+      expect(ways).toHaveLength(grain === "bias" ? 8 : 4);
+      for (const { ring, turn, isTurnedOver, width, length } of ways) {
+        const [p, q] = [ring[0] ?? a, ring[1] ?? b];
+        expect(Math.hypot(q.x - p.x, q.y - p.y)).toBeCloseTo(Math.hypot(b.x - a.x, b.y - a.y), 9);
+        const before = isTurnedOver ? 180 - angleOf(a, b) : angleOf(a, b);
+        expect(turnedBy(before, angleOf(p, q))).toBe(turn);
+        expect(areaOf(ring)).toBeCloseTo(areaOf(drawn), 6);
+        expect(boxOf(ring)).toEqual({ x: close(0), y: close(0), width: close(width), length: close(length) });
+      }
+    },
+  );
+
+  it("of a piece on the bias lies but one slant where the other is too wide", () => {
+    // 0 0, 60 0, 100 200, 0 200: x − y from −200 to 60, x + y from 0 to 300, both over √2.
+    const slanted = piecePart("front", { grain: "bias", cut: { onFold: false, count: 1 } });
+    const waysAt = (usable: number) => {
+      const made = copiesOf([slanted], BARE, { ...single, usable });
+      return made.ok ? made.value.flatMap(({ ways }) => ways.map(({ turn }) => turn)) : made.failure;
+    };
+    expect(waysAt(212.2)).toEqual([45, 315, 225, 135]);
+    expect(waysAt(212.1)).toEqual([45, 225]);
+    expect(waysAt(183.8)).toEqual({
+      code: "cloth/part-too-wide",
+      key: "front",
+      needed: close(260 * Math.SQRT1_2),
+      width: 183.8,
+    });
+  });
+
+  it("of a share of a circle turned a quarter lies on folded cloth in pairs, never at the fold", () => {
+    const angle = (65 * Math.PI) / 180;
+    const across = 500 * Math.sin(angle);
+    const along = 500 - 300 * Math.cos(angle);
+    const flat = sectorPart("circle", 300, 500, angle, { cut: { onFold: false, count: 3 } });
+    const way = ["90", "270", "90 over", "270 over"];
+    expect(waysOf(flat, { ...double, usable: (across + along) / 2 })).toEqual([
+      [1, 2, way],
+      [3, 1, way],
+    ]);
+  });
+});
+
+describe("a share of a ring as it is cut", () => {
+  const bounded = (angle: number, more: Parameters<typeof sectorPart>[4] = {}, inner = 100) =>
+    cutRingOf(sectorPart("circle", inner, 500, angle, more), {});
+  const sides = (by: number, waist = 0) => ({ allowances: { inner: waist, outer: 0, sides: by } });
+  /** ½ r² φ. */
+  const slice = (radius: number, angle: number): number => (radius ** 2 * angle) / 2;
+
+  it("has as many corners on its arcs as keep it within 0.05 mm of the curve, and no more", () => {
+    const { open } = bounded(1);
+    for (const [radius, length] of [
+      [500, 1],
+      [100, 1],
+    ] as const) {
+      const on = open.filter(({ x, y }) => Math.abs(Math.hypot(x, y) - radius) < 1e-6);
+      // A stretch over an angle a leaves the curve by r (1 − cos ½a).
+      const off = (stretches: number): number => radius * (1 - Math.cos(length / stretches / 2));
+      expect(off(on.length - 1)).toBeLessThanOrEqual(0.05);
+      expect(off(on.length - 2)).toBeGreaterThan(0.05);
+    }
+  });
+
+  it("is a disc as soon as it closes, and not before", () => {
+    expect(areaOf(bounded(2 * Math.PI).open) / slice(500, 2 * Math.PI)).toBeCloseTo(1, 3);
+    const short = 2 * Math.PI - 0.01;
+    expect(areaOf(bounded(short).open) / (slice(500, short) - slice(100, short))).toBeCloseTo(1, 3);
+    // 2.5 mm at each side close what 5 mm are missing of at 500.
+    expect(areaOf(bounded(short, sides(2.51)).open) / slice(500, 2 * Math.PI)).toBeCloseTo(1, 3);
+    expect(areaOf(bounded(short, sides(2.4)).open) / (slice(500, short) - slice(100, short))).toBeCloseTo(1, 1);
+    const onFold = { foldSides: 1, cut: folded } as const;
+    expect(areaOf(bounded(Math.PI, onFold).open) / slice(500, 2 * Math.PI)).toBeCloseTo(1, 3);
+    const half = Math.PI - 0.01;
+    expect(areaOf(bounded(half, onFold).open) / (2 * (slice(500, half) - slice(100, half)))).toBeCloseTo(1, 3);
+    expect(areaOf(bounded(half, { ...onFold, ...sides(5.1) }).open) / slice(500, 2 * Math.PI)).toBeCloseTo(1, 3);
+    // All of the hole is cut out of it, though the hole's two ends meet on the line of the fold.
+    const slit = bounded(half, { ...onFold, ...sides(4.9) });
+    expect(areaOf(slit.open) / (slice(500, 2 * Math.PI) - slice(100, 2 * Math.PI))).toBeCloseTo(1, 3);
+    expect(areaOf(slit.half ?? [])).toBeCloseTo(areaOf(slit.open) / 2, 6);
+  });
+
+  it("comes to a point where its waist allowance reaches its middle", () => {
+    const { open } = bounded(1, sides(15, 12), 10);
+    // Its sides run from the middle to 15 mm beside them at 500.
+    expect(areaOf(open) / slice(500, 1 + 2 * Math.asin(15 / 500))).toBeCloseTo(1, 3);
+    expect(Math.min(...open.map(({ x, y }) => Math.hypot(x, y)))).toBe(0);
+  });
+
+  it("has its sides' allowances at the waist no wider than there is room between them", () => {
+    // At 100 they would reach asin 0.15 = 0.1506 beyond each side; half of what is missing is 0.1.
+    const { open } = bounded(2 * Math.PI - 0.2, sides(15));
+    const hole = open.filter(({ x, y }) => Math.abs(Math.hypot(x, y) - 100) < 1e-6);
+    const meeting = { x: close(100 * Math.sin(-0.1)), y: close(100 * Math.cos(-0.1)) };
+    expect([hole[0], hole.at(-1)]).toEqual([meeting, meeting]);
+    const outer = open.filter(({ x, y }) => Math.abs(Math.hypot(x, y) - 500) < 1e-6);
+    const beside = Math.asin(15 / 500);
+    expect([outer[0], outer.at(-1)]).toEqual([
+      { x: close(-15), y: close(500 * Math.cos(beside)) },
+      { x: close(500 * Math.sin(beside - 0.2)), y: close(500 * Math.cos(beside - 0.2)) },
+    ]);
+    // On the fold all of it is at the other side: 0.1 of π − 0.1.
+    const half = bounded(Math.PI - 0.1, { foldSides: 1, cut: folded, ...sides(15) }).half ?? [];
+    const inside = half.filter(({ x, y }) => Math.abs(Math.hypot(x, y) - 100) < 1e-6);
+    expect([inside[0], inside.at(-1)]).toEqual([
+      { x: 0, y: close(-100) },
+      { x: 0, y: close(100) },
+    ]);
+  });
+});
+
+describe("a piece that is not drawn from its fold", () => {
+  it("is moved there, and opened about it", () => {
+    const drawn = plain("front", true);
+    const away = {
+      ...drawn,
+      points: {
+        centreNeck: named(30, 0, "neck"),
+        underarm: named(90, 0, "bust"),
+        sideWaist: named(130, 200, "waist"),
+        centreWaist: named(30, 200, "waist"),
+      },
+    };
+    const here = cutRingOf(piecePart("front", { cut: folded }), BARE);
+    expect(cutRingOf(piecePart("front", { cut: folded, piece: away }), BARE)).toEqual({
+      open: here.open.map(({ x, y }) => ({ x: close(x), y: close(y) })),
+      half: here.half?.map(({ x, y }) => ({ x: close(x), y: close(y) })),
+    });
+    expect(here.half?.filter(({ x }) => x === 0)).toHaveLength(2);
+  });
+});

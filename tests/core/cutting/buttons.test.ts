@@ -20,6 +20,7 @@ import type { Plan } from "../../../src/core/plan/plan";
 import type { Work } from "../../../src/core/decisions/work";
 import { anyAmount } from "../../support/amounts";
 import { anyChainWork } from "../../support/anyChainWork";
+import { boxPiece } from "../../support/boxPiece";
 import { polygonOf } from "../../support/independent";
 import { planOf, testWork } from "../../support/works";
 
@@ -297,5 +298,42 @@ describe("halves that differ", () => {
         ),
       );
     expect(new Set(away)).toEqual(new Set([1]));
+  });
+});
+
+describe("buttons clear of a seam", () => {
+  const rowOf = (upper: number, lower: number, count: number) =>
+    buttonRow(setOf([boxPiece("back", 100, upper), boxPiece("backBasque", 100, lower, ["waist", "hem"])]), {
+      place: "centreBack",
+      belowWaist: lower,
+      buttons: count,
+    });
+
+  it("have the end moved that takes least", () => {
+    // 305 of 610 is 5 mm past the seam: 6 mm more above bring it to 308.
+    expect(rowOf(300, 310, 3)).toEqual({ along: [18, 308, 598], spacing: 290, ends: [18, 12] });
+    // 295 of 590 is 5 mm before it: 6 mm more below bring it to 292.
+    expect(rowOf(300, 290, 3)).toEqual({ along: [12, 292, 572], spacing: 280, ends: [12, 18] });
+    // 8 mm are clear.
+    expect(rowOf(300, 316, 3)?.ends).toEqual([12, 12]);
+    expect(rowOf(300, 284, 3)?.ends).toEqual([12, 12]);
+  });
+
+  it("are none where but one piece of the centre back lies on the fold", () => {
+    const folded = { ...boxPiece("backBasque", 100, 310, ["waist", "hem"]), centreOnFold: true };
+    const closure = { place: "centreBack", belowWaist: 310, buttons: 3 } as const;
+    expect(buttonRow(setOf([boxPiece("back", 100, 300), folded]), closure)).toBeNull();
+  });
+
+  it("stand in the row of the half that they meet, spread over their own", () => {
+    const own = setOf([boxPiece("back", 100, 620)]);
+    const row = { place: "centreBack", belowWaist: 0, buttons: 3 } as const;
+    const met = setOf([boxPiece("back", 100, 300), boxPiece("backBasque", 100, 310, ["waist", "hem"])]);
+    // Its ends are 18 and 12 with what is below the waist open, 12 and 12 without.
+    expect(buttonPlaces(own, row, met).map(({ at }) => at.y)).toEqual([12, 310, 608].map((y) => expect.closeTo(y, 6)));
+    expect(buttonPlaces(own, { ...row, belowWaist: 310 }, met).map(({ at }) => at.y)).toEqual(
+      [18, 313, 608].map((y) => expect.closeTo(y, 6)),
+    );
+    expect(buttonPlaces(setOf([boxPiece("back", 100, 29)]), { ...row, belowWaist: 310 }, met)).toEqual([]);
   });
 });

@@ -64,6 +64,20 @@ describe("a walk along a seam", () => {
     expect(walkAlong([bare], "waist")).toEqual({ steps: [], length: 0, breaks: [0, 0] });
   });
 
+  it("goes along an edge as it is drawn where that leaves the centre, against it where it comes there", () => {
+    const piece = longPiece("front", 80);
+    expect(placeAlong(walkAlong([piece], "neck"), 30)).toEqual({
+      piece: "front",
+      at: near(30, 0),
+      outward: expect.closeTo(-quarter, 9),
+    });
+    expect(placeAlong(walkAlong([piece], "waist"), 30)).toEqual({
+      piece: "front",
+      at: near(30, 80),
+      outward: expect.closeTo(quarter, 9),
+    });
+  });
+
   it("is the same where the ring begins in the middle of the seam", () => {
     const turned: Piece = { ...front, edges: [...front.edges.slice(4), ...front.edges.slice(0, 4)] };
     expect(walkAlong([turned], "waist")).toEqual(walkAlong([front], "waist"));
@@ -275,6 +289,13 @@ describe("room on a piece", () => {
     expect(grainLine(SQUARE, [])).toEqual([near(26, 16), near(26, 184)]);
     const shifted = SQUARE.map(({ x, y }) => p(x - 300, y + 50));
     expect(grainLine(shifted, [])).toEqual([near(-274, 66), near(-274, 234)]);
+  });
+
+  it("is more than 48 mm long with its ends, else a stretch of the middle", () => {
+    const strip = (height: number) => [p(0, 0), p(200, 0), p(200, height), p(0, height)];
+    // 4 mm at either end are never free: of 60 there are 52, of 56 there are 48.
+    expect(grainLine(strip(60), [])).toEqual([near(26, 16), near(26, 44)]);
+    expect(grainLine(strip(56), [])).toEqual([near(100, 16.8), near(100, 39.2)]);
   });
 
   it("is elsewhere where a line crosses it there, and near the centre if it is long enough: 0.85 of the longest", () => {
@@ -569,6 +590,71 @@ describe("a square front at true scale", () => {
     ]);
   });
 
+  it("has its seams told as one each where the ring begins in the middle of one", () => {
+    const turned = truePiece({ ...square, edges: [...square.edges.slice(2), ...square.edges.slice(0, 2)] }, DRAWN);
+    expect(turned.seams.map(({ seam, edges: own }) => [seam, own.length])).toEqual([
+      ["waist", 1],
+      ["armhole", 1],
+      ["side", 2],
+    ]);
+    const alone = { ...square, edges: square.edges.map((edge) => ({ ...edge, seam: "edge" as const })) };
+    expect(truePiece(alone, DRAWN).seams.map(({ seam, edges: own }) => [seam, own.length])).toEqual([["edge", 6]]);
+  });
+
+  it("has grain and title clear of the cross of its bust point, 8 mm to each side, and of the buttonholes", () => {
+    const apart = (box: { x: number; y: number; width: number; height: number }, [a, b]: readonly Spot[]): boolean =>
+      a === undefined ||
+      b === undefined ||
+      Math.min(a.x, b.x) >= box.x + box.width / 2 ||
+      Math.max(a.x, b.x) <= box.x - box.width / 2 ||
+      Math.min(a.y, b.y) >= box.y + box.height / 2 ||
+      Math.max(a.y, b.y) <= box.y - box.height / 2;
+    interface Spot {
+      readonly x: number;
+      readonly y: number;
+    }
+    for (const [x, y] of [
+      [50, 150],
+      [30, 60],
+      [72, 220],
+      [14, 150],
+    ] as const) {
+      const { title, grain } = truePiece(longPiece("front", 300, true), { ...DRAWN, bustPoint: p(x, y) });
+      const arms = [
+        [p(x - 8, y), p(x + 8, y)],
+        [p(x, y - 8), p(x, y + 8)],
+      ];
+      const box = { ...title.centre, width: title.width, height: title.height };
+      const line = { x: grain[0].x, y: (grain[0].y + grain[1].y) / 2, width: 4, height: grain[1].y - grain[0].y };
+      expect(arms.map((arm) => [apart(box, arm), apart(line, arm)])).toEqual([
+        [true, true],
+        [true, true],
+      ]);
+    }
+  });
+
+  it("has its tacking clear of its title, whatever room there is", () => {
+    for (const half of ["left", "right"] as const)
+      for (const width of [40, 60, 80, 100, 150])
+        for (const height of [60, 100, 180, 300]) {
+          const drawn = longPiece("front", height, true);
+          const points = {
+            ...drawn.points,
+            underarm: { at: p(width, 0), level: "bust" as const },
+            sideWaist: { at: p(width, height), level: "bust" as const },
+          };
+          const { title, tacking, grain } = truePiece({ ...drawn, points }, { ...DRAWN, half });
+          const inTitle = tacking.filter(
+            ([from, to]) =>
+              Math.abs(from.x - title.centre.x) < title.width / 2 &&
+              from.y < title.centre.y + title.height / 2 &&
+              to.y > title.centre.y - title.height / 2,
+          );
+          expect(inTitle).toEqual([]);
+          expect(tacking.filter(([{ x }]) => Math.abs(x - grain[0].x) < 1)).toEqual([]);
+        }
+  });
+
   it("has its title moved clear of borders where that leaves it three tenths of its room", () => {
     const large = truePiece(longPiece("front", 300, true), DRAWN);
     const [x, y] = [large.title.centre.x, large.title.centre.y];
@@ -617,6 +703,14 @@ describe("one ring about several", () => {
     const expected = sorted([p(-5, -5), p(65, -5), p(65, 25), p(25, 25), p(25, 65), p(-5, 65)]);
     expect(sorted(ringAround([box(0, 0, 60, 20), box(0, 0, 20, 60)], 5))).toEqual(expected);
     expect(sorted(ringAround([box(0, 0, 60, 20).toReversed(), box(0, 0, 20, 60)], 5))).toEqual(expected);
+  });
+
+  it("goes round what they leave free between them", () => {
+    // A frame of 60 by 60 with a bar of 20 to its right.
+    const frame = [box(0, 0, 60, 10), box(0, 50, 60, 60), box(0, 0, 10, 60), box(50, 0, 60, 60), box(50, 0, 80, 10)];
+    expect(sorted(ringAround(frame, 5))).toEqual(
+      sorted([p(-5, -5), p(85, -5), p(85, 15), p(65, 15), p(65, 65), p(-5, 65)]),
+    );
   });
 
   it("is their box where they lie apart", () => {

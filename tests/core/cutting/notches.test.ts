@@ -2,7 +2,7 @@
  * Notches meet: those with one number lie on two pieces, equally far along the sewn seam from where it begins, measured by
  * bezier-js on the pieces as they come out of any chain of alterations.
  */
-import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
+import { STYLE_NAMES, type Closure } from "../../../src/core/decisions/pattern";
 import { Bezier } from "bezier-js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -12,7 +12,10 @@ import { piecePoint } from "../../../src/core/geometry/point";
 import { pointOf, type Edge, type Piece, type PieceName, type SeamName } from "../../../src/core/pattern/piece";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import { radians } from "../../../src/core/units";
+import { SHOULDER_EASE } from "../../../src/core/pattern/shoulderEase";
 import { anyChainWork } from "../../support/anyChainWork";
+import { boxPiece } from "../../support/boxPiece";
+import { cornerPiece, dartFor } from "../../support/cornerPiece";
 import { planOf, testWork } from "../../support/works";
 
 const RUNS = Number(process.env.CHAINS ?? 25);
@@ -200,5 +203,129 @@ describe("notches", () => {
     expect([stitch.x, stitch.y]).toEqual([50, 0]);
     expect(cut.x).toBeCloseTo(50, 9);
     expect(cut.y).toBeCloseTo(-20, 9);
+  });
+});
+
+const close = (value: number): unknown => expect.closeTo(value, 6);
+const ZIP: Closure = { place: "side", belowWaist: 0 };
+
+describe("seam notches", () => {
+  const notched = (pieces: readonly Piece[], seam: SeamName) =>
+    notchPlaces(setOf(pieces), ZIP)
+      .filter((notch) => notch.seam === seam)
+      .map(({ piece, at, twins, kind }) => [
+        piece,
+        kind,
+        at.x,
+        at.y,
+        twins?.map((twin) => [twin.piece, twin.at.x, twin.at.y]),
+      ]);
+
+  it("are double, 3 mm to either side, where backs alone meet, else single", () => {
+    const back = boxPiece("back", 100, 50);
+    const basque = boxPiece("backBasque", 100, 50, ["waist", "hem"]);
+    // 100 mm are notched at 0.42 of them.
+    expect(notched([back, basque], "waist")).toEqual([
+      ["back", "seam", close(42), close(50), [39, 45].map((x) => ["back", close(x), close(50)])],
+      ["backBasque", "seam", close(42), close(0), [39, 45].map((x) => ["backBasque", close(x), close(0)])],
+    ]);
+    const front = [boxPiece("front", 100, 50), boxPiece("frontBasque", 100, 50, ["waist", "hem"])];
+    expect(notched(front, "waist")).toEqual([
+      ["front", "seam", close(42), close(50), undefined],
+      ["frontBasque", "seam", close(42), close(0), undefined],
+    ]);
+  });
+
+  it("are as far from the upper end on both pieces, in the same share where one is eased to the other", () => {
+    expect(notched([boxPiece("back", 100, 200), boxPiece("front", 100, 190)], "side")).toEqual([
+      ["back", "seam", close(100), close(84), undefined],
+      ["front", "seam", close(100), close(84), undefined],
+    ]);
+    const back = boxPiece("back", 120 + SHOULDER_EASE, 50, ["shoulder", "waist"]);
+    const front = boxPiece("front", 120, 50, ["shoulder", "waist"]);
+    expect(notched([back, front], "shoulder")).toEqual([
+      ["back", "seam", close(0.42 * (120 + SHOULDER_EASE)), close(0), undefined],
+      ["front", "seam", close(0.42 * 120), close(0), undefined],
+    ]);
+  });
+
+  it("are moved by threes from a closed dart until 18 mm clear of it, or left out", () => {
+    /** `each` mm of waist on either side of a dart of 20. */
+    const darted = (each: number): Piece =>
+      cornerPiece({
+        corners: [
+          ["centreNeck", 0, 0, "neck"],
+          ["underarm", 2 * each + 20, 0, "side"],
+          ["sideWaist", 2 * each + 20, 50, "waist"],
+          ["waistDartOuter", each + 20, 50, "waist", "waistDart"],
+          ["waistDartInner", each, 50, "waist"],
+          ["centreWaist", 0, 50, "centre"],
+        ],
+        inside: { waistDartApex: [each + 10, 20] },
+        darts: [dartFor("waistDart", "waist")],
+      });
+    const meet = (each: number) =>
+      notched([darted(each), boxPiece("frontBasque", 2 * each, 50, ["waist", "hem"])], "waist").map(([, , x]) => x);
+    // 0.42 of 80 is 33.6, the dart at 40: 21.6 is the first that is clear, 12 nearer the centre.
+    expect(meet(40)).toEqual([close(21.6), close(21.6)]);
+    // 0.42 of 90 is 37.8, the dart at 45: 9 or 12 nearer make 28.8 and 25.8; 27 is the nearest that goes.
+    expect(meet(45)).toEqual([close(25.8), close(25.8)]);
+    // Of 35 on either side 18 to 17 are clear of both its ends.
+    expect(meet(35)).toEqual([]);
+  });
+
+  it("of a princess seam are 50 mm above and below the bust point and at it", () => {
+    const panel = (name: PieceName, bust: number): Piece =>
+      cornerPiece({
+        name,
+        corners: [
+          ["princessTop", 0, 0, "armhole"],
+          ["underarm", 100, 0, "side"],
+          ["sideWaist", 100, 300, "waist"],
+          ["princessWaist", 0, 300, "princess"],
+          ["princessBust", 0, bust, "princess"],
+        ],
+      });
+    const set = [panel("sideFront", 110), panel("centreFront", 100)];
+    expect(notched(set, "princess").map(([piece, , x, y]) => [piece, x, y])).toEqual(
+      [-50, 0, 50].flatMap((by) => [
+        ["sideFront", close(0), close(110 + by)],
+        ["centreFront", close(0), close(100 + by)],
+      ]),
+    );
+    // Of a bust point 20 below the upper end the first would lie beyond it: it is moved to 18 mm from there, by 48.
+    const high = [panel("sideFront", 20), panel("centreFront", 20)];
+    expect(notched(high, "princess").map(([, , , y]) => y)).toEqual([18, 18, 20, 20, 70, 70].map(close));
+  });
+});
+
+describe("balance marks", () => {
+  const marks = (...pieces: readonly Piece[]) =>
+    notchPlaces(setOf(pieces), ZIP)
+      .filter(({ kind }) => kind === "balance")
+      .map(({ piece, at, number, seam, twins }) => [piece, at.x, number, seam, twins?.map((twin) => twin.at.x)]);
+  const holed = (name: PieceName, width: number) => boxPiece(name, width, 30, ["armhole", "waist"]);
+
+  it("stand 0.58 down an armhole of 90 mm and more, double on what is a back", () => {
+    expect(marks(holed("front", 90))).toEqual([["front", close(52.2), 0, "armhole", undefined]]);
+    expect(marks(holed("front", 89.9))).toEqual([]);
+    expect(marks(holed("back", 100))).toEqual([["back", close(58), 0, "armhole", [close(55), close(61)]]]);
+    for (const name of ["backFacing", "backArmholeFacing"] as const)
+      expect(marks(holed(name, 100)).map(([piece, , , , twins]) => [piece, twins])).toEqual([
+        [name, [close(55), close(61)]],
+      ]);
+    for (const name of ["cup", "frontFacing", "frontArmholeFacing"] as const)
+      expect(marks(holed(name, 100)).map(([piece, , , , twins]) => [piece, twins])).toEqual([[name, undefined]]);
+  });
+
+  it("go over the panels of a front together, 18 mm clear of the seam between them, or not at all", () => {
+    // 140 in all: at 81.2, past the 60 of the centre panel.
+    expect(marks(holed("centreFront", 60), holed("sideFront", 80))).toEqual([
+      ["sideFront", close(21.2), 0, "armhole", undefined],
+    ]);
+    // At 81.2 of 140, the seam at 70.
+    expect(marks(holed("centreFront", 70), holed("sideFront", 70))).toEqual([]);
+    expect(marks(holed("sideFront", 100))).toEqual([]);
+    expect(marks(holed("strap", 100))).toEqual([]);
   });
 });

@@ -8,21 +8,27 @@ import {
   replacedPieces,
   sewnOnBodice,
   truePartsOf,
+  type PartsAsked,
 } from "../../../src/core/cutting/trueParts";
 import type { TruePiece } from "../../../src/core/cutting/truePiece";
 import { truePiecesOf } from "../../../src/core/cutting/truePieces";
 import type { Dress } from "../../../src/core/decisions/dress";
-import type { StyleName } from "../../../src/core/decisions/pattern";
+import type { Closure, StyleName } from "../../../src/core/decisions/pattern";
 import type { Work } from "../../../src/core/decisions/work";
 import { dressOf } from "../../../src/core/dress/dressOf";
 import type { DressPlan } from "../../../src/core/dress/dressPlan";
 import { edgePointAt, type EdgeCurve } from "../../../src/core/geometry/edgeCurve";
+import type { Part, PartGroup, PiecePart } from "../../../src/core/parts/part";
+import type { Piece, PieceName, SeamName } from "../../../src/core/pattern/piece";
 import { PIECE_ORDER } from "../../../src/core/pattern/pieceSet";
 import { planOf as planOfWork } from "../../../src/core/plan/planOf";
 import { invariant } from "../../../src/core/result";
 import { anyDressWork } from "../../support/arbitraryDress";
 import { polygonOf } from "../../support/independent";
-import { testWork } from "../../support/works";
+import { boxPiece } from "../../support/boxPiece";
+import { cornerPiece } from "../../support/cornerPiece";
+import { alike } from "../../support/halves";
+import { planOf, testWork } from "../../support/works";
 
 interface Dressed {
   readonly dress: DressPlan;
@@ -264,5 +270,237 @@ describe("parts of halves that differ", () => {
     const keys = [...bodice, ...parts].map(({ key }) => key);
     expect(new Set(keys).size).toBe(keys.length);
     for (const { half, cut } of parts) expect(cut.count).toBe(half === null && !cut.onFold ? 2 : 1);
+  });
+});
+
+const close = (value: number): unknown => expect.closeTo(value, 6);
+const ZIP: Closure = { place: "side", belowWaist: 0 };
+
+const part = (key: string, group: PartGroup, piece: Piece, more: Partial<PiecePart> = {}): PiecePart => ({
+  kind: "piece",
+  key,
+  group,
+  cloth: "main",
+  cut: { onFold: false, count: 2 },
+  half: null,
+  grain: "along",
+  piece,
+  ...more,
+});
+const lower = (name: PieceName, width: number, height: number): Piece =>
+  boxPiece(name, width, height, ["waist", "hem"]);
+const strap = boxPiece("strap", 20, 300);
+
+describe("parts made by hand that are printed", () => {
+  const left = { half: "left", cut: { onFold: false, count: 1 } } as const;
+  const right = { half: "right", cut: { onFold: false, count: 1 } } as const;
+  const skirt = [
+    part("skirtFront-left", "skirt", lower("skirtFront", 250, 600), left),
+    part("skirtFront-right", "skirt", lower("skirtFront", 260, 600), right),
+  ];
+  const facing = part("frontFacing", "facing", boxPiece("frontFacing", 100, 50));
+  const parts: readonly Part[] = [
+    facing,
+    part("front", "bodice", boxPiece("front", 240, 400)),
+    part("strap", "strap", strap),
+    part("strap-left", "strap", boxPiece("strap", 21, 300), left),
+    part("new-strap", "strap", boxPiece("strap", 22, 300)),
+    part("bound", "binding", boxPiece("front", 30, 400)),
+    part("lining-front", "bodiceLining", boxPiece("front", 230, 390), { cloth: "lining" }),
+    part("stiff", "facing", boxPiece("frontFacing", 100, 50), { cloth: "interfacing" }),
+    part("stiffer", "facing", boxPiece("frontFacing", 100, 50), { cloth: "interfacing" }),
+    ...skirt,
+  ];
+
+  it("are none of the bodice, none that another's paper cuts, both halves together, in the order of groups", () => {
+    expect(printedParts(parts)).toEqual([
+      { id: "skirtFront", group: "skirt", name: "skirtFront", cloth: "main", halves: skirt },
+      {
+        id: "lining-front",
+        group: "bodiceLining",
+        name: "front",
+        cloth: "lining",
+        halves: parts.filter(({ key }) => key === "lining-front"),
+      },
+      { id: "frontFacing", group: "facing", name: "frontFacing", cloth: "main", halves: [facing] },
+      {
+        id: "new-strap",
+        group: "strap",
+        name: "strap",
+        cloth: "main",
+        halves: parts.filter(({ key }) => key === "new-strap"),
+      },
+    ]);
+    expect([alsoCutBy(parts, "frontFacing"), alsoCutBy(parts, "stiff"), alsoCutBy(parts, "front")]).toEqual([
+      ["interfacing"],
+      [],
+      [],
+    ]);
+    // The same outline for the other half is no part of it.
+    const other = [
+      ...parts,
+      part("stiff-left", "facing", boxPiece("frontFacing", 100, 50), { ...left, cloth: "lining" }),
+    ];
+    expect(alsoCutBy(other, "frontFacing")).toEqual(["interfacing"]);
+  });
+
+  it("leave out of the plan what neither bodice nor straps are cut by", () => {
+    const plan = alike(planOf(testWork), { pieces: [boxPiece("front", 240, 400), boxPiece("back", 240, 400), strap] });
+    expect(replacedPieces(plan, parts)).toEqual(["back"]);
+    expect(replacedPieces(plan, [part("back", "bodiceLining", boxPiece("back", 240, 400))])).toEqual([
+      "front",
+      "back",
+      "strap",
+    ]);
+  });
+
+  it("are sewn to the bodice: a skirt, or its lining where no lined bodice has it, and facings", () => {
+    const [whole, lining] = [lower("skirtFront", 250, 600), lower("skirtFront", 240, 580)];
+    const skirtPart = part("skirtFront", "skirt", whole);
+    const skirtLining = part("lining-skirtFront", "skirtLining", lining);
+    const bodiceLining = part("lining-front", "bodiceLining", boxPiece("front", 230, 390));
+    const sewn = (...some: readonly Part[]) => sewnOnBodice(some)[0];
+    expect(sewn(skirtPart, skirtLining, facing)).toEqual({ skirtFront: whole, frontFacing: facing.piece });
+    expect(sewn(skirtLining, facing)).toEqual({ skirtFront: lining, frontFacing: facing.piece });
+    expect(sewn(skirtLining, bodiceLining, facing)).toEqual({ frontFacing: facing.piece });
+    // Of two layers the first.
+    expect(sewn(skirtPart, part("overlay", "skirt", lining))).toEqual({ skirtFront: whole });
+    const [one, other] = sewnOnBodice([skirtPart, facing]);
+    expect(other).toBe(one);
+    expect(sewnOnBodice([...skirt, facing])).toEqual([
+      { skirtFront: skirt[0]?.piece, frontFacing: facing.piece },
+      { skirtFront: skirt[1]?.piece, frontFacing: facing.piece },
+    ]);
+    // Halves that differ elsewhere are no matter.
+    const [here, there] = sewnOnBodice([skirtPart, part("front-left", "bodice", boxPiece("front", 240, 400), left)]);
+    expect(there).toBe(here);
+  });
+});
+
+describe("parts made by hand at true scale", () => {
+  const one = { onFold: false, count: 1 } as const;
+  const made = (parts: readonly Part[], more: Partial<PartsAsked> = {}): readonly TruePiece[] => {
+    const asked = {
+      parts,
+      ids: printedParts(parts).map(({ id }) => id),
+      allowances: {},
+      closure: ZIP,
+      liningOpen: null,
+    };
+    const found = truePartsOf({ ...asked, ...more });
+    if (!found.ok) throw new Error(JSON.stringify(found.failure));
+    return found.value;
+  };
+  const notchesOn = (pieces: readonly TruePiece[], kind: string, seam: SeamName) =>
+    pieces.map(({ key, notches }) => [
+      key,
+      notches.filter((notch) => notch.kind === kind && notch.seam === seam).map(({ stitch }) => stitch.y),
+    ]);
+
+  it("are notched half by half", () => {
+    const halves = (["left", "right"] as const).flatMap((half, index) =>
+      (["skirtFront", "skirtBack"] as const).map((name) =>
+        part(`${name}-${half}`, "skirt", lower(name, 250, 300 + 100 * index), { half, cut: one }),
+      ),
+    );
+    const [left, right] = [
+      [90, 192],
+      [120, 256],
+    ];
+    // 0.3 and 0.64 of 300 on the left, of 400 on the right.
+    expect(notchesOn(made(halves), "seam", "side")).toEqual([
+      ["skirtFront-left", left.map(close)],
+      ["skirtFront-right", right.map(close)],
+      ["skirtBack-left", left.map(close)],
+      ["skirtBack-right", right.map(close)],
+    ]);
+    // Fronts are drawn as the left half, backs as the right one.
+    expect(made(halves).map(({ cutting }) => Math.sign(cutting.reduce((sum, { at }) => sum + at.x, 0)))).toEqual([
+      1, -1, -1, 1,
+    ]);
+  });
+
+  it("of a lining open as far as that is left free, its seams free there; the shell with its zip", () => {
+    const parts = [
+      part("skirtFront", "skirt", lower("skirtFront", 250, 600)),
+      part("lining-front", "bodiceLining", boxPiece("front", 240, 390)),
+      part("lining-skirtFront", "skirtLining", lower("skirtFront", 240, 580)),
+    ];
+    const pieces = made(parts, { closure: { place: "side", belowWaist: 180 }, liningOpen: 200 });
+    expect(notchesOn(pieces, "opening", "side")).toEqual([
+      ["skirtFront", [close(180)]],
+      ["lining-front", []],
+      ["lining-skirtFront", [close(200)]],
+    ]);
+    const opens = (some: readonly TruePiece[]) =>
+      some.map(({ seams }) => seams.filter((run) => run.opens !== null).map((run) => `${run.seam} ${run.opens}`));
+    expect(opens(pieces)).toEqual([["side zip"], ["side free"], ["side free"]]);
+    expect(opens(made(parts, { closure: { place: "side", belowWaist: 180 } }))).toEqual([
+      ["side zip"],
+      ["side free"],
+      [],
+    ]);
+    expect(pieces.map(({ number, part: of, also }) => [number, of, also])).toEqual([
+      [[1, 3], { group: "skirt", cloth: "main" }, []],
+      [[2, 3], { group: "bodiceLining", cloth: "main" }, []],
+      [[3, 3], { group: "skirtLining", cloth: "main" }, []],
+    ]);
+    expect(made(parts, { ids: ["lining-front"] }).map(({ key, number }) => [key, number])).toEqual([
+      ["lining-front", [1, 1]],
+    ]);
+  });
+
+  it("meet what they are sewn to: the shell the shell, a lining the lining, or the bodice that has none", () => {
+    const waists = (...parts: readonly Part[]) =>
+      notchesOn(made(parts), "seam", "waist").map(([key, at]) => [key, at?.length]);
+    const bodice = part("front", "bodice", boxPiece("front", 250, 400));
+    const bodiceLining = part("lining-front", "bodiceLining", boxPiece("front", 240, 390));
+    const skirtLining = part("lining-skirtFront", "skirtLining", lower("skirtFront", 240, 580));
+    const skirt = part("skirtFront", "skirt", lower("skirtFront", 250, 600));
+    expect(waists(bodice, skirt, bodiceLining, skirtLining)).toEqual([
+      ["skirtFront", 1],
+      ["lining-front", 1],
+      ["lining-skirtFront", 1],
+    ]);
+    expect(waists(bodice, skirtLining)).toEqual([["lining-skirtFront", 1]]);
+    expect(waists(bodiceLining)).toEqual([["lining-front", 0]]);
+    expect(waists(skirt, bodiceLining)).toEqual([
+      ["skirtFront", 0],
+      ["lining-front", 0],
+    ]);
+    const facing = part("frontFacing", "facing", boxPiece("frontFacing", 250, 60, ["neck", "edge"]));
+    expect(notchesOn(made([bodice, facing]), "seam", "neck")).toEqual([["frontFacing", [close(0)]]]);
+    expect(notchesOn(made([facing]), "seam", "neck")).toEqual([["frontFacing", []]]);
+  });
+
+  it("are cut by her allowances and their own, or along the stitch line", () => {
+    const parts = [part("skirtFront", "skirt", lower("skirtFront", 250, 600), { allowances: { hem: 40 } })];
+    const boundsOf = ([piece]: readonly TruePiece[]) => {
+      const [xs, ys] = [piece?.cutting.map(({ at }) => at.x) ?? [], piece?.cutting.map(({ at }) => at.y) ?? []];
+      return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)].map(
+        (value) => Math.round(value * 10) / 10 + 0,
+      );
+    };
+    expect(boundsOf(made(parts, { allowances: { side: 20, waist: 10, centre: 12, hem: 25 } }))).toEqual([
+      -12, -10, 270, 640,
+    ]);
+    expect(boundsOf(made(parts, { allowances: null }))).toEqual([0, 0, 250, 600]);
+  });
+
+  it("are refused by name where an outline crosses itself", () => {
+    const crossed = cornerPiece({
+      name: "skirtBack",
+      corners: [
+        ["centreNeck", 0, 0, "waist"],
+        ["underarm", 100, 0, "side"],
+        ["centreWaist", 0, 100, "hem"],
+        ["sideWaist", 100, 100, "centre"],
+      ],
+    });
+    const parts = [part("skirtBack-right", "skirt", crossed, { half: "right", cut: one })];
+    expect(truePartsOf({ parts, ids: ["skirtBack"], allowances: {}, closure: ZIP, liningOpen: null })).toEqual({
+      ok: false,
+      failure: { code: "paper/outline-refused", piece: "skirtBack", half: "right" },
+    });
   });
 });

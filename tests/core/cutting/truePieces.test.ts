@@ -1,6 +1,6 @@
 /** True-scale pieces of whole plans: what stands on them, halves that differ, and what is refused. */
 import { alike } from "../../support/halves";
-import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
+import { STYLE_NAMES, type StyleName } from "../../../src/core/decisions/pattern";
 import type { Alteration } from "../../../src/core/decisions/alteration";
 import { Point } from "@flatten-js/core";
 import { describe, expect, it } from "vitest";
@@ -10,7 +10,9 @@ import type { TruePiece } from "../../../src/core/cutting/truePiece";
 import { edgePointAt } from "../../../src/core/geometry/edgeCurve";
 import { signedArea } from "../../../src/core/geometry/outline";
 import { piecePoint } from "../../../src/core/geometry/point";
+import type { PieceName } from "../../../src/core/pattern/piece";
 import type { Plan } from "../../../src/core/plan/plan";
+import type { Work } from "../../../src/core/decisions/work";
 import { polygonOf } from "../../support/independent";
 import { planOf, testWork, withAlterations } from "../../support/works";
 
@@ -52,6 +54,18 @@ describe.each(STYLE_NAMES)("true-scale pieces, %s", (style) => {
         .map(({ x, y }) => `${piece.key}: ${x}, ${y}`);
     });
     expect(off).toEqual([]);
+  });
+
+  it("have their own notches on their own stitch line", () => {
+    const off = pieces.flatMap((piece) => {
+      const polygon = stitchPolygon(piece);
+      return piece.notches
+        .filter(({ stitch: { x, y } }) => polygon.distanceTo(new Point(x, y))[0] > 0.2)
+        .map(({ kind, number }) => `${piece.key}: ${kind} ${number}`);
+    });
+    expect(off).toEqual([]);
+    const bare = pieces.filter(({ notches, name }) => notches.length === 0 && name !== "strap");
+    expect(bare.map(({ name }) => name)).toEqual([]);
   });
 
   it("keep the grain upright, and the title clear of the darts", () => {
@@ -156,5 +170,130 @@ describe("a piece whose outline is none", () => {
     expect(
       truePiecesOf(alike(plan, { pieces: crossed }), { names: ["front"], size: null, allowances: {}, closure }).ok,
     ).toBe(true);
+  });
+});
+
+describe("what stands on true-scale pieces", () => {
+  const plan = planOf(testWork);
+  /** Sizes with another name, and a piece that the planner has no name for: a back once more. */
+  const labelled: Plan = {
+    ...plan,
+    nest: {
+      ...plan.nest,
+      labels: plan.nest.labels.map((label) => `US ${label} / +`),
+      otherNames: { other1: "Yoke" },
+      sizes: plan.nest.sizes.map((pieces) => [
+        ...pieces,
+        ...pieces.filter(({ name }) => name === "back").map((piece) => ({ ...piece, name: "other1" as const })),
+      ]),
+    },
+  };
+
+  it("is a key of letters, digits and hyphens, a number among all pieces, and her own word for a piece", () => {
+    const told = (names: readonly PieceName[], size: string | null) => {
+      const made = truePiecesOf(labelled, { names, size, allowances: {}, closure });
+      return made.ok ? made.value.map(({ key, number, label, size: of }) => [key, number, label, of]) : made.failure;
+    };
+    expect(told(["other1", "front"], "US 16 / +")).toEqual([
+      ["front-size-US-16-", [1, 5], undefined, "US 16 / +"],
+      ["other1-size-US-16-", [5, 5], "Yoke", "US 16 / +"],
+    ]);
+    expect(told(["backBasque"], null)).toEqual([["backBasque", [4, 4], undefined, null]]);
+    expect(told([], null)).toEqual([]);
+    expect(told(["front"], "none such")).toEqual([]);
+  });
+
+  it("is her own bust point on her pieces, and each printed size's own on that", () => {
+    const of = (size: string | null) => piecesOfPlan(plan, size).map(({ name, bustPoint }) => [name, bustPoint]);
+    const own = plan.left.bustPoint.own ?? plan.left.bustPoint.printed;
+    expect(own).not.toBeNull();
+    expect(of(null)).toEqual([
+      ["front", own],
+      ["back", null],
+      ["frontBasque", null],
+      ["backBasque", null],
+    ]);
+    const printed = plan.nest.sizes[plan.nest.labels.indexOf("20")]?.find(({ name }) => name === "front");
+    expect(of("20")[0]).toEqual(["front", printed?.points.bustPoint?.at]);
+    expect(of("20")[0]).not.toEqual(of("8")[0]);
+    // A front without one has none, and no line to lengthen it at.
+    const bare: Plan = {
+      ...plan,
+      nest: {
+        ...plan.nest,
+        sizes: plan.nest.sizes.map((pieces) =>
+          pieces.map((piece) => {
+            const { bustPoint: _, ...points } = piece.points;
+            return { ...piece, points };
+          }),
+        ),
+      },
+    };
+    const without = piecesOfPlan(bare, "20");
+    expect(without.map(({ bustPoint, lengthen }) => [bustPoint, lengthen])).toEqual(without.map(() => [null, []]));
+  });
+
+  it.each(STYLE_NAMES)("is where each is lengthened, from edge to edge: %s", (style) => {
+    const pieces = piecesOfPlan(planOf({ ...testWork, pattern: { ...testWork.pattern, style } }));
+    expect(pieces.filter(({ lengthen }) => lengthen.length > 0).length).toBeGreaterThan(1);
+    for (const piece of pieces) {
+      const polygon = stitchPolygon(piece);
+      for (const [from, to] of piece.lengthen) {
+        for (const { x, y } of [from, to]) expect(polygon.distanceTo(new Point(x, y))[0]).toBeLessThan(0.1);
+        expect(Math.abs(to.x - from.x)).toBeGreaterThan(30);
+      }
+    }
+  });
+
+  it("is a dot at either end of a princess seam, and nowhere else", () => {
+    const dotted = (style: StyleName) =>
+      piecesOfPlan(planOf({ ...testWork, pattern: { ...testWork.pattern, style } })).flatMap(({ name, dots }) =>
+        dots.length === 0 ? [] : [[name, dots.length]],
+      );
+    expect(dotted("sideDart")).toEqual([]);
+    expect(dotted("princessArmhole")).toEqual([
+      ["centreFront", 2],
+      ["sideFront", 2],
+    ]);
+  });
+});
+
+describe("buttons on halves that differ elsewhere", () => {
+  const work: Work = {
+    ...withAlterations({ kind: "fit", id: "a", fit: "shoulderSlope", amount: -8, half: "left" }),
+    pattern: { ...testWork.pattern, length: "hip", closure: { place: "centreBack", belowWaist: 120, buttons: 7 } },
+  };
+  const plan = planOf(work);
+  const keys = (of: Plan, buttons?: number) => {
+    const made = truePiecesOf(of, {
+      names: PIECE_ORDER,
+      size: null,
+      allowances: {},
+      closure: { place: "centreBack", belowWaist: 120, ...(buttons === undefined ? {} : { buttons }) },
+    });
+    return made.ok ? made.value.map(({ key }) => key) : [];
+  };
+
+  it("part a piece that is alike on both only where they come elsewhere on it", () => {
+    const alikeBelow = ["front-left", "front-right", "back-left", "back-right", "frontBasque", "backBasque"];
+    expect(keys(plan)).toEqual(alikeBelow);
+    expect(keys(plan, 7)).toEqual(alikeBelow);
+    // A back 20 mm shorter on the right half alone, its basque the same: the row is spread over less, and comes elsewhere there.
+    const shorter = plan.right.pieces.map((piece) =>
+      piece.name === "back"
+        ? {
+            ...piece,
+            points: Object.fromEntries(
+              Object.entries(piece.points).map(([name, point]) => [
+                name,
+                name === "centreNeck" ? { ...point, at: piecePoint(point.at.x, point.at.y + 20) } : point,
+              ]),
+            ),
+          }
+        : piece,
+    );
+    const uneven: Plan = { ...plan, right: { ...plan.right, pieces: shorter } };
+    expect(keys(uneven)).toEqual(alikeBelow);
+    expect(keys(uneven, 7)).toEqual([...alikeBelow.slice(0, 5), "backBasque-left", "backBasque-right"]);
   });
 });

@@ -253,6 +253,29 @@ describe("outlines", () => {
     expect(joined(["M0 0L100 0L100 100", "M100 100L0 100L0 0", "M100 50L10 50L10 10L90 10"]).loops).toHaveLength(1);
   });
 
+  it("are broken by what hangs outside of them on any side, by more than a tenth of their length", () => {
+    const square = ["M0 0L100 0L100 100", "M100 100L0 100L0 0"];
+    /** The same turned by quarters about the middle of the square. */
+    const turned = (quarters: number, places: readonly (readonly [number, number])[]): string =>
+      places
+        .map((place, i) => {
+          let [x, y] = place;
+          for (let q = 0; q < quarters; q += 1) [x, y] = [100 - y, x];
+          return `${i === 0 ? "M" : "L"}${x} ${y}`;
+        })
+        .join("");
+    for (const quarters of [0, 1, 2, 3]) {
+      const loopsWith = (...places: readonly (readonly [number, number])[]): number =>
+        joined([...square, turned(quarters, places)]).loops.length;
+      // 40 mm of 400, counted from the first place that lies outside.
+      expect(loopsWith([100, 50], [101.5, 50], [141.5, 50])).toBe(1);
+      expect(loopsWith([100, 50], [101.5, 50], [142, 50])).toBe(0);
+      // Within a millimetre beside it is not outside.
+      expect(loopsWith([100, 5], [100.8, 5], [100.8, 95])).toBe(1);
+      expect(loopsWith([100, 5], [101.3, 5], [101.3, 95])).toBe(0);
+    }
+  });
+
   it("that touch at a place are two", () => {
     const { loops } = joined([
       "M0 0L100 0L100 100",

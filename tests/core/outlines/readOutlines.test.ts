@@ -394,6 +394,117 @@ describe("the exchange standard of the trade", () => {
   });
 });
 
+describe("lines that ought to close", () => {
+  const open = (lines: readonly Line[]): number[] =>
+    read(lines, ["10", "12"]).unclosed.map(({ gap }) => Math.round(gap * 1000) / 1000);
+  const ten = { layer: "10" };
+  const PIECE = box(0, 0, 200, 300);
+
+  it("are 40 mm long at the least, and of a size where there are sizes", () => {
+    expect(open([[ten, "M0 0L39.9 0"]])).toEqual([]);
+    expect(open([[ten, "M0 0L40 0"]])).toEqual([40]);
+    expect(
+      open([
+        [ten, PIECE],
+        [{ layer: "all" }, "M500 0L600 0"],
+      ]),
+    ).toEqual([]);
+  });
+
+  it("are told the wider gap of both their ends, to the nearest loose end of their own size", () => {
+    const [one, other] = ["M0 0L100 0L100 100", "M0 3L0 100L95 100"];
+    expect(open([[ten, one, other]])).toEqual([5, 5]);
+    // A line of the other size that ends nearer is none of theirs.
+    expect(
+      open([
+        [ten, one, other],
+        [{ layer: "12" }, "M0 1L-50 1"],
+      ]),
+    ).toEqual([5, 5, 50]);
+    expect(open([[ten, one]])).toEqual([141.421]);
+  });
+
+  it("are none that go from outline to outline, as near as points of it are looked at", () => {
+    // Their ends 2 mm apart, 0.6 and 0.9 mm from the edge: joined within 0.5 mm, looked at to 0.2.
+    expect(open([[ten, PIECE, "M99 299.4L60 180L101 299.4"]])).toEqual([]);
+    expect(open([[ten, PIECE, "M99 299.1L60 180L101 299.1"]])).toEqual([2]);
+    // The edge of the other size is not theirs.
+    expect(
+      open([
+        [ten, "M99 299.4L60 180L101 299.4"],
+        [{ layer: "12" }, PIECE],
+      ]),
+    ).toEqual([2]);
+  });
+
+  it("are none inside a piece that are open by more than a twentieth of their length", () => {
+    expect(open([[ten, PIECE, "M50 50L150 50"]])).toEqual([]);
+    // 152.4 long with 7.6 open, a twentieth being 7.62; 152 with 8.
+    expect(open([[ten, PIECE, "M50 50L90 50L90 90L50 90L50 57.6"]])).toEqual([7.6]);
+    expect(open([[ten, PIECE, "M50 50L90 50L90 90L50 90L50 58"]])).toEqual([]);
+    expect(open([[ten, PIECE, "M300 0L400 0"]])).toEqual([100]);
+    expect(open([[ten, PIECE, "M150 50L300 50"]])).toEqual([150]);
+    expect(open([[ten, PIECE, "M300 50L150 50"]])).toEqual([150]);
+  });
+});
+
+describe("what is told of lines", () => {
+  it.each(["Bust point", "bust-point", "BREAST APEX", "Apex", "bp", "B.P.", "b. p.", "(BP)", "bustpoint", " apex: "])(
+    "%j marks a bust point",
+    (text) => {
+      const writings = [{ text, x: 60, y: 70, layer: "a", group: "" }];
+      const [group] = read([[{ layer: "a" }, box(0, 0, 200, 300)]], [], { writings }).groups;
+      expect(group?.marks).toEqual([{ at: { x: 60, y: 70 }, size: null, layer: "a", form: "writing" }]);
+    },
+  );
+
+  it.each(["bust", "point", "apex line", "to apex", "bpm", "bust  line point", "b p q", "bust point to waist"])(
+    "%j marks none",
+    (text) => {
+      const writings = [{ text, x: 60, y: 70, layer: "a", group: "" }];
+      expect(read([[{ layer: "a" }, box(0, 0, 200, 300)]], [], { writings }).groups[0]?.marks).toEqual([]);
+    },
+  );
+
+  it("outlines and open lines have ids by the first of their lines in the drawing, and by their size", () => {
+    const reading = read([[{ layer: "10" }, ...sides(0, 0, 200, 300).toReversed(), "M500 0L600 0"]], ["10", "12"]);
+    expect(reading.outlines.map(({ id, size }) => [id, size])).toEqual([["0:0 10", "10"]]);
+    expect(reading.unclosed.map(({ line }) => [line.id, line.size, line.layer])).toEqual([["0:4 10", "10", "10"]]);
+    expect(read([[{}, ...sides(0, 0, 200, 300).toReversed()]]).outlines.map(({ id }) => id)).toEqual(["0:0"]);
+  });
+
+  it("sizes told by order count what does not close too, across and down", () => {
+    // The first is less across and down; but an open line in it goes 80 across and 40 down besides.
+    const lines: Line[] = [
+      [{ colour: "#0000ff" }, box(0, 0, 200, 300), "M20 20L100 60"],
+      [{ colour: "#ff0000" }, box(0, 0, 210, 310)],
+    ];
+    const named = (some: readonly Line[]) => read(some, ["10", "12"]).lines.map(({ meaning }) => meaning);
+    expect(named(lines)).toEqual([
+      { of: "size", size: "12" },
+      { of: "size", size: "10" },
+    ]);
+    expect(named([[{ colour: "#0000ff" }, box(0, 0, 200, 300)], ...lines.slice(1)])).toEqual([
+      { of: "size", size: "10" },
+      { of: "size", size: "12" },
+    ]);
+  });
+
+  it("outlines of more than 1500 edges are told, and are no pieces", () => {
+    const star = (rays: number): string =>
+      `${Array.from({ length: rays * 2 }, (_, i) => {
+        const [radius, turn] = [i % 2 === 0 ? 400 : 405, (Math.PI * i) / rays];
+        return `${i === 0 ? "M" : "L"}${radius * Math.cos(turn)} ${radius * Math.sin(turn)}`;
+      }).join("")}Z`;
+    const told = (rays: number) => {
+      const { outlines, groups, isCut } = read([[{}, star(rays)]]);
+      return [outlines.length, groups.length, isCut];
+    };
+    expect(told(750)).toEqual([1, 1, undefined]);
+    expect(told(751)).toEqual([1, 0, true]);
+  });
+});
+
 describe("what is adversarial", () => {
   it.each([
     ["all ends at one place", Array.from({ length: 6000 }, (_, i) => `M0 0L${500 * Math.cos(i)} ${500 * Math.sin(i)}`)],
