@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { chromium, type Browser } from "@playwright/test";
 import { browserFlags, installedBrowser } from "../tools/browser.mjs";
-import { benchCrowded, benchDrags } from "./drags";
+import { benchCrowded, benchDrags, benchOwn } from "./drags";
 import { benchPaper } from "./paper";
 import { serveSite, SITE } from "./site";
 import { median, print, quickest } from "./table";
@@ -16,6 +16,7 @@ export const IN_BROWSER = {
   pages: benchPaper,
   drags: benchDrags,
   crowded: benchCrowded,
+  own: benchOwn,
 } as const;
 
 async function benchView(browser: Browser, address: string): Promise<void> {

@@ -40,6 +40,18 @@ const contextOf = (browser: Browser, isPhone: boolean): Promise<BrowserContext> 
 async function openWork(page: Page, address: string, work: Work): Promise<void> {
   page.setDefaultTimeout(AT_MOST * 1000);
   await page.goto(address);
+  await chooseFile(page, work);
+  await page.evaluate(() => {
+    location.hash = "darts";
+  });
+  await page.getByRole("heading", { level: 2, name: "Darts" }).waitFor();
+  await page.locator(".new-line").first().waitFor({ state: "attached" });
+  // All that is loaded ahead has come.
+  await page.waitForLoadState("networkidle");
+  await untilIdle(page);
+}
+
+async function chooseFile(page: Page, work: Work): Promise<void> {
   await page.getByRole("button", { name: "Works" }).click();
   await page.getByLabel("Work file").setInputFiles({
     name: "bench.json",
@@ -51,14 +63,6 @@ async function openWork(page: Page, address: string, work: Work): Promise<void> 
     work.name,
   );
   await page.keyboard.press("Escape");
-  await page.evaluate(() => {
-    location.hash = "darts";
-  });
-  await page.getByRole("heading", { level: 2, name: "Darts" }).waitFor();
-  await page.locator(".new-line").first().waitFor({ state: "attached" });
-  // All that is loaded ahead has come.
-  await page.waitForLoadState("networkidle");
-  await untilIdle(page);
 }
 
 interface Dragged {
@@ -162,21 +166,59 @@ function crowded(work: Work): Work {
 /** What comes of it a little later, as saving and what waits for keys to rest, is part of it; ms. */
 const LATER = 1200;
 
+interface Timed {
+  readonly timed: (what: string, doing: () => Promise<unknown>) => Promise<void>;
+  readonly tell: (title: string) => void;
+}
+
+/** What some things done to a page make it do, task by task. */
+function tasksTimed(browser: Browser, page: Page): Timed {
+  const rows: (string | number)[][] = [];
+  const long: string[] = [];
+  return {
+    timed: (what, doing) =>
+      within(what, AT_MOST, async () => {
+        await browser.startTracing(page, { categories: CATEGORIES });
+        await doing();
+        await page.waitForTimeout(LATER);
+        await untilIdle(page);
+        const cost = readTasks((await browser.stopTracing()).toString());
+        rows.push([what, cost.longestRun, cost.longest, cost.longByClock, cost.script]);
+        long.push(...cost.long.map((task) => `${what}: ${task}`));
+      }),
+    tell: (title) => {
+      print(
+        title,
+        ["what is done", "longest task as run", "by the clock", "over 50 by the clock", "all script, as run"],
+        rows,
+      );
+      printLong(long);
+    },
+  };
+}
+
+/** A pattern read from a file, opened while another work is shown; each time in a page that never saw one. */
+export async function benchOwn(browser: Browser, address: string): Promise<void> {
+  const work = invariant(
+    demoWorks().find(({ pattern }) => pattern.own?.inUse === true),
+    "demo on its own pieces",
+  );
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const context = await contextOf(browser, false);
+    const page = await context.newPage();
+    await openWork(page, address, DEMOS[0].work);
+    const { timed, tell } = tasksTimed(browser, page);
+    await timed("opening her own pieces", () => chooseFile(page, work));
+    await timed("opening them once more", () => chooseFile(page, { ...work, name: `${work.name} again` }));
+    tell("A pattern read from a file, with its first plan, ms (aim: no task over 50)");
+    await context.close();
+  }
+}
+
 export async function benchCrowded(browser: Browser, address: string): Promise<void> {
   const context = await contextOf(browser, false);
   const page = await context.newPage();
-  const rows: (string | number)[][] = [];
-  const long: string[] = [];
-  const timed = (what: string, doing: () => Promise<unknown>): Promise<void> =>
-    within(`${what}, in a file of ${LIMITS.alterations} alterations`, AT_MOST, async () => {
-      await browser.startTracing(page, { categories: CATEGORIES });
-      await doing();
-      await page.waitForTimeout(LATER);
-      await untilIdle(page);
-      const cost = readTasks((await browser.stopTracing()).toString());
-      rows.push([what, cost.longestRun, cost.longest, cost.longByClock, cost.script]);
-      long.push(...cost.long.map((task) => `${what}: ${task}`));
-    });
+  const { timed, tell } = tasksTimed(browser, page);
   const work = crowded(DEMOS[0].work);
   await page.goto(address);
   await timed("opening it, with its first plan", () => openWork(page, address, work));
@@ -185,12 +227,7 @@ export async function benchCrowded(browser: Browser, address: string): Promise<v
   await timed("undo", () => page.keyboard.press("Control+z"));
   const handle = page.getByTestId(DEMOS[0].handle);
   await timed("moving a dart by a key", () => handle.press("ArrowDown"));
-  print(
-    `A file of ${LIMITS.alterations} alterations, ms (no freeze)`,
-    ["what is done", "longest task as run", "by the clock", "over 50 by the clock", "all script, as run"],
-    rows,
-  );
-  printLong(long);
+  tell(`A file of ${LIMITS.alterations} alterations, ms (no freeze)`);
   const [{ moves, rest }] = SIZES;
   const drag = await within("a drag", AT_MOST, async () =>
     readTrace(await traceDrag(browser, page, handle, { moves, rest })),
