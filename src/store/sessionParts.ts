@@ -1,5 +1,6 @@
 /** What the jobs of a session share. */
 import type { Collision } from "../core/decisions/collision";
+import type { Work } from "../core/decisions/work";
 import type { Salvaged } from "../document/salvageWork";
 import { createBackup, type Backup } from "./backup";
 import type { Download } from "./download";
@@ -29,6 +30,8 @@ export interface Surroundings {
   readonly isHidden: () => boolean;
   /** A work was deleted for good, and what is kept of it elsewhere can go. */
   readonly removed?: (id: string) => void;
+  /** Gets ready what showing a work takes, so that it is quickly shown. */
+  readonly prepare?: (work: Work) => Promise<void>;
   /** Hands a file to the wearer. */
   readonly give: (file: Download) => void;
   /**

@@ -23,7 +23,7 @@ export interface WorkSwitch {
 }
 
 export function createWorkSwitch(parts: SessionParts, { save }: Autosave): WorkSwitch {
-  const { store, library, backup, openWork, list, messages, queue } = parts;
+  const { store, library, backup, openWork, list, messages, queue, prepare } = parts;
 
   /** The changes that the wearer agreed to go on without. */
   let given: Work | null = null;
@@ -49,14 +49,16 @@ export function createWorkSwitch(parts: SessionParts, { save }: Autosave): WorkS
   const inItsPlace = (replace: () => Promise<void>): Promise<void> =>
     openWork.isUnsaved() && store.getState().work !== given ? afterSaving(replace) : replace();
 
-  const openNew = (work: Work): Promise<void> =>
-    inItsPlace(async () => {
+  const openNew = async (work: Work): Promise<void> => {
+    await prepare?.(work);
+    await inItsPlace(async () => {
       const id = freshId();
       openWork.replace({ id, work, past: [], future: [], stamp: NEW_STAMP }, true);
       await save();
       await list.setLastOpen(id);
       await list.changed();
     });
+  };
 
   const openSaved = async (id: string): Promise<boolean> => {
     const saved = await library.load(id);
@@ -65,6 +67,7 @@ export function createWorkSwitch(parts: SessionParts, { save }: Autosave): WorkS
       messages.add(text, ...damagedActions(parts, saved.failure, (work) => afterSaving(() => openNew(work))));
       return false;
     }
+    await prepare?.(saved.value.work);
     await inItsPlace(async () => {
       openWork.replace(saved.value, false);
       await list.setLastOpen(id);

@@ -33,21 +33,24 @@ const SCRIPT: ReadonlySet<string> = new Set([
 const LAYOUT: ReadonlySet<string> = new Set(["UpdateLayoutTree", "Layout"]);
 const PAINT: ReadonlySet<string> = new Set(["PrePaint", "Paint", "Layerize", "Commit"]);
 const TASK = "ThreadControllerImpl::RunTask";
+/** What a long task may be long by, besides: made of text, read, found unreadable. */
+const ELSE: ReadonlySet<string> = new Set(["ParseHTML", "v8.compile", "v8.compileModule", "v8.evaluateModule"]);
+const NAMED: ReadonlySet<string> = new Set([...SCRIPT, ...LAYOUT, ...PAINT, ...ELSE]);
 
-const eventSchema = z.looseObject({
+const eventSchema = z.object({
   name: z.string(),
-  ph: z.string(),
+  ph: z.literal("X"),
   pid: z.number(),
   tid: z.number(),
   ts: z.number(),
   dur: z.optional(z.number()),
   tdur: z.optional(z.number()),
-  args: z.optional(z.looseObject({ data: z.optional(z.unknown()) })),
+  args: z.optional(z.object({ data: z.optional(z.unknown()), fileName: z.optional(z.string()) })),
 });
-const traceSchema = z.looseObject({ traceEvents: z.array(eventSchema) });
+const traceSchema = z.object({ traceEvents: z.array(z.unknown()) });
 type TraceEvent = z.infer<typeof eventSchema>;
 
-const moveSchema = z.looseObject({ type: z.literal("pointermove") });
+const moveSchema = z.object({ type: z.literal("pointermove") });
 const isMove = ({ name, args }: TraceEvent): boolean =>
   name === "EventDispatch" && moveSchema.safeParse(args?.data).success;
 
@@ -70,7 +73,10 @@ const sum = (events: readonly TraceEvent[], of: "dur" | "tdur"): number =>
 function onMainThread(trace: string): readonly TraceEvent[] {
   const { traceEvents } = traceSchema.parse(JSON.parse(trace));
   const complete = traceEvents
-    .filter(({ ph }) => ph === "X")
+    .flatMap((event) => {
+      const { success, data } = eventSchema.safeParse(event);
+      return success && (data.name === TASK || NAMED.has(data.name)) ? [data] : [];
+    })
     .toSorted((a, b) => a.ts - b.ts || (b.dur ?? 0) - (a.dur ?? 0));
   const byThread = new Map<string, TraceEvent[]>();
   for (const event of complete) {
@@ -86,21 +92,59 @@ function onMainThread(trace: string): readonly TraceEvent[] {
 const longestOf = (events: readonly TraceEvent[], of: "dur" | "tdur"): number =>
   events.reduce((most, event) => Math.max(most, (event[of] ?? 0) / 1000), 0);
 
+/** A task over this keeps the hand waiting; ms. */
+const LONG_TASK = 50;
+/** What is this long within a long task is named as its cause; ms. */
+const TELLING = 10;
+
+const causeSchema = z.object({
+  type: z.optional(z.string()),
+  functionName: z.optional(z.string()),
+  url: z.optional(z.string()),
+});
+
+/** What an event of a trace was: its name, what it was about, and for how long as it ran. */
+function nameOf({ name, args, tdur = 0 }: TraceEvent): string {
+  const { success, data } = causeSchema.safeParse(args?.data);
+  const about = success ? [data.type, data.functionName, data.url?.split("/").at(-1)] : [args?.fileName];
+  return `${[name, ...about.filter((one) => one !== undefined && one !== "")].join(" ")} ${Math.round(tdur / 1000)}`;
+}
+
+/** Every task long as it ran, with the longest things in it, one within the other; the longest task first. */
+const longTasksOf = (main: readonly TraceEvent[]): readonly string[] =>
+  main
+    .filter(({ name, tdur = 0 }) => name === TASK && tdur / 1000 > LONG_TASK)
+    .toSorted((one, other) => (other.tdur ?? 0) - (one.tdur ?? 0))
+    .map((task) => {
+      const { ts, dur = 0, tdur = 0 } = task;
+      const within = main.filter(
+        (one) => one !== task && one.ts >= ts && one.ts < ts + dur && (one.tdur ?? 0) / 1000 >= TELLING,
+      );
+      return `${Math.round(tdur / 1000)}: ${within.map(nameOf).join(" > ") || "nothing that is named"}`;
+    });
+
 export interface TaskCost {
   /** The longest task, on the clock and as it ran, ms. */
   readonly longest: number;
   readonly longestRun: number;
   /** All script together, as it ran. */
   readonly script: number;
+  /** Tasks over 50 ms by the clock. */
+  readonly longByClock: number;
+  /** Every task over 50 ms as it ran, with its cause. */
+  readonly long: readonly string[];
 }
 
-export function readTasks(trace: string): TaskCost {
-  const main = onMainThread(trace);
+export const readTasks = (trace: string): TaskCost => tasksOf(onMainThread(trace));
+
+function tasksOf(main: readonly TraceEvent[]): TaskCost {
   const tasks = main.filter(({ name }) => name === TASK);
   return {
     longest: longestOf(tasks, "dur"),
     longestRun: longestOf(tasks, "tdur"),
     script: sum(outermost(main, SCRIPT), "tdur"),
+    longByClock: tasks.filter(({ dur = 0 }) => dur / 1000 > LONG_TASK).length,
+    long: longTasksOf(main),
   };
 }
 
@@ -119,7 +163,7 @@ export function readTrace(trace: string): DragCost {
       paint: sum(outermost(own, PAINT), "tdur"),
     };
   });
-  return { moves: costs, ...readTasks(trace) };
+  return { moves: costs, ...tasksOf(main) };
 }
 
 export interface DragWay {
@@ -135,6 +179,20 @@ const rest = (ms: number): Promise<void> =>
     setTimeout(done, ms);
   });
 
+/** Waits until the page has had nothing to do for a moment, twice. With a finger down a browser may never call itself idle. */
+export const untilIdle = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    for (let turn = 0; turn < 2; turn += 1)
+      await new Promise<void>((done) => {
+        requestIdleCallback(
+          () => {
+            setTimeout(done, 50);
+          },
+          { timeout: 500 },
+        );
+      });
+  });
+
 /** Drags a handle about in front of the tracing browser, lets go and takes it back. */
 export async function traceDrag(browser: Browser, page: Page, handle: Locator, way: DragWay): Promise<string> {
   await handle.scrollIntoViewIfNeeded();
@@ -146,7 +204,7 @@ export async function traceDrag(browser: Browser, page: Page, handle: Locator, w
   await hand.down(x, y);
   // The first move chooses the dart, which is no part of dragging it.
   await hand.move(x + 1, y + 4);
-  await rest(1500);
+  await untilIdle(page);
   await browser.startTracing(page, { categories: CATEGORIES });
   for (let i = 0; i < way.moves; i += 1) {
     await hand.move(x + Math.sin(i / 9) * 12, y + 20 + Math.cos(i / 7) * 18);

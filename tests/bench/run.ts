@@ -1,9 +1,10 @@
 /**
  * The bench: prints tables, asserts nothing. `npm run bench` prints all; `-- bodies`, `-- bust`, `-- dresses`, `-- estimates`, `-- halves`, `-- many`, `-- open`,
- * `-- overlay`, `-- paper`, `-- plans` and `-- proposals` each a part, and `-- node` leaves the browser out.
+ * `-- overlay`, `-- paper`, `-- plans` and `-- proposals` each a part; `-- view`, `-- pages`, `-- drags`, `-- crowded` and `-- own` those in a browser;
+ * `-- node` leaves the browser out.
  */
 import { benchBodies } from "./bodies";
-import { benchBrowser } from "./browser";
+import { benchBrowser, IN_BROWSER } from "./browser";
 import { benchDresses } from "./dresses";
 import { printEstimates } from "./estimates";
 import { benchBust } from "./bust";
@@ -28,7 +29,12 @@ const PARTS = {
   overlay: benchOverlays,
   open: benchOpening,
 };
-const asked = Object.entries(PARTS).filter(([name]) => process.argv.includes(name));
+const isAsked = (name: string): boolean => process.argv.includes(name);
+const isAny = [...Object.keys(PARTS), ...Object.keys(IN_BROWSER)].some(isAsked);
+const inNode = Object.entries(PARTS).filter(([name]) => !isAny || isAsked(name));
+const inBrowser = (["view", "pages", "drags", "crowded", "own"] as const).filter((name) =>
+  isAny ? isAsked(name) : !isAsked("node"),
+);
 
-for (const [, part] of asked.length > 0 ? asked : Object.entries(PARTS)) part();
-if (asked.length === 0 && !process.argv.includes("node")) await benchBrowser();
+for (const [, part] of inNode) part();
+if (inBrowser.length > 0) await benchBrowser(inBrowser);

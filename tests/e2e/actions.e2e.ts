@@ -1,5 +1,5 @@
 /** How much she has to do: from an empty work to a printed checklist, and what is seen without scrolling. */
-import { expect, test, type Locator } from "@playwright/test";
+import { expect, test, type Locator, type Page } from "@playwright/test";
 import { goTo } from "./support";
 
 const CHART = [
@@ -125,6 +125,22 @@ test.describe("on a phone", () => {
     await expect(table).toBeVisible();
   });
 
+  test("a finger draws a dart up and down, and the page stays where it is", async ({ page }) => {
+    await page.goto("./#darts");
+    const end = page.getByTestId("handle-front-waistDart-apex");
+    const box = await end.boundingBox();
+    if (box === null) throw new Error("the handle is not on the page");
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    const before = (await end.getAttribute("aria-label")) ?? "";
+    const { send } = await fingerOn(page);
+    await send("touchStart", x, y);
+    for (let down = 2; down <= 20; down += 2) await send("touchMove", x, y + down);
+    await send("touchEnd");
+    await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeEnabled();
+    await expect(end).not.toHaveAttribute("aria-label", before);
+    expect(await page.evaluate(() => window.scrollY)).toBe(0);
+  });
+
   test("an empty table takes no room", async ({ page }) => {
     await page.goto("./");
     await page.getByRole("button", { name: "Start with my own measures" }).tap();
@@ -134,6 +150,15 @@ test.describe("on a phone", () => {
     expect(box?.height ?? Infinity).toBeLessThan(150);
   });
 });
+
+/** A finger as the browser itself has it, so that what it makes of a touch is part of it. */
+async function fingerOn(page: Page) {
+  const session = await page.context().newCDPSession(page);
+  const send = async (type: "touchStart" | "touchMove" | "touchEnd", x = 0, y = 0): Promise<void> => {
+    await session.send("Input.dispatchTouchEvent", { type, touchPoints: type === "touchEnd" ? [] : [{ x, y }] });
+  };
+  return { send };
+}
 
 test("the focus goes on where work does", async ({ page }) => {
   await page.goto("./");

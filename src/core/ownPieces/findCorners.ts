@@ -7,6 +7,7 @@
 import { extentOf } from "../geometry/bounds";
 import { piecePoint, type PiecePoint } from "../geometry/point";
 import { invariant } from "../result";
+import { ROUNDING } from "../tolerance";
 import type { PointName } from "../pattern/piece";
 import type { Mm } from "../units";
 import type { ShapeCorner } from "./pieceShapes";
@@ -37,9 +38,10 @@ const MOST_STEPS = 5000;
 
 /** Places round the ring where it turns, in order. */
 export function candidatesOf(ring: TracedRing, dartEnds: readonly Mm[]): readonly Candidate[] {
-  const flat = walkEvenly(ring);
+  const table = flattened(ring, TABLE);
+  const [flatBefore, flat, flatAfter] = [walkEvenly(ring, table), walkEvenly(ring, table), walkEvenly(ring, table)];
   const turnNear = (s: Mm): number => {
-    const [before, here, after] = [flat(s - SEEN_OVER), flat(s), flat(s + SEEN_OVER)];
+    const [before, here, after] = [flatBefore(s - SEEN_OVER), flat(s), flatAfter(s + SEEN_OVER)];
     const [ax, ay, bx, by] = [here.x - before.x, here.y - before.y, after.x - here.x, after.y - here.y];
     return (Math.atan2(ax * by - ay * bx, ax * bx + ay * by) * 180) / Math.PI;
   };
@@ -53,14 +55,17 @@ export function candidatesOf(ring: TracedRing, dartEnds: readonly Mm[]): readonl
   }
   const count = Math.min(MOST_STEPS, Math.floor(ring.length / STEP));
   const step = ring.length < STEP * MOST_STEPS ? STEP : ring.length / count;
-  const turns = Array.from({ length: count }, (_, index) => turnNear(index * step));
+  const mayBend = bendingIn(ring, table);
+  // What bends so little that it is no bend is not worked out.
+  const turns = Array.from({ length: count }, (_, index) => (mayBend(index * step) ? turnNear(index * step) : 0));
   const isClear = (s: Mm): boolean =>
     found.every((one) => Math.min(wayFrom(ring, one.s, s), wayFrom(ring, s, one.s)) > CLEAR);
   const bends: Candidate[] = [];
   for (const [index, turn] of turns.entries()) {
-    const [before, after] = [turns.at(index - 1) ?? 0, turns[(index + 1) % count] ?? 0];
     const by = Math.abs(turn);
-    if (by < BEND || by < Math.abs(before) || by <= Math.abs(after)) continue;
+    if (by < BEND) continue;
+    const [before, after] = [turns.at(index - 1) ?? 0, turns[(index + 1) % count] ?? 0];
+    if (by < Math.abs(before) || by <= Math.abs(after)) continue;
     const s = index * step;
     if (isClear(s)) bends.push({ s, at: flat(s), turn, sharp: false, atDart: isAtDart(s) });
   }
@@ -70,15 +75,40 @@ export function candidatesOf(ring: TracedRing, dartEnds: readonly Mm[]): readonl
     .toSorted((p, q) => p.s - q.s);
 }
 
-/** Places on the ring by a table, quickly, to within what a turn over some millimetres can tell. */
-function walkEvenly(ring: TracedRing): (s: Mm) => PiecePoint {
-  const { points, s } = flattened(ring, TABLE);
+/** A ring as straight stretches. */
+type Table = ReturnType<typeof flattened>;
+
+/**
+ * Whether the ring may turn as much as a bend, seen from a place that lies further on than the last that was asked: its way from
+ * the first to the last that is seen can't turn by more than all its corners there together. Over its start it always may.
+ */
+function bendingIn(ring: TracedRing, { points, s }: Table): (at: Mm) => boolean {
+  const from = (index: number): Mm => s[index] ?? ring.length;
+  let [first, beyond, sum] = [0, 1, 0];
+  const turns = points.map((here, index) => {
+    const [before, after] = [invariant(points.at(index - 1), "point"), points[(index + 1) % points.length] ?? here];
+    const [ax, ay, bx, by] = [here.x - before.x, here.y - before.y, after.x - here.x, after.y - here.y];
+    return (Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)) * 180) / Math.PI;
+  });
+  return (at) => {
+    for (; beyond < s.length && from(beyond) < at + SEEN_OVER; beyond += 1) sum += invariant(turns[beyond], "turn");
+    for (; first + 1 < beyond && from(first + 1) <= at - SEEN_OVER; first += 1)
+      sum -= invariant(turns[first + 1], "turn");
+    return at <= SEEN_OVER || at + SEEN_OVER >= ring.length || sum > BEND / 2;
+  };
+}
+
+/** Places on the ring by a table, to within what a turn over some millimetres can tell: quick where each lies near the one before. */
+function walkEvenly(ring: TracedRing, { points, s }: Table = flattened(ring, TABLE)): (s: Mm) => PiecePoint {
+  const from = (index: number): Mm => s[index] ?? ring.length;
+  let low = 0;
   return (at) => {
     const on = wrapped(ring, at);
-    const low = lastUpTo(s, on);
+    while (low + 1 < s.length && from(low + 1) <= on) low += 1;
+    while (low > 0 && from(low) > on) low -= 1;
     const [a, b] = [invariant(points[low], "point"), invariant(points[(low + 1) % points.length], "point")];
-    const [from, to] = [invariant(s[low], "s"), s[low + 1] ?? ring.length];
-    const share = to === from ? 0 : (on - from) / (to - from);
+    const [start, end] = [from(low), from(low + 1)];
+    const share = end === start ? 0 : (on - start) / (end - start);
     return piecePoint(a.x + (b.x - a.x) * share, a.y + (b.y - a.y) * share);
   };
 }
@@ -129,39 +159,102 @@ export function findCorners(
   slack: Slack,
   fixed: ReadonlyMap<PointName, Mm> = new Map(),
 ): FoundCorners | null {
-  const candidates = withFixed(ring, places, fixed);
+  const sought = soughtAmong(withFixed(ring, places, fixed), boxOfRing(ring), wanted, slack, fixed);
+  return sought === null ? null : sought.find(Infinity);
+}
+
+/** What lies in the box that places of corners are told in. */
+export const boxPoints = (ring: TracedRing): readonly PiecePoint[] => flattened(ring, BOXED).points;
+const boxOfRing = (ring: TracedRing): Box => extentOf(boxPoints(ring));
+/** How near the box is to the ring, mm. */
+const BOXED: Mm = 1;
+
+interface Box {
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly width: Mm;
+  readonly height: Mm;
+}
+
+/** Corners to be found among places. */
+export interface SoughtCorners {
+  /** They cost no less than this: each corner by itself where it looks most like it, and no seam anything. */
+  readonly costAtLeast: number;
+  /** The cheapest; null where they would cost more than asked. */
+  readonly find: (atMost: number) => FoundCorners | null;
+}
+
+/**
+ * Corners to be found among places in their order round a ring.
+ *
+ * @returns null where there are fewer places than corners
+ */
+export function soughtAmong(
+  candidates: readonly Candidate[],
+  box: Box,
+  wanted: readonly ShapeCorner[],
+  slack: Slack,
+  fixed: ReadonlyMap<PointName, Mm> = new Map(),
+): SoughtCorners | null {
   const count = candidates.length;
   if (count < wanted.length || wanted.length === 0) return null;
-  const box = extentOf(flattened(ring, 1).points);
-  const isFixed = (k: number, j: number): boolean | null => {
-    const at = fixed.get(invariant(wanted[k], "corner").name);
-    if (at !== undefined) return Math.abs(invariant(candidates[j], "place").s - at) < FIXED_AT;
-    return null;
-  };
-  const cornerCost = wanted.map((corner, k) =>
-    candidates.map((place, j) => {
-      const known = isFixed(k, j);
-      if (known !== null) return known ? 0 : Infinity;
+  const cornerCost = wanted.map((corner) => {
+    const at = fixed.get(corner.name);
+    return candidates.map((place) => {
+      if (at !== undefined) return Math.abs(place.s - at) < FIXED_AT ? 0 : Infinity;
       const turn = (place.turn - corner.turn) / slack.turn;
       const x = ((place.at.x - box.x) / box.width - corner.x) / slack.place;
       const y = ((place.at.y - box.y) / box.height - corner.y) / slack.place;
       return turn * turn + (x * x + y * y) / 2 + (place.atDart ? AT_DART : 0);
-    }),
-  );
+    });
+  });
+  // What is still to come from each corner on, at the least.
+  const rest = [0];
+  for (const costs of cornerCost.toReversed()) rest.unshift(invariant(rest[0], "rest") + Math.min(...costs));
+  return {
+    costAtLeast: (invariant(rest[0], "rest") * (1 - ROUNDING)) / wanted.length,
+    find: (atMost) => cheapest(candidates, wanted, slack, { cornerCost, rest, atMost }),
+  };
+}
+
+function cheapest(
+  candidates: readonly Candidate[],
+  wanted: readonly ShapeCorner[],
+  slack: Slack,
+  {
+    cornerCost,
+    rest,
+    atMost,
+  }: {
+    readonly cornerCost: readonly (readonly number[])[];
+    readonly rest: readonly number[];
+    readonly atMost: number;
+  },
+): FoundCorners | null {
+  const count = candidates.length;
   // What lies between two places, passed over; sums round twice, so that a stretch over the start is one too.
   const passed = [0];
   for (let i = 0; i < 2 * count; i += 1)
     passed.push(invariant(passed[i], "sum") + passedOver(invariant(candidates[i % count], "place")));
-  const ways = candidates.map((a) =>
-    candidates.map((b) => (Math.atan2(b.at.y - a.at.y, b.at.x - a.at.x) * 180) / Math.PI),
-  );
-  const seamCost = (k: number, from: number, steps: number): number => {
-    const corner = invariant(wanted[k], "corner");
-    const way = invariant(invariant(ways[from % count], "ways")[(from + steps) % count], "way");
-    const off = (((way - corner.way + 900) % 360) - 180) / slack.way;
-    const over = invariant(passed[(from % count) + steps], "sum") - invariant(passed[(from % count) + 1], "sum");
-    return off * off + (MAY_TURN.has(corner.seam) ? over / 4 : over);
-  };
+  const seams = wanted.map((corner): SeamCosts => {
+    const known = new Float64Array(count * (count + 1)).fill(NaN);
+    return (from, steps) => {
+      const start = from % count;
+      const key = start * (count + 1) + steps;
+      const before = invariant(known[key], "cost");
+      if (!Number.isNaN(before)) return before;
+      const [a, b] = [
+        invariant(candidates[start], "place").at,
+        invariant(candidates[(start + steps) % count], "place").at,
+      ];
+      const way = (Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI;
+      const off = (((way - corner.way + 900) % 360) - 180) / slack.way;
+      const over = invariant(passed[start + steps], "sum") - invariant(passed[start + 1], "sum");
+      const cost = off * off + (MAY_TURN.has(corner.seam) ? over / 4 : over);
+      known[key] = cost;
+      return cost;
+    };
+  });
   let best: { readonly cost: number; readonly picks: readonly number[] } = { cost: Infinity, picks: [] };
   for (let start = 0; start < count; start += 1) {
     const first = invariant(invariant(cornerCost[0], "costs")[start], "cost");
@@ -169,7 +262,7 @@ export function findCorners(
     const found = bestFrom(start, first);
     if (found.cost < best.cost) best = found;
   }
-  if (best.picks.length === 0) return null;
+  if (best.picks.length === 0 || best.cost / wanted.length > atMost) return null;
   return {
     cost: best.cost / wanted.length,
     corners: wanted.map(({ name }, k) => ({
@@ -178,34 +271,39 @@ export function findCorners(
     })),
   };
 
+  /** Whether a way that has come to a corner for so much can't be the best: with what is still to come, even the least, it is dearer. */
+  function isTooDear(cost: number, k: number): boolean {
+    const least = (cost + invariant(rest[k + 1], "rest")) * (1 - ROUNDING);
+    return least >= best.cost || least / wanted.length > atMost;
+  }
+
   function bestFrom(start: number, first: number): { readonly cost: number; readonly picks: readonly number[] } {
-    let row: (number | null)[] = Array.from({ length: count }, (_, j) => (j === 0 ? first : null));
+    let row = Array.from({ length: count }, (_, j) => (j === 0 && !isTooDear(first, 0) ? first : Infinity));
     const back: number[][] = [];
     for (let k = 1; k < wanted.length; k += 1) {
-      const costs = invariant(cornerCost[k], "costs");
-      const next: (number | null)[] = Array.from({ length: count }, () => null);
-      const from: number[] = Array.from({ length: count }, () => 0);
-      for (let j = k; j < count; j += 1) {
-        const own = invariant(costs[(start + j) % count], "cost");
-        if (own === Infinity) continue;
-        for (let i = k - 1; i < j; i += 1) {
-          const so = row[i];
-          if (so === null || so === undefined) continue;
-          const cost = so + own + seamCost(k - 1, start + i, j - i);
-          const known = next[j];
-          if (known === null || known === undefined || cost < known) {
-            next[j] = cost;
-            from[j] = i;
-          }
+      const [costs, seam] = [invariant(cornerCost[k], "costs"), invariant(seams[k - 1], "seam")];
+      const next = Array.from({ length: count }, () => Infinity);
+      const from = Array.from({ length: count }, () => 0);
+      for (let i = k - 1; i < count; i += 1) {
+        const so = invariant(row[i], "cost");
+        if (so === Infinity) continue;
+        for (let j = i + 1; j < count; j += 1) {
+          const own = invariant(costs[(start + j) % count], "cost");
+          if (own === Infinity || so + own >= invariant(next[j], "cost")) continue;
+          const cost = so + own + seam(start + i, j - i);
+          if (cost >= invariant(next[j], "cost") || isTooDear(cost, k)) continue;
+          next[j] = cost;
+          from[j] = i;
         }
       }
       row = next;
       back.push(from);
     }
+    const last = invariant(seams.at(-1), "seam");
     let [end, cost] = [-1, Infinity];
     for (const [j, so] of row.entries()) {
-      if (so === null) continue;
-      const all = so + seamCost(wanted.length - 1, start + j, count - j);
+      if (so >= cost) continue;
+      const all = so + last(start + j, count - j);
       if (all < cost) [end, cost] = [j, all];
     }
     if (end < 0) return { cost: Infinity, picks: [] };
@@ -214,6 +312,9 @@ export function findCorners(
     return { cost, picks: picks.toReversed().map((j) => (start + j) % count) };
   }
 }
+
+/** What the seam that begins at a corner costs, from one place on to that so many steps further. */
+type SeamCosts = (from: number, steps: number) => number;
 
 /** The first corner is sought no further off than this costs: nothing that far is it. */
 const FIRST_AT_MOST = 30;
@@ -240,7 +341,7 @@ export function shapeAsFound(
   found: readonly FoundCorner[],
 ): readonly ShapeCorner[] {
   const flat = walkEvenly(ring);
-  const box = extentOf(flattened(ring, 1).points);
+  const box = boxOfRing(ring);
   return wanted.map((corner, k) => {
     const here = invariant(found[k], "corner").s;
     const [at, next] = [flat(here), flat(invariant(found[(k + 1) % found.length], "corner").s)];

@@ -80,15 +80,20 @@ export interface Axis {
 /** The line that a whole piece is mirrored in; null where it is no mirror image of itself. */
 export function mirrorAxis(ring: TracedRing): Axis | null {
   const { x, y, way } = middleOf(ring);
-  const samples = Array.from({ length: SAMPLES }, (_, index) => pointOn(ring, (ring.length * index) / SAMPLES));
+  // Most pieces are no mirror image at the very first of them.
+  const samples: PiecePoint[] = [];
+  const sample = (index: number): PiecePoint => (samples[index] ??= pointOn(ring, (ring.length * index) / SAMPLES));
   for (const angle of [Math.PI / 2, 0, way, way + Math.PI / 2]) {
     const [ux, uy] = [Math.cos(angle), Math.sin(angle)];
-    const isMirrored = samples.every((p) => {
+    const isMirrored = (index: number): boolean => {
+      const p = sample(index);
       const [dx, dy] = [p.x - x, p.y - y];
       const along = dx * ux + dy * uy;
       return nearestOn(ring, piecePoint(x + 2 * along * ux - dx, y + 2 * along * uy - dy)).distance < MIRRORED_WITHIN;
-    });
-    if (isMirrored) return { x, y, way: angle };
+    };
+    let count = 0;
+    while (count < SAMPLES && isMirrored(count)) count += 1;
+    if (count === SAMPLES) return { x, y, way: angle };
   }
   return null;
 }

@@ -72,6 +72,12 @@ const outlinesOf = remember(
     }),
 );
 
+/** The outlines of her file, as they are read for the pieces: what takes longest of it, to be had by itself. */
+export function outlinesFor(own: OwnPattern, chart: SizeChart): OutlineReading {
+  const { drawing, known, joinWithin, sortBy, lines } = own;
+  return outlinesOf({ drawing, known, joinWithin, sortBy, lines, labels: labelsOf(chart, own) });
+}
+
 /** The lines that close nothing: the very same list as long as the reading is. */
 const looseOf = remember(["reading"], ({ reading }: { readonly reading: OutlineReading }): readonly OpenLine[] =>
   reading.unclosed.map(({ line }) => line),
@@ -264,9 +270,8 @@ function nameGroups(
  */
 export function readOwn({ own, pattern }: { readonly own: OwnPattern; readonly pattern: Pattern }): OwnReading {
   const { chart, style } = pattern;
-  const { drawing, known, joinWithin, sortBy, lines } = own;
   const labels = labelsOf(chart, own);
-  const outlines = outlinesOf({ drawing, known, joinWithin, sortBy, lines, labels });
+  const outlines = outlinesFor(own, chart);
   const scale = outlines.scale.mm;
   if (scale === null) return { outlines, pieces: [], missing: [{ code: "missing/scale" }], nest: null };
   const { groups, isCut } = nameGroups(own, pattern, outlines, scale);

@@ -18,10 +18,12 @@ import { CENTRE_STRAIGHT, CORNER_POINTED_AT, SOLVER_ACCURACY } from "../toleranc
 import type { Mm } from "../units";
 import { curvesMeant } from "./curvesMeant";
 import {
+  boxPoints,
   candidatesOf,
   findCorners,
   shapeAsFound,
   SIZE_SLACK,
+  soughtAmong,
   USUAL_SLACK,
   type Candidate,
   type FoundCorner,
@@ -35,6 +37,7 @@ import {
   intoPiece,
   mirrorAxis,
   ontoHalf,
+  ontoSheet,
   placedBy,
   sideOf,
   tiltBy,
@@ -307,32 +310,57 @@ function mouthed(plain: TracedRing, darts: readonly TracedDart[]): Turned {
   };
 }
 
+/** One side up: whatever way it is turned besides, the places that may be corners are the same. */
+interface Side {
+  readonly places: readonly Candidate[];
+  /** Points of its ring, for its box. */
+  readonly points: readonly PiecePoint[];
+  /** Back to how it lies on the sheet. */
+  readonly back: Placement;
+}
+
+function sideUp(laid: Laid, turnedOver: boolean): Side {
+  const { ring, places } = turnedBy(laid, { turns: 0, turnedOver, lean: 0 });
+  return { places, points: boxPoints(ring), back: { ...UNTURNED, turnedOver } };
+}
+
 /** Which way it stands: of all ways the one whose corners come nearest to the shape. A sheet that lies askew is set upright. */
 function bestWay(
   laid: Laid,
   wanted: readonly ShapeCorner[],
   said: OwnPieceSaid | undefined,
 ): Way & { readonly cost: number } {
-  let best = { turns: said?.turns ?? 0, turnedOver: said?.turnedOver ?? false, lean: 0, cost: Infinity };
-  if (wanted.length === 0) return best;
+  const none = { turns: said?.turns ?? 0, turnedOver: said?.turnedOver ?? false, lean: 0, cost: Infinity };
+  if (wanted.length === 0) return none;
   const isStrap = said?.turns === undefined && wanted.some(({ name }) => name === "strapBackInner");
-  for (const lean of laid.leans) {
-    for (const turns of said?.turns === undefined ? TURNS : [said.turns]) {
-      for (const turnedOver of said?.turnedOver === undefined ? [false, true] : [said.turnedOver]) {
-        const { ring, places } = turnedBy(laid, { turns, turnedOver, lean });
-        const found = findCorners(ring, places, wanted, USUAL_SLACK);
+  const sides = (said?.turnedOver === undefined ? [false, true] : [said.turnedOver]).map((turnedOver) => ({
+    turnedOver,
+    side: sideUp(laid, turnedOver),
+  }));
+  const ways = laid.leans.flatMap((lean) =>
+    (said?.turns === undefined ? TURNS : [said.turns]).flatMap((turns) =>
+      sides.flatMap(({ turnedOver, side }) => {
+        const place = placeBy({ turns, turnedOver, lean });
+        const to = (p: PiecePoint): PiecePoint => intoPiece(place, ontoSheet(side.back, p));
+        const box = extentOf(side.points.map(to));
         // Round a strap all ways look alike; its long way is the upright one.
-        if (found === null || (isStrap && isLying(ring))) continue;
-        if (found.cost < best.cost) best = { turns, turnedOver, lean, cost: found.cost };
-      }
-    }
+        if (isStrap && box.width > box.height) return [];
+        const places = side.places.map((one) => ({ ...one, at: to(one.at) }));
+        const sought = soughtAmong(places, box, wanted, USUAL_SLACK);
+        return sought === null ? [] : [{ turns, turnedOver, lean, sought }];
+      }),
+    ),
+  );
+  // The likeliest first, so that little is looked for among the others; of ways that cost the same the first is taken.
+  let best = { ...none, index: ways.length };
+  const likely = [...ways.entries()].toSorted(([, p], [, q]) => p.sought.costAtLeast - q.sought.costAtLeast);
+  for (const [index, { turns, turnedOver, lean, sought }] of likely) {
+    if (sought.costAtLeast > best.cost) break;
+    const found = sought.find(best.cost);
+    if (found === null || (found.cost === best.cost && index > best.index)) continue;
+    best = { turns, turnedOver, lean, cost: found.cost, index };
   }
   return best;
-}
-
-function isLying(ring: TracedRing): boolean {
-  const { width: wide, height } = boxOf(ring);
-  return wide > height;
 }
 
 /** How well a group would do as a piece, about 1 where each corner is as far off as it may be; Infinity where not at all. */

@@ -127,23 +127,23 @@ function cutOut(edge: EdgeCurve<"piece">, from: Mm, to: Mm | null): EdgeCurve<"p
 
 /** The place of the ring nearest to a point. */
 export function nearestOn(ring: TracedRing, p: PiecePoint): { readonly s: Mm; readonly distance: Mm } {
-  let best = { s: 0, distance: Infinity };
+  let best = { index: 0, t: 0, distance: Infinity };
   for (const [index, edge] of ring.edges.entries()) {
     // Of curves the straight way between ends and controls is no nearer than what is worth looking at.
     if (edge.curve !== null && hullAway(edge, p) > best.distance) continue;
     const near = edge.curve === null ? segmentNearest(edge.a, edge.b, p) : edgeNearest(edge, p);
-    if (near.distance >= best.distance) continue;
-    const along = near.t === 0 ? 0 : edgeLength(near.t === 1 ? edge : edgePart(edge, 0, near.t));
-    best = { s: wrapped(ring, invariant(ring.starts[index], "start") + along), distance: near.distance };
+    if (near.distance < best.distance) best = { index, t: near.t, distance: near.distance };
   }
-  return best;
+  const { index, t } = best;
+  const edge = invariant(ring.edges[index], "edge");
+  const along = t === 0 ? 0 : edgeLength(t === 1 ? edge : edgePart(edge, 0, t));
+  return { s: wrapped(ring, invariant(ring.starts[index], "start") + along), distance: best.distance };
 }
 
 function hullAway({ a, b, curve }: EdgeCurve<"piece">, p: PiecePoint): Mm {
-  const xs = [a.x, b.x, curve?.c1.x ?? a.x, curve?.c2.x ?? b.x];
-  const ys = [a.y, b.y, curve?.c1.y ?? a.y, curve?.c2.y ?? b.y];
-  const dx = Math.max(Math.min(...xs) - p.x, p.x - Math.max(...xs), 0);
-  const dy = Math.max(Math.min(...ys) - p.y, p.y - Math.max(...ys), 0);
+  const { c1, c2 } = curve ?? { c1: a, c2: b };
+  const dx = Math.max(Math.min(a.x, b.x, c1.x, c2.x) - p.x, p.x - Math.max(a.x, b.x, c1.x, c2.x), 0);
+  const dy = Math.max(Math.min(a.y, b.y, c1.y, c2.y) - p.y, p.y - Math.max(a.y, b.y, c1.y, c2.y), 0);
   return Math.hypot(dx, dy);
 }
 

@@ -1,6 +1,7 @@
 /** Everything that is loaded after the page, in one place, so that it can be fetched ahead. It is about the page, not about a work. */
 import { PHOTOGRAPHS } from "../works/photographsPart";
 import { BASES } from "../works/basesPart";
+import { PLAN_AHEAD } from "../works/planAheadPart";
 import { STANDING } from "../standing/standingPart";
 import { POINTED_DART } from "../darts/pointedDartPart";
 import { CHART_FIT } from "../envelope/chartFitPart";
@@ -35,6 +36,7 @@ export const LEDGER = createLater(async () => (await import("../ledger/Ledger"))
 export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   TABLE,
   LEDGER,
+  PLAN_AHEAD,
   WORKS_LIST,
   BODIES,
   PLAN_NOTE,

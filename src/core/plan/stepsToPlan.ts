@@ -1,0 +1,15 @@
+/** A plan in several steps. */
+import type { Decided } from "../decisions/decided";
+import { readingOf } from "../nest/piecesOfPattern";
+import { outlinesFor } from "../ownPieces/readOwn";
+import { planOf } from "./planOf";
+
+/**
+ * What a plan of a work never seen takes, in steps that are each much shorter than all of it: who must not be kept waiting does
+ * something else between. After the last of them `planOf` has the plan at hand.
+ */
+export const stepsToPlan = (work: Decided): readonly (() => unknown)[] => {
+  const { own, chart } = work.pattern;
+  const reading = own === undefined ? [] : [() => outlinesFor(own, chart), () => readingOf(work.pattern)];
+  return [...reading, () => planOf(work)];
+};
