@@ -11,7 +11,7 @@ import { ROUNDING } from "../tolerance";
 import type { PointName } from "../pattern/piece";
 import type { Mm } from "../units";
 import type { ShapeCorner } from "./pieceShapes";
-import { flattened, jointsOf, lastUpTo, wayFrom, wrapped, type TracedRing } from "./tracedRing";
+import { flattened, jointsOf, wayFrom, wrapped, type TracedRing } from "./tracedRing";
 
 /** A place that may be a corner. */
 export interface Candidate {
