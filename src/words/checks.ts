@@ -21,6 +21,7 @@ const CLAIMS: Readonly<Record<CheckName, string>> = {
   seamsSmooth: "Seams run smoothly, without corners",
   openingPasses: "The opening lets the body through",
   outlineClosed: "Every outline is closed and does not cross itself",
+  dartsClear: "Darts lie within their pieces and cross no other dart",
   alterationsMade: "Every alteration could be made",
 };
 
@@ -139,6 +140,8 @@ function failureSentence(check: CheckResult, unit: LengthUnit): string {
         : `The opening is too short to get into: it lets ${length(check.measured)} through, ${length(check.expected)} must pass${tightestWords(check, unit)}`;
     case "outlineClosed":
       return `The outline of ${piecesWords(check)} has ${faultsWords(check.measured, "fault", "faults")}: it is open, crosses itself, or has an edge too short to cut.`;
+    case "dartsClear":
+      return `The ${dartOfCheck(check)} runs over the edge of the ${piece === undefined ? "piece" : pieceWords(piece)} or over another dart, so it cannot be folded: end it elsewhere, or take less.`;
     case "alterationsMade":
       return `${capital(faultsWords(check.measured, "alteration", "alterations"))} could not be made as asked and ${check.measured === 1 ? "is" : "are"} left out.`;
   }

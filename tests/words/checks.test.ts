@@ -82,6 +82,10 @@ describe("a check that does not hold", () => {
     ],
     ["has one fault", check({ name: "outlineClosed", measured: 1, unit: "faults" })],
     ["has 2 faults", check({ name: "outlineClosed", measured: 2, unit: "faults" })],
+    [
+      "The front waist dart runs over the edge of the front or over another dart, so it cannot be folded",
+      check({ name: "dartsClear", dart: "waistDart", measured: 1, unit: "faults" }),
+    ],
   ];
   it.each(cases)("%s", (words, result) => {
     expect(checkFailureSentence(result, "cm")).toContain(words);

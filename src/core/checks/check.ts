@@ -16,6 +16,7 @@ export type CheckName =
   | "seamsSmooth"
   | "openingPasses"
   | "outlineClosed"
+  | "dartsClear"
   | "strapsReach"
   | "alterationsMade";
 

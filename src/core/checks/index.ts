@@ -5,6 +5,7 @@ import { cornersSquare } from "./cornersSquare";
 import { dartEndShortOfBustPoint } from "./dartEndShortOfBustPoint";
 import { dartPointsAtBustPoint } from "./dartPointsAtBustPoint";
 import { dartLegsEqual } from "./dartLegsEqual";
+import { dartsClear } from "./dartsClear";
 import { girthAsClaimed } from "./girthAsClaimed";
 import { halvesWalk } from "./halvesWalk";
 import { joinedCornersStraight } from "./joinedCornersStraight";
@@ -29,6 +30,7 @@ export const CHECKS: Readonly<Record<CheckName, Check>> = {
   seamsSmooth,
   openingPasses,
   outlineClosed,
+  dartsClear,
 };
 
 /** @param but one that is not run */

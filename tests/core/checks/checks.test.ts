@@ -74,6 +74,8 @@ const FAULTS: Readonly<Record<CheckName, CheckContext>> = {
   },
   openingPasses: { ...sound, closure: { place: "centreBack", belowWaist: 20 } },
   outlineClosed: withFront(moved(front, "sideNeck", 300, 200)),
+  // Far out to the side, past the side seam.
+  dartsClear: withFront(moved(front, "waistDartApex", 200, 0)),
   alterationsMade: {
     ...sound,
     alterations: [
