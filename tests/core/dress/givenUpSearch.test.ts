@@ -191,6 +191,15 @@ describe("the last step of each thing", () => {
       tiers: [{ ratio: first }, { ratio: second }],
     });
     expectFurthest({ skirt: of(1.5, 2) }, of(1.5, 1.2), of(1.2, 2), of(1.5, 2, 360));
+    // In whole widths of 650 on a waist of 752 and its ease: two of them are 1.2 of it and more, three of the lower are 1.2 of two.
+    const whole = (first: number, second: number, length = 600): Skirt => ({
+      kind: "tiers",
+      length,
+      tierCut: "wholeWidths",
+      tiers: [{ widths: first }, { widths: second }],
+    });
+    const narrow: Case = { skirt: whole(2, 5), main: { width: 700 } };
+    expectFurthest(narrow, whole(2, 3), whole(2, 5, 360));
   });
 
   it("is the shortest that can be drafted, where that is sooner: an A-line ends 60 below the hip", () => {
