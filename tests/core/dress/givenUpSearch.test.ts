@@ -145,6 +145,15 @@ describe("the first step of each thing, in the order of what is lost", () => {
     expect(firstSteps({ skirt: { kind: "tiers", length: 600, tiers: [{ ratio: 1.5 }, { ratio: 2 }] } })).toEqual(
       inTurn(lengthFrom(600, 590), ratioFrom(2, 1.9, 2), ratioFrom(1.5, 1.4, 1)),
     );
+    // A width of six is 0.13, one of three 0.27.
+    const whole: Skirt = { kind: "tiers", length: 600, tierCut: "wholeWidths", tiers: [{ widths: 3 }, { widths: 6 }] };
+    expect(firstSteps({ skirt: whole, main: { width: 700 } })).toEqual(
+      inTurn(
+        lengthFrom(600, 590),
+        { code: "remnant/widths", tier: 2, from: 6, to: 5 },
+        { code: "remnant/widths", tier: 1, from: 3, to: 2 },
+      ),
+    );
   });
 
   it("comes to a length that a tape has: whole centimetres, or half inches, below what it is", () => {
