@@ -2,7 +2,7 @@
  * "I have this much: does it go?" Laid on what there is of a cloth; where it does not go, what could be given up is tried for
  * real, each way drafted anew and laid, from what is hardly missed to what is.
  */
-import { prepareLay } from "../cloth/layCloth";
+import { prepareLay, type ClothAsked } from "../cloth/layCloth";
 import type { ClothLay, LayFailure } from "../cloth/cutting";
 import type { LaySearch } from "../cloth/laySearch";
 import { beforeWashing, shrunk } from "../cloth/usualCloth";
@@ -88,13 +88,13 @@ export function* remnantOf(work: DressDecided, name: ClothName): LaySearch<Remna
     if (lay.length <= goal + SAME_POINT) return { goes: true, has, lay, left: over };
     missing = -over;
   }
-  const ways = yield* waysToGo(work, name, goal);
+  const ways = yield* waysToGo({ work, name, goal }, asked);
   return { goes: false, has, short: missing, failure: prepared.ok ? null : prepared.failure, ways };
 }
 
-function* waysToGo(work: DressDecided, name: ClothName, goal: Mm): LaySearch<readonly RemnantWay[]> {
-  const asked = { work, name, goal };
-  const free = freeSteps(work, name);
+function* waysToGo(asked: Asked, there: ClothAsked): LaySearch<readonly RemnantWay[]> {
+  const { work } = asked;
+  const free = freeSteps(there);
   const choices = choicesOf(work).flatMap((steps) => {
     const drafted = furthestDrafted(work, steps);
     return drafted.length > 0 ? [drafted] : [];
@@ -153,14 +153,10 @@ const clothStep = (giveUp: GiveUp, change: (dress: Dress) => Dress, loss: number
 });
 
 /** What costs nothing of the dress's own shape. */
-function freeSteps(work: DressDecided, name: ClothName): readonly Step[] {
-  const cloth = work.dress?.cloths?.[name] ?? {};
-  const dress = dressOf(work);
+function freeSteps({ name, cloth, parts }: ClothAsked): readonly Step[] {
   const elsewhere = (group: "facing" | "binding"): readonly Step[] => {
     const of: PartGroup = group;
-    const keys = dress.ok
-      ? dress.value.parts.filter((part) => part.cloth === name && part.group === of).map(({ key }) => key)
-      : [];
+    const keys = parts.filter((part) => part.cloth === name && part.group === of).map(({ key }) => key);
     if (keys.length === 0) return [];
     const giveUp: GiveUp = { code: "remnant/elsewhere", group, keys };
     return [{ giveUp, change: (same) => same, elsewhere: keys, loss: LOSS.elsewhere }];
@@ -260,8 +256,9 @@ function shareSteps({ skirt, draft }: Made): readonly Step[] {
   );
 }
 
-function flareSteps({ skirt, draft }: Made): readonly Step[] {
-  if (draft.flare === undefined || skirt.kind !== "aLine") return [];
+/** A straight one leans out by nothing already. */
+function flareSteps({ draft }: Made): readonly Step[] {
+  if (draft.flare === undefined) return [];
   const from = degreesFrom(draft.flare);
   return stepsBelow(from, FLARE_STEP, LEAST_FLARE).map((flare) =>
     skirtStep({ code: "remnant/flare", from, to: flare }, () => ({ flare }), LOSS.flare * (1 - flare / from)),

@@ -83,6 +83,9 @@ describe("facings of neck and armhole in one", () => {
     const ok = (neck: number): boolean | undefined =>
       checkEdges(asked(whole, [part(seamedPiece("frontFacing", { neck }))]))[0]?.ok;
     expect([69.94, 69.96, 70.04, 70.06].map(ok)).toEqual([false, true, true, false]);
+    const edgeless = setOf([seamedPiece("front", {})]);
+    const [just] = checkEdges(asked([edgeless, edgeless], [part(seamedPiece("frontFacing", { neck: 0.05 }))]));
+    expect(just).toMatchObject({ ok: true, measured: 0.05, expected: 0 });
   });
 });
 

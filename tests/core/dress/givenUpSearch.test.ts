@@ -113,8 +113,9 @@ describe("the first step of each thing, in the order of what is lost", () => {
       of: EDGED,
       main: { fold: true, oneWay: true },
     };
+    const { answer } = answerOf(like, HAS, easily);
     // 1/60 of the length is 0.0167; 0.8 of 1/18 is 0.044.
-    expect(firstSteps(like)).toEqual([
+    expect(waysOf(answer)).toEqual([
       [{ code: "remnant/single-layer" }],
       [{ code: "remnant/elsewhere", group: "facing", keys: expect.any(Array) }],
       [{ code: "remnant/elsewhere", group: "binding", keys: expect.any(Array) }],
@@ -122,16 +123,12 @@ describe("the first step of each thing, in the order of what is lost", () => {
       [closely(ratioFrom(1.8, 1.7))],
       [{ code: "remnant/both-ways" }],
     ]);
-    const { answer } = answerOf(like, HAS, easily);
     const cloths = answer.goes ? [] : answer.ways.map(({ dress }) => dress.cloths?.main);
     const hers = { width: 1500, length: HAS };
     expect(cloths).toEqual([
       { ...hers, fold: false, oneWay: true },
       ...Array.from({ length: 4 }, () => ({ ...hers, fold: true, oneWay: true })),
       { ...hers, fold: true, oneWay: false },
-    ]);
-    expect(firstSteps({ ...like, main: { fold: false, oneWay: false } }).slice(0, 1)).toMatchObject([
-      [{ code: "remnant/elsewhere" }],
     ]);
   });
 
@@ -144,6 +141,15 @@ describe("the first step of each thing, in the order of what is lost", () => {
     );
     expect(firstSteps({ skirt: { kind: "tiers", length: 600, tiers: [{ ratio: 1.5 }, { ratio: 2 }] } })).toEqual(
       inTurn(lengthFrom(600, 590), ratioFrom(2, 1.9, 2), ratioFrom(1.5, 1.4, 1)),
+    );
+    // A width of six is 0.13, one of three 0.27.
+    const whole: Skirt = { kind: "tiers", length: 600, tierCut: "wholeWidths", tiers: [{ widths: 3 }, { widths: 6 }] };
+    expect(firstSteps({ skirt: whole, main: { width: 700 } })).toEqual(
+      inTurn(
+        lengthFrom(600, 590),
+        { code: "remnant/widths", tier: 2, from: 6, to: 5 },
+        { code: "remnant/widths", tier: 1, from: 3, to: 2 },
+      ),
     );
   });
 
@@ -191,6 +197,15 @@ describe("the last step of each thing", () => {
       tiers: [{ ratio: first }, { ratio: second }],
     });
     expectFurthest({ skirt: of(1.5, 2) }, of(1.5, 1.2), of(1.2, 2), of(1.5, 2, 360));
+    // In whole widths of 650 on a waist of 752 and its ease: two of them are 1.2 of it and more, three of the lower are 1.2 of two.
+    const whole = (first: number, second: number, length = 600): Skirt => ({
+      kind: "tiers",
+      length,
+      tierCut: "wholeWidths",
+      tiers: [{ widths: first }, { widths: second }],
+    });
+    const narrow: Case = { skirt: whole(2, 5), main: { width: 700 } };
+    expectFurthest(narrow, whole(2, 3), whole(2, 5, 360));
   });
 
   it("is the shortest that can be drafted, where that is sooner: an A-line ends 60 below the hip", () => {

@@ -105,6 +105,12 @@ describe("a level hem", () => {
     },
   );
 
+  it("may be off by just 2, and goes by the first of two ways that are off alike", () => {
+    const tiers: Skirt = { kind: "tiers", length: 600 };
+    expect(hem(tiers, { front: 1012, back: 998 })).toEqual(["hemLevel", true, 432, 430, 2]);
+    expect(hem(tiers, { front: 1009, back: 1003 })).toEqual(["hemLevel", false, 433, 430, 2]);
+  });
+
   it("is none of a peplum, nor where the floor was not measured", () => {
     expect(hem({ kind: "peplum" })).toBeUndefined();
     expect(claims(skirtOn({ kind: "circle", length: 600 })).map(([name]) => name)).toEqual(["waistWalks"]);

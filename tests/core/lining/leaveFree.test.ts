@@ -5,6 +5,7 @@ import { edgePointAt } from "../../../src/core/geometry/edgeCurve";
 import { pointOf, type Piece, type PointName } from "../../../src/core/pattern/piece";
 import { curveOf } from "../../../src/core/pattern/ring";
 import { cornerPiece, type CornerOf } from "../../support/cornerPiece";
+import { closePoints, turned } from "../../support/turnedPiece";
 
 /** 200 wide and 600 deep, with the hip 200 down at either seam; the ring begun where it is told. */
 function panel(begin = 0, hip: PointName = "sideHip"): Piece {
@@ -99,6 +100,14 @@ describe("beside a straight seam the end is one line", () => {
     expect(ringOf(free).slice(4)).toEqual([line("centreHem", "cut1", "centre"), line("cut1", "centreWaist", "centre")]);
   });
 
+  it("however the panel is turned", () => {
+    for (const degrees of [25, -70, 160])
+      for (const seam of ["side", "centre"] as const) {
+        const free = leaveFree(turned(panel(), degrees), seam, { below: 350, beside: 6 });
+        expect(turned(leaveFree(panel(), seam, { below: 350, beside: 6 }), degrees).points).toEqual(closePoints(free));
+      }
+  });
+
   it("whichever edge the ring begins with", () => {
     for (const seam of ["side", "centre"] as const) {
       const first = leaveFree(panel(), seam, { below: 350, beside: 6 });
@@ -190,5 +199,7 @@ describe("beside a seam that curves over the hip", () => {
     for (const t of [0, 0.25, 0.5, 0.75, 1])
       expect(Math.abs(offAt(t) - 6 * (seam === "side" ? 1 - t : t))).toBeLessThan(0.05);
     expect(pointOf(free, "sideHem")).toEqual({ x: 200, y: 600 });
+    const other = leaveFree(turned(hips, 40), seam, { below: along, beside: 6 });
+    expect(turned(free, 40).points).toEqual(closePoints(other));
   });
 });

@@ -5,6 +5,7 @@ import { setBack } from "../../../src/core/lining/setBack";
 import { pointNames, pointOf, type Piece, type PointName, type SeamName } from "../../../src/core/pattern/piece";
 import { curveOf } from "../../../src/core/pattern/ring";
 import { cornerPiece, dartFor, type CornerOf } from "../../support/cornerPiece";
+import { closePoints, turned } from "../../support/turnedPiece";
 
 type By = Readonly<Partial<Record<SeamName, number>>>;
 
@@ -110,6 +111,17 @@ describe("straight edges set back", () => {
     });
     expect(moved?.edges).toEqual(piece.edges);
   });
+});
+
+it("a piece that is turned is set back as it was before, turned", () => {
+  const by: By = { neck: 3, side: 5, waist: 2, centre: 4 };
+  const moved = setBack(trapezoid(30), ({ seam }) => by[seam] ?? 0);
+  for (const degrees of [25, -70, 160]) {
+    const other = set(turned(trapezoid(30), degrees), by);
+    expect(moved === null || other === null ? null : turned(moved, degrees).points).toEqual(
+      other === null ? "moved" : closePoints(other),
+    );
+  }
 });
 
 describe("where a line runs smooth on", () => {

@@ -6,6 +6,7 @@ import { describe, expect, it } from "vitest";
 import { easeSide } from "../../../src/core/lining/sideEase";
 import { pointOf, type Edge, type Piece, type PointName } from "../../../src/core/pattern/piece";
 import { cornerPiece, dartFor, type CornerOf } from "../../support/cornerPiece";
+import { closePoints, turned } from "../../support/turnedPiece";
 
 /** The side goes down from (100, 0) for 300, leaning out by `lean` on its way; the ring begins with the side itself. */
 const plain = (lean = 0, curves: Parameters<typeof cornerPiece>[0]["curves"] = {}): Piece =>
@@ -144,6 +145,13 @@ describe("a side seam with a dart", () => {
     const long = out / 0.4 / Math.sqrt(109);
     expect(pointOf(steeper, "sideDartInner")).toEqual(about(100 + 3 * long, 120 - 10 * long, 4));
     expect(pointOf(steeper, "sideDartOuter")).toEqual(about(100 + 3 * long, 140 + 10 * long, 4));
+  });
+
+  it("is the same however the piece is turned", () => {
+    for (const degrees of [25, -70, 160])
+      expect(turned(easeSide(darted(40), 6), degrees)).toMatchObject({
+        points: closePoints(easeSide(turned(darted(40), degrees), 6)),
+      });
   });
 
   it("is the same whichever edge its ring begins with", () => {
