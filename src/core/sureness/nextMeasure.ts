@@ -102,7 +102,7 @@ function forLine(
   for (const { level, side } of lines) {
     const measure = level === "waist" ? "waistGirth" : "hipGirth";
     const count = readingsOf(work, measure);
-    if (side <= LINE_BAND_WIDE || count === 0 || count + MORE > LIMITS.readings) continue;
+    if (side <= LINE_BAND_WIDE || count + MORE > LIMITS.readings) continue;
     found.push({ settles: "line", measures: [measure], taken: true, before: side, after: spreadAfter(side, count) });
   }
   return found.toSorted((a, b) => b.before - b.after - (a.before - a.after));

@@ -96,8 +96,6 @@ const NARROWEST_CELL: Mm = 0.2;
 const FURTHEST = 5;
 const ABOUT: Mm = 40;
 const REGIONS_KEPT = 24;
-/** A stretch along the bust longer than this is looked at in its middle too. */
-const LONG_STRETCH: Mm = 5;
 
 const regionsOf = remember(
   ["chart", "bustSpread", "chestSpread", "about", "baseSize", "cup", "bustAlteration"],
@@ -281,6 +279,8 @@ function rowAt(regions: Regions, chest: Mm | null): Row {
   const jumps = offers
     .flatMap(({ bust }) => [bust - BUST_LEFT_ALONE, bust + BUST_LEFT_ALONE])
     .filter((at) => at > least && at < most);
+  // What is best between two stretches of another way is so where it harms least: where the bust is just what is cut.
+  const bottoms = offers.map(({ bust }) => bust + (bustAlteration ?? 0)).toSorted((a, b) => a - b);
   const ends = apart([least, ...jumps, most].toSorted((a, b) => a - b));
   const places: Mm[] = [];
   const ways: number[] = [];
@@ -293,13 +293,18 @@ function rowAt(regions: Regions, chest: Mm | null): Row {
     const to = invariant(ends[index + 1], "end");
     // Between two places at which an alteration begins, no harm jumps.
     const [start, end] = [from + PICK_CHANGES_TO / 10, to - PICK_CHANGES_TO / 10];
-    const inner = to - from > LONG_STRETCH ? [start, (from + to) / 2, end] : [start, end];
-    let [at, way] = [from, wayAt(invariant(inner[0], "first"))];
-    put(at, way);
-    for (const next of inner.slice(1)) {
+    const inner = [...bottoms.filter((at) => at > start && at < end), end];
+    let [at, way] = [start, wayAt(start)];
+    put(from, way);
+    for (const next of inner) {
       const there = wayAt(next);
-      if (there !== way) put(changeBetween(at, way, next, wayAt), there);
-      [at, way] = [next, there];
+      // There may be others on the way from the one to the other.
+      while (way !== there) {
+        const change = changeBetween(at, way, next, wayAt);
+        [at, way] = [change.behind, wayAt(change.behind)];
+        put(change.place, way);
+      }
+      at = next;
     }
   });
   return { places, ways };
@@ -321,10 +326,15 @@ function worthWeighing(
   return offers.flatMap((_, at) => (invariant(frames[at], "harm") <= bound ? [at] : []));
 }
 
-/** Where between two places the way stops being the first one's. */
-function changeBetween(from: Mm, way: number, to: Mm, wayAt: (bust: Mm) => number): Mm {
+/** Where between two places the way stops being the first one's, and a place just behind, where it is another. */
+function changeBetween(
+  from: Mm,
+  way: number,
+  to: Mm,
+  wayAt: (bust: Mm) => number,
+): { readonly place: Mm; readonly behind: Mm } {
   const { holding, failing } = halve(from, to, PICK_CHANGES_TO, (tried) => wayAt(tried) === way);
-  return (holding + failing) / 2;
+  return { place: (holding + failing) / 2, behind: failing };
 }
 
 /** Of a growing row those that are not the same as the one before. */

@@ -21,6 +21,7 @@ import {
   type PointedDartContext,
   type SeenAtDart,
 } from "../../../src/core/pointedDart/pointedDart";
+import { angleForFullness } from "../../../src/core/pointedDart/pointedDartAnswer";
 import { sideDartFront } from "../../../src/core/style/sideDartStyle";
 import { seamByBezierJs } from "../../support/independent";
 import { ref } from "../../support/works";
@@ -518,4 +519,10 @@ it("a basque's dart is moved by the waist dart alone, as far as its inner end is
   const done = answerPointedDart(withBasque, ref("front", "sideDart"), what, context);
   if (!done.ok) throw new Error(done.failure.code);
   expect(done.value.answers.map(({ basqueDartOff }) => basqueDartOff)).toEqual([0, 0, 0]);
+});
+
+it("no dart is as full as √3/2 of the radius: it would open to half a turn", () => {
+  // 80 · √3/2 = 69.282: 1 − θ/2π = 1/2.
+  expect(angleForFullness(69.29, 80)).toBeNull();
+  expect(angleForFullness(69.28, 80)).toBeCloseTo(Math.PI, 3);
 });

@@ -6,8 +6,9 @@
  */
 import { describe, expect, it } from "vitest";
 import type { SizeChart } from "../../../src/core/chart/sizeChart";
-import type { OwnPicks, TakenGirths } from "../../../src/core/sizing/pickWay";
-import { chancesOf, waysOf, type WayTaken } from "../../../src/core/sureness/ruleRegions";
+import { pickWay, type OwnPicks, type TakenGirths } from "../../../src/core/sizing/pickWay";
+import { chancesOf, wayOf, waysOf, type WayTaken } from "../../../src/core/sureness/ruleRegions";
+import { testWork } from "../../support/works";
 
 /** Upper chests 790, 830, 870. */
 const chart: SizeChart = {
@@ -90,6 +91,55 @@ describe("along the bust, the upper chest known", () => {
       const ways = between(at + off, 1, [at], ["12 B nothing", "12 C nothing"]);
       expect(apart(found, ways)).toBeLessThan(0.015);
     }
+  });
+});
+
+describe("along the bust, every way that the rule goes", () => {
+  const sized = (differences: readonly number[], ...busts: readonly number[]): SizeChart => ({
+    sizes: busts.map((bust, at) => ({ label: `${at}`, bust, waist: bust - 180, hip: bust + 60 })),
+    draftedDifference: differences[0] ?? NaN,
+    cups: differences.map((difference, at) => ({ label: "ABCD"[at] ?? "", difference })),
+  });
+  /** The planner's rule at 500 places of the bust. */
+  function ruled(of: SizeChart, taken: TakenGirths, own: OwnPicks = {}): ReadonlyMap<string, number> {
+    const sums = new Map<string, number>();
+    let all = 0;
+    for (let z = -4.99; z < 5; z += 0.02) {
+      const { value, spread } = taken.bust;
+      const { offer, alteration } = pickWay(of, { ...taken, bust: { value: value + z * spread, spread } }, own);
+      const name = nameOf(wayOf(of, offer, alteration));
+      const weight = Math.exp((-z * z) / 2);
+      all += weight;
+      sums.set(name, (sums.get(name) ?? 0) + weight);
+    }
+    return new Map([...sums].map(([name, sum]) => [name, sum / all]));
+  }
+
+  it("three cups within one stretch without a jump: each is cut about its own bust and the 33 that she lets in", () => {
+    // The last size's cups are drafted for 950, 969 and 979. Between 983 and 1002 the one is left for the other where
+    // 1.75 (b − 983) = 1.5 (1002 − b), and so on.
+    const turn = (one: number, other: number): number => (1.75 * one + 1.5 * other) / 3.25;
+    const bounds = [turn(983, 1002), turn(1002, 1012)];
+    const ways = ["3 A full", "3 B full", "3 C full"];
+    const of = sized([65, 84, 94], 860, 880, 900, 950);
+    for (const bust of [985, 999, 1004, 1010]) {
+      const found = told(of, girths(bust, 3, 884), { bustAlteration: 33 });
+      expect(apart(found, between(bust, 3, bounds, ways))).toBeLessThan(0.008);
+    }
+  });
+
+  it.each([
+    // Another way just about the bust that it is drafted for, in between two stretches of one.
+    [testWork.pattern.chart, girths(824.1, 3.7, 726.3), {}],
+    [testWork.pattern.chart, girths(859.8, 3.9, 812.9), {}],
+    [testWork.pattern.chart, girths(1037, 9.9, 926.6), {}],
+    [sized([55, 68, 84], 850, 890, 950, 980), girths(957, 11.7, 914.9), {}],
+    [sized([47], 830, 890, 930, 1010), girths(1005.6, 5.4, 911), {}],
+    // One way after another.
+    [testWork.pattern.chart, girths(855, 5.9, 809.1), { bustAlteration: -32 }],
+    [sized([70, 89], 840, 890, 930, 960), girths(926.2, 10.9, 835.5), {}],
+  ] as const)("as the planner would go at each bust: %#", (of, taken, own) => {
+    expect(apart(told(of, taken, own), ruled(of, taken, own))).toBeLessThan(0.01);
   });
 });
 
