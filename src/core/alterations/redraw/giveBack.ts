@@ -124,11 +124,7 @@ function takeAt(
     set = taken.value;
     given.push({ place, piece: on, amount });
   }
-  const own = pieceIn(set, ref.piece);
-  return ok({
-    pieces: dartOf(own, ref.dart).gathered === true ? set : withPiece(set, trueSeamAtDart(own, ref.dart)),
-    given,
-  });
+  return ok({ pieces: withPiece(set, trueSeamAtDart(pieceIn(set, ref.piece), ref.dart)), given });
 }
 
 function takeAtPlace(
