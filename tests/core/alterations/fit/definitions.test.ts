@@ -86,4 +86,27 @@ describe("what is offered", () => {
   ] as const)("on %s alone is what needs no other piece", (_what, pieces, fits) => {
     expect(ofPieces(...pieces)).toEqual([...fits].toSorted());
   });
+
+  it("takes a gape out of a back neck where the centre runs straight from it to the bust line", () => {
+    const { back } = sideDart;
+    if (back === undefined) throw new Error("back");
+    const via = (name: "corner01", ends: "from" | "to"): Piece => ({
+      ...back,
+      edges: back.edges.map((edge) =>
+        edge.from === "centreBust"
+          ? { ...edge, [ends]: name }
+          : (ends === "from" ? edge.to === "centreBust" : edge.from === "centreNeck")
+            ? { ...edge, [ends === "from" ? "to" : "from"]: name }
+            : edge,
+      ),
+    });
+    expect(ofPieces(back)).toContain("backNeckGape");
+    for (const ends of ["from", "to"] as const) expect(ofPieces(via("corner01", ends))).not.toContain("backNeckGape");
+    const { edges } = back;
+    const strap: Piece = {
+      ...back,
+      edges: edges.map((edge) => (edge.from === "sideNeck" ? { ...edge, from: "strapInner" as const } : edge)),
+    };
+    expect(ofPieces(strap)).not.toContain("backNeckGape");
+  });
 });

@@ -15,7 +15,7 @@ import { roomForStrap, strapBearers, strapSeam } from "../../../../src/core/alte
 import { strapWidth } from "../../../../src/core/alterations/fit/strapWidth";
 import type { FitDefinition } from "../../../../src/core/alterations/outcome/definition";
 import { piecePoint } from "../../../../src/core/geometry/point";
-import { pieceIn, setOf, type PieceSet } from "../../../../src/core/pattern/pieceSet";
+import { pieceIn, piecesOf, setOf, type PieceSet } from "../../../../src/core/pattern/pieceSet";
 import { levelWidth } from "../../../../src/core/girth/levelWidth";
 import { pointOf, type DartName, type Piece, type PieceName, type PointName } from "../../../../src/core/pattern/piece";
 import { cornerPiece, dartFor, type CornerOf } from "../../../support/cornerPiece";
@@ -228,6 +228,20 @@ describe("the side at the under-bust", () => {
     expect(refused(sideSeamUnderBust, set, -39.8)).toBeNull();
     expect(refused(sideSeamUnderBust, set, -40.2)).not.toBeNull();
     expect(refused(sideSeamUnderBust, pair(180, 180), -40.2)).toBeNull();
+    // The same on a cup, whose ring comes to its side seam first.
+    const cup = cornerPiece({
+      name: "cup",
+      corners: [
+        ["strapInner", 60, 0, "armhole"],
+        ["underarm", 180, 60, "side"],
+        ["sideUnderBust", 180, 200, "underBust"],
+        ["corner01", 168, 200, "underBust"],
+        ["underBustCentre", 0, 200, "centre"],
+      ],
+    });
+    const short = setOf([...piecesOf(pair(180, 180)).filter(({ name }) => name !== "cup"), cup]);
+    expect(refused(sideSeamUnderBust, short, -39.8)).toBeNull();
+    expect(refused(sideSeamUnderBust, short, -40.2)).not.toBeNull();
   });
 });
 
@@ -346,6 +360,18 @@ describe("a gape closed off the height of the bust line", () => {
     };
     const wider = front.darts.map(({ name }) => Math.abs(mouth(after, name) - mouth(front, name)));
     expect(done.value.values).toEqual({ wider: expect.closeTo(Math.max(...wider), 9) });
+  });
+
+  it("into a princess seam tells how far its top went, and what was turned", () => {
+    const pieces = garment({ style: "princessShoulder" });
+    const done = necklineGape.apply(pieces, 5, { bustPoint: bustPointOf(pieces) });
+    if (!done.ok) throw new Error(JSON.stringify(done.failure));
+    const [was, is] = [pieces, done.value.pieces].map((set) => pointOf(pieceIn(set, "centreFront"), "princessTop"));
+    expect(done.value.values).toEqual({
+      wider: expect.closeTo(Math.hypot((is?.x ?? 0) - (was?.x ?? 0), (is?.y ?? 0) - (was?.y ?? 0)), 9),
+    });
+    expect(done.value.traces.map(({ piece, parts }) => [piece, parts.length])).toEqual([["centreFront", 1]]);
+    expect(done.value.girths).toBeUndefined();
   });
 
   it("is refused on what has no such edge, and with 0 where the dart is as wide as can be", () => {

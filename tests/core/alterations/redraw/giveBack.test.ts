@@ -1,5 +1,6 @@
 /** Where a redrawn dart gives back: how much there is room for, and which way corners and lines go. */
 import { describe, expect, it } from "vitest";
+import { giveBackPlaces } from "../../../../src/core/alterations/redraw/giveBack";
 import { redrawDart } from "../../../../src/core/alterations/redraw/redrawDart";
 import type { DartRedraw, GiveBack } from "../../../../src/core/decisions/alteration";
 import { angleAt } from "../../../../src/core/geometry/point";
@@ -207,5 +208,32 @@ describe("a dart's end moved on a curved seam, its fullness held", () => {
     // But for truing legs and seam, which comes after.
     expect(Math.abs(angleOf(made) - angleOf(curved))).toBeLessThan(0.002);
     expect(seamByBezierJs(made, "waist")).toBeCloseTo(seamByBezierJs(curved, "waist"), 3);
+  });
+});
+
+describe("the other bodice piece", () => {
+  const half = (name: "front" | "back", ...darts: readonly DartName[]): Piece => ({
+    ...cornerPiece({
+      name,
+      corners: [
+        ["underarm", 100, 0, "side"],
+        ["sideWaist", 100, 200, "waist"],
+        ["centreWaist", 0, 200, "centre"],
+      ],
+    }),
+    darts: darts.map((dart) => dartFor(dart, dart.startsWith("waist") ? "waist" : "side")),
+  });
+  const places = (other: Piece) =>
+    giveBackPlaces(setOf([half("front", "waistDart"), other]), { piece: "front", dart: "waistDart" });
+
+  it("can take over at its waist dart, whatever other darts it has", () => {
+    const [own, both] = [
+      ["sideSeam", "centreSeam"],
+      ["sideSeam", "centreSeam", "otherDart"],
+    ];
+    expect(places(half("back", "waistDart"))).toEqual(both);
+    expect(places(half("back", "sideDart", "waistDart"))).toEqual(both);
+    expect(places(half("back", "sideDart"))).toEqual(own);
+    expect(places(half("back"))).toEqual(own);
   });
 });
