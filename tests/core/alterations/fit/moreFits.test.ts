@@ -341,9 +341,9 @@ describe("armholes", () => {
 
 describe("a gape closed off the height of the bust line", () => {
   it.each([
-    [necklineGape, "shoulder"],
-    [armholeGape, "side"],
-  ] as const)("tells what the girth there gained, and how much wider its dart became", (fit) => {
+    ["neck", necklineGape],
+    ["armhole", armholeGape],
+  ] as const)("at the %s tells what the girth there gained, and how much wider its dart became", (_seam, fit) => {
     const pieces = garment({ style: "sideDart" });
     const front = pieceIn(pieces, "front");
     const { x, y } = pointOf(front, "bustPoint");

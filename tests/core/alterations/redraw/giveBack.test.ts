@@ -211,6 +211,37 @@ describe("a dart's end moved on a curved seam, its fullness held", () => {
   });
 });
 
+describe("a dart brought nearer the centre off its seam", () => {
+  it("leaves a straight neckline straight", () => {
+    const piece = cornerPiece({
+      corners: [
+        ["centreNeck", 0, 0, "neck"],
+        ["underarm", 160, 0, "side"],
+        ["sideWaist", 160, 300, "waist"],
+        ["waistDartOuter", 80, 300, "waist", "waistDart"],
+        ["waistDartInner", 60, 300, "waist"],
+        ["centreWaist", 0, 300, "centre"],
+        ["centreBust", 0, 100, "centre"],
+      ],
+      inside: { waistDartApex: [70, 200] },
+      darts: [dartFor("waistDart", "waist")],
+    });
+    const made = redrawn(piece, {
+      kind: "dartPlace",
+      id: "a",
+      dart: { piece: "front", dart: "waistDart" },
+      by: 6,
+      how: "offCentreSeam",
+      giveBack: { sideSeam: 1 },
+    });
+    expect(made.edges[0]).toEqual(piece.edges[0]);
+    expect([pointOf(made, "centreBust"), pointOf(made, "centreNeck")]).toEqual([
+      { x: 6, y: 100 },
+      { x: 0, y: 0 },
+    ]);
+  });
+});
+
 describe("the other bodice piece", () => {
   const half = (name: "front" | "back", ...darts: readonly DartName[]): Piece => ({
     ...cornerPiece({
