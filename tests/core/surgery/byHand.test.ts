@@ -326,6 +326,15 @@ describe("a corner fitted to two seams", () => {
     expect(fitted(Math.hypot(20, 30), Math.hypot(30, 30))).toBe(wedge);
   });
 
+  it("is found from far, where the seams turn on the way", () => {
+    // At (-10, 60), as both circles say.
+    const [one, other] = [Math.hypot(10, 60), Math.hypot(60, 60)];
+    const place = pointOf(invariant(fitted(one, other), "fitted"), "sideWaist");
+    expect([place.x, place.y]).toEqual([expect.closeTo(-10, 4), expect.closeTo(60, 4)]);
+    const low = pointOf(invariant(fitted(Math.hypot(42, 9), Math.hypot(8, 9)), "fitted"), "sideWaist");
+    expect([low.x, low.y]).toEqual([expect.closeTo(42, 4), expect.closeTo(9, 4)]);
+  });
+
   it("is none where no place gives both, or where the seams run along each other", () => {
     expect(fitted(10, 10)).toBeNull();
     const flat = cornerPiece({

@@ -545,6 +545,19 @@ describe("the hinge of an armhole", () => {
     expect(pointOf(withArmholeHinge(past), "armholeHinge").y).toBeCloseTo(100, 9);
   });
 
+  it("is found where the ring begins with the armhole", () => {
+    const first = cornerPiece({
+      corners: [
+        ["shoulderTip", 150, 0, "armhole"],
+        ["underarm", 150, 150, "side"],
+        ["sideWaist", 200, 300, "waist"],
+        ["centreWaist", 0, 300, "centre"],
+        ["centreNeck", 0, 0, "neck"],
+      ],
+    });
+    expect(pointOf(withArmholeHinge(first), "armholeHinge")).toEqual(piecePoint(150, 100));
+  });
+
   it("is none where there is no armhole above the underarm", () => {
     const strap = armhole([["underarm", 150, 150, "side"]]);
     expect(withArmholeHinge(strap)).toBe(strap);
@@ -658,6 +671,25 @@ describe("a front spread at darts that it does not have", () => {
     expect(turn).toBeLessThan(0);
     expect(drop).toBeGreaterThan(0);
     expect(Math.abs(smoothed)).toBeGreaterThan(0);
+  });
+
+  it("opens none at the waist where a corner of it lies plumb below the bust point", () => {
+    const cornered: Piece = {
+      ...bare,
+      points: { ...bare.points, waistMiddle: { at: piecePoint(95, 400), level: "bust" } },
+      edges: bare.edges.flatMap((edge) =>
+        edge.seam === "waist"
+          ? [
+              { ...edge, to: "waistMiddle" as const },
+              { ...edge, from: "waistMiddle" as const },
+            ]
+          : [edge],
+      ),
+    };
+    expect(adjustFullBust(cornered, 12)).toEqual({
+      ok: false,
+      failure: { code: "fullBust/out-of-reach", most: expect.closeTo(0, 5) },
+    });
   });
 
   it("has no room for one where it has no side and no waist", () => {

@@ -4,7 +4,7 @@ import { piecePoint } from "../../../src/core/geometry/point";
 import { pointOf, type Piece } from "../../../src/core/pattern/piece";
 import { invariant } from "../../../src/core/result";
 import { carriedBy, endedShortOf, joinedUp, stopShortOf, truedOver } from "../../../src/core/surgery/openDart";
-import { withBends } from "../../support/bentPieces";
+import { bentOff, withBends } from "../../support/bentPieces";
 import { cornerPiece, dartFor, type CornerOf } from "../../support/cornerPiece";
 import { seamByBezierJs } from "../../support/independent";
 
@@ -104,8 +104,10 @@ describe("a gathered mouth", () => {
     // Of both, its first half or its second: edges and points of the seam before the mouth or after it.
     const beforeOnly: Piece = { ...cut, edges: [...cut.edges.slice(0, 5), ...whole.edges.slice(4)] };
     const afterOnly: Piece = { ...cut, edges: [...whole.edges.slice(0, 4), ...cut.edges.slice(5)] };
+    const plainly = truedOver(whole, "waistDart", seamByBezierJs(whole, "waist"));
     for (const piece of [whole, cut, beforeOnly, afterOnly]) {
       const made = truedOver(piece, "waistDart", seamByBezierJs(piece, "waist"));
+      expect(bentOff(plainly, made, { corner: 0.2, seam: 0.001, line: 0.35 })).toEqual([]);
       expect(Math.abs(handles(made).into)).toBeLessThan(1e-5);
       expect(Math.abs(Math.abs(handles(made).out) - Math.PI)).toBeLessThan(1e-5);
       expect(seamByBezierJs(made, "waist")).toBeCloseTo(seamByBezierJs(piece, "waist"), 3);

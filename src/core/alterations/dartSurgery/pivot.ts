@@ -142,10 +142,8 @@ function withNewDart(piece: Piece, { name: old, aimsAt }: Dart, name: DartName, 
 
 /** Whether a home lies onward from a dart, going round from where the ring begins: that corner never turns. */
 function isOnward(piece: Piece, from: DartName, to: DartHome): boolean {
-  const seam = seamOfHome(to);
   const mouth = piece.edges.findIndex((edge) => edge.mouthOf === from);
-  if (invariant(piece.edges[mouth], "mouth").seam === seam) return to === "french";
-  return piece.edges.findIndex((edge) => edge.seam === seam) > mouth;
+  return piece.edges.findIndex((edge) => edge.seam === seamOfHome(to)) > mouth;
 }
 
 /** The part between two darts turned about the point, so that one closes and the other opens by an angle. */

@@ -13,11 +13,14 @@ const BELOW_DARTS = 0.4;
 const basques = ({ frontBasque, backBasque }: PieceSet): Piece[] =>
   [frontBasque, backBasque].filter((piece) => piece !== undefined);
 
+/** How far below the waist its lowest dart ends; 0 where it has none. */
 const lowestEnd = (piece: Piece): Mm =>
   Math.max(
-    ...piece.darts.flatMap(({ apex, inner, outer }) => [apex, inner, outer].map((name) => pointOf(piece, name).y)),
     0,
-  ) - pointOf(piece, "centreWaist").y;
+    ...piece.darts
+      .flatMap(({ apex, inner, outer }) => [apex, inner, outer])
+      .map((name) => pointOf(piece, name).y - pointOf(piece, "centreWaist").y),
+  );
 
 /** Below the ends of all darts and above the hip, equally far below the waist on front and back. */
 function hipLine(pieces: PieceSet): Line {

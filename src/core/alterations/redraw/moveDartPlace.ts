@@ -50,7 +50,7 @@ function squareNeck(piece: Piece): Piece {
   return { ...piece, edges };
 }
 
-/** Points of the centre-front seam that move in; the neck end stays, so the neckline keeps its length. */
+/** Points of the centre-front seam that move in, those that a front has; the neck end stays, so the neckline keeps its length. */
 const CENTRE_POINTS: readonly PointName[] = ["centreBust", "underBustCentre", "centreWaist"];
 
 function offCentreSeam(piece: Piece, { dart: ref, by }: DartPlaceAlteration): Result<Piece, AlterationFailure> {
@@ -58,6 +58,7 @@ function offCentreSeam(piece: Piece, { dart: ref, by }: DartPlaceAlteration): Re
   const room = pointOf(piece, dartOf(piece, ref.dart).inner).x;
   // As far outwards as inwards: further out the seam cannot give back what is let in.
   if (Math.abs(by) >= room) return fail({ code: "alteration/off-the-seam", most: room });
-  const moved = CENTRE_POINTS.reduce((p, name) => moveMouthEnd(p, name, shift(pointOf(p, name), by, 0)), piece);
+  const own = CENTRE_POINTS.filter((name) => piece.points[name] !== undefined);
+  const moved = own.reduce((p, name) => moveMouthEnd(p, name, shift(pointOf(p, name), by, 0)), piece);
   return ok(squareNeck({ ...moved, centreOnFold: false }));
 }

@@ -1,8 +1,12 @@
 /** Fits on pieces of straight lines where pieces differ: the smaller room counts, each cut lies by its own piece. */
 import { describe, expect, it } from "vitest";
+import { armholeGape } from "../../../../src/core/alterations/fit/armholeGape";
 import { backWidth } from "../../../../src/core/alterations/fit/backWidth";
+import { edgeGape } from "../../../../src/core/alterations/fit/edgeGape";
+import { forwardShoulder } from "../../../../src/core/alterations/fit/forwardShoulder";
 import { lengthAboveBust } from "../../../../src/core/alterations/fit/lengthAboveBust";
 import { lengthBasque } from "../../../../src/core/alterations/fit/lengthBasque";
+import { necklineGape } from "../../../../src/core/alterations/fit/necklineGape";
 import { shoulderSlope } from "../../../../src/core/alterations/fit/shoulderSlope";
 import { sideSeamHip } from "../../../../src/core/alterations/fit/sideSeamHip";
 import { sideSeamUnderBust } from "../../../../src/core/alterations/fit/sideSeamUnderBust";
@@ -11,8 +15,9 @@ import { roomForStrap, strapBearers, strapSeam } from "../../../../src/core/alte
 import { strapWidth } from "../../../../src/core/alterations/fit/strapWidth";
 import type { FitDefinition } from "../../../../src/core/alterations/outcome/definition";
 import { piecePoint } from "../../../../src/core/geometry/point";
-import { pieceIn, setOf, type PieceSet } from "../../../../src/core/pattern/pieceSet";
-import { pointOf, type Piece, type PieceName, type PointName } from "../../../../src/core/pattern/piece";
+import { pieceIn, piecesOf, setOf, type PieceSet } from "../../../../src/core/pattern/pieceSet";
+import { levelWidth } from "../../../../src/core/girth/levelWidth";
+import { pointOf, type DartName, type Piece, type PieceName, type PointName } from "../../../../src/core/pattern/piece";
 import { cornerPiece, dartFor, type CornerOf } from "../../../support/cornerPiece";
 import { bustPointOf, garment } from "../../../support/garments";
 import { seamByBezierJs } from "../../../support/independent";
@@ -58,7 +63,7 @@ describe("basques", () => {
   it("are cut as far below the waist on both, wherever that lies", () => {
     const cuts = (one: Piece, other: Piece): readonly (number | undefined)[] =>
       made(lengthBasque, setOf([one, other]), 10).traces.map(({ cuts: [cut] }) => cut?.[0]?.y);
-    expect(cuts(basque("frontBasque", 0, 180), basque("backBasque", 50, 180))).toEqual([80, 130]);
+    expect(cuts(basque("frontBasque", 20, 180), basque("backBasque", 50, 180))).toEqual([100, 130]);
     // The longer dart ends 100 below its waist: two fifths of the way on to the hip.
     expect(cuts(basque("frontBasque", 0, 180, 60), basque("backBasque", 50, 180, 150))).toEqual([140, 190]);
     // As far as the higher hip, half-way where a dart reaches below it.
@@ -223,6 +228,20 @@ describe("the side at the under-bust", () => {
     expect(refused(sideSeamUnderBust, set, -39.8)).toBeNull();
     expect(refused(sideSeamUnderBust, set, -40.2)).not.toBeNull();
     expect(refused(sideSeamUnderBust, pair(180, 180), -40.2)).toBeNull();
+    // The same on a cup, whose ring comes to its side seam first.
+    const cup = cornerPiece({
+      name: "cup",
+      corners: [
+        ["strapInner", 60, 0, "armhole"],
+        ["underarm", 180, 60, "side"],
+        ["sideUnderBust", 180, 200, "underBust"],
+        ["corner01", 168, 200, "underBust"],
+        ["underBustCentre", 0, 200, "centre"],
+      ],
+    });
+    const short = setOf([...piecesOf(pair(180, 180)).filter(({ name }) => name !== "cup"), cup]);
+    expect(refused(sideSeamUnderBust, short, -39.8)).toBeNull();
+    expect(refused(sideSeamUnderBust, short, -40.2)).not.toBeNull();
   });
 });
 
@@ -237,9 +256,26 @@ describe("a princess line lengthened above the bust", () => {
         pointOf(pieceIn(pieces, "centreFront"), "centreWaist").y;
       const isCut = traces.some(({ piece }) => piece === "sideFront");
       expect(isCut).toBe(style === "princessShoulder");
+      expect(traces.map(({ piece }) => piece).toSorted()).toEqual(
+        isCut ? ["back", "centreFront", "sideFront"] : ["back", "centreFront"],
+      );
       expect(values.walked).toBeCloseTo(isCut ? Math.abs(gained - 17) : 0, 9);
     },
   );
+
+  it("is cut on both fronts where they meet: as far down the seam on the one as on the other", () => {
+    const pieces = garment({ style: "princessShoulder" });
+    const { traces } = made(lengthAboveBust, pieces, 17);
+    const down = (name: PieceName, way: 1 | -1): number => {
+      const top = pointOf(pieceIn(pieces, name), "princessTop");
+      const cut = traces.find(({ piece }) => piece === name)?.cuts[0] ?? [];
+      // The seam is the outer edge of the one and the inner edge of the other.
+      const [onSeam = top] = cut.toSorted((a, b) => way * (b.x - a.x));
+      return Math.hypot(onSeam.x - top.x, onSeam.y - top.y);
+    };
+    // The seam is nearly straight up there.
+    expect(Math.abs(down("centreFront", 1) - down("sideFront", -1))).toBeLessThan(0.3);
+  });
 
   it("is cut on the front and back alone that end in a shoulder", () => {
     const pieces = garment({ style: "sideDart" });
@@ -278,6 +314,14 @@ describe("armholes", () => {
     }
   });
 
+  it("give and take what the end of the shoulder goes forward by", () => {
+    const pieces = garment({ style: "sideDart" });
+    const after = made(forwardShoulder, pieces, 5).pieces;
+    const gained = (name: PieceName): number =>
+      seamByBezierJs(pieceIn(after, name), "armhole") - seamByBezierJs(pieceIn(pieces, name), "armhole");
+    expect([gained("front"), gained("back")]).toEqual([expect.closeTo(-5, 2), expect.closeTo(5, 2)]);
+  });
+
   it("of a back are moved on a back that has a shoulder's end, a fullest turn and an underarm", () => {
     const { back } = garment({ style: "sideDart" });
     if (back === undefined) throw new Error("back");
@@ -292,5 +336,54 @@ describe("armholes", () => {
     const [dx, dy] = [(out?.x ?? 0) - pointOf(back, "underarm").x, (out?.y ?? 0) - pointOf(back, "underarm").y];
     expect(done.values.apart).toBeCloseTo(Math.hypot(dx, dy), 9);
     expect(pointOf(pieceIn(done.pieces, "back"), "armholeTouch").x).toBeCloseTo(pointOf(back, "armholeTouch").x - 4, 9);
+  });
+});
+
+describe("a gape closed off the height of the bust line", () => {
+  it.each([
+    ["neck", necklineGape],
+    ["armhole", armholeGape],
+  ] as const)("at the %s tells what the girth there gained, and how much wider its dart became", (_seam, fit) => {
+    const pieces = garment({ style: "sideDart" });
+    const front = pieceIn(pieces, "front");
+    const { x, y } = pointOf(front, "bustPoint");
+    const done = fit.apply(pieces, 10, { bustPoint: piecePoint(x, y + 25) });
+    if (!done.ok) throw new Error(JSON.stringify(done.failure));
+    const after = pieceIn(done.value.pieces, "front");
+    const width = (piece: Piece): number => levelWidth(piece, "bust") ?? Number.NaN;
+    const gained = 2 * (width(after) - width(front));
+    expect(Math.abs(gained)).toBeGreaterThan(0.01);
+    expect(done.value.girths).toEqual({ bust: expect.closeTo(gained, 9) });
+    const mouth = (piece: Piece, name: DartName): number => {
+      const [a, b] = [pointOf(piece, `${name}Inner`), pointOf(piece, `${name}Outer`)];
+      return Math.hypot(a.x - b.x, a.y - b.y);
+    };
+    const wider = front.darts.map(({ name }) => Math.abs(mouth(after, name) - mouth(front, name)));
+    expect(done.value.values).toEqual({ wider: expect.closeTo(Math.max(...wider), 9) });
+  });
+
+  it("into a princess seam tells how far its top went, and what was turned", () => {
+    const pieces = garment({ style: "princessShoulder" });
+    const done = necklineGape.apply(pieces, 5, { bustPoint: bustPointOf(pieces) });
+    if (!done.ok) throw new Error(JSON.stringify(done.failure));
+    const [was, is] = [pieces, done.value.pieces].map((set) => pointOf(pieceIn(set, "centreFront"), "princessTop"));
+    expect(done.value.values).toEqual({
+      wider: expect.closeTo(Math.hypot((is?.x ?? 0) - (was?.x ?? 0), (is?.y ?? 0) - (was?.y ?? 0)), 9),
+    });
+    expect(done.value.traces.map(({ piece, parts }) => [piece, parts.length])).toEqual([["centreFront", 1]]);
+    expect(done.value.girths).toBeUndefined();
+  });
+
+  it("is refused on what has no such edge, and with 0 where the dart is as wide as can be", () => {
+    const { cup } = garment({ style: "midriff" });
+    if (cup === undefined) throw new Error("cup");
+    expect(necklineGape.apply(setOf([cup]), 5, context)).toEqual({
+      ok: false,
+      failure: { code: "alteration/not-on-this-style" },
+    });
+    expect(edgeGape.apply(setOf([]), 5, context)).toEqual({
+      ok: false,
+      failure: { code: "alteration/not-on-this-style" },
+    });
   });
 });
