@@ -58,6 +58,7 @@ describe("a piece", () => {
   });
 
   it("is found however it lies: by quarters, and turned over", () => {
+    const upright = likenessOf("front", { "10": FRONT });
     for (const turns of [0, 1, 2, 3] as const)
       for (const turnedOver of [false, true]) {
         // What is to be turned by quarters and then over was turned over and then back by as many.
@@ -67,6 +68,7 @@ describe("a piece", () => {
         );
         const found = traced("front", { "10": moved(drawn, 300, 700) });
         expect([found.turns, found.turnedOver, found.problems]).toEqual([turns, turnedOver, []]);
+        expect(found.cost).toBeCloseTo(upright, 6);
         expect(corners(found)).toEqual(named(NAMES, STANDING));
         expect(found.sizes[0]?.ring.length).toBeCloseTo(
           closedLine(FRONT).reduce((sum, { a, b }) => sum + Math.hypot(b.x - a.x, b.y - a.y), 0),

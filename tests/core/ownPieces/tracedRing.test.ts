@@ -738,6 +738,9 @@ describe("darts drawn inside", () => {
     expect(spans(dart(580, 620), dart(570, 590))).toEqual([[580, 620]]);
     expect(spans(dart(580, 620), dart(500, 700))).toEqual([[580, 620]]);
     expect(spans(dart(980, 20), dart(990, 30))).toEqual([[980, 20]]);
+    // One that goes round another, whose middle that is not.
+    expect(spans(dart(510, 520), dart(500, 700))).toEqual([[510, 520]]);
+    expect(spans(dart(510, 520), dart(521, 700))).toHaveLength(2);
     expect(spans(dart(580, 620), dart(620.5, 640))).toHaveLength(2);
   });
 });
