@@ -671,7 +671,7 @@ describe("a cutting line", () => {
         [95 + across, 400 - short],
       ]);
     };
-    const count = (short: number, allowances: OwnPieceSaid["allowances"]) =>
+    const count = (short: number, allowances: NonNullable<OwnPieceSaid["allowances"]>) =>
       darts(lying("front", { "10": FRONT }, { group: { inner: [legs(short)] }, said: { line: "cutting", allowances } }))
         .length;
     expect([count(17.9, {}), count(18.1, {})]).toEqual([1, 0]);
