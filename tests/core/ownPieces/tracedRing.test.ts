@@ -653,6 +653,8 @@ describe("darts drawn inside", () => {
         ),
       ].map((darts) => darts.map(({ first, second }) => [first, second]));
     expect(over(2.9)).toEqual([[[90, 110]], [[340, 360]], [[590, 610]], [[840, 860]]]);
+    // Three are within three.
+    expect(over(3).flat()).toHaveLength(4);
     expect(over(3.1)).toEqual([[], [], [], []]);
     // An end as near to the line as its mouth is no end inside.
     expect(
