@@ -472,6 +472,10 @@ describe("what is missing", () => {
     const none = read([FRONT_DRAWN, BACK_DRAWN], { lines: far });
     expect(none.missing).toEqual([{ code: "missing/sizes" }]);
     expect(none.pieces.every(({ sizes }) => sizes.length === 0)).toBe(true);
+    // Without a chart nothing is of a size.
+    const uncharted = read([FRONT_DRAWN, BACK_DRAWN], { pattern: { chart: { ...PATTERN.chart, sizes: [] } } });
+    expect(uncharted.missing).toEqual([{ code: "missing/sizes" }]);
+    expect(uncharted.pieces.every(({ sizes }) => sizes.length === 0)).toBe(true);
     // A piece in one size alone: no other size is whole.
     const single = read([FRONT_DRAWN, piece("back", BACK, [], [], ["8"])]);
     expect(single.missing).toEqual([{ code: "missing/second-size" }]);

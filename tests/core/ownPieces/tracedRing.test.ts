@@ -712,6 +712,21 @@ describe("darts drawn inside", () => {
     );
     expect(found?.second).toBeCloseTo(640, 6);
     expect(found?.first).toBeCloseTo(500 + (200 - (100 + (15 * 39) / 185)), 6);
+    // Under the lower edge of 300 a hook comes round again, at 320 and 340: the legs end on the first that they come to.
+    const hooked = ringOf([0, 0], [200, 0], [200, 340], [80, 340], [80, 320], [180, 320], [180, 300], [0, 300]);
+    const two: readonly (readonly Place[])[] = [
+      [
+        [130, 285],
+        [120, 180],
+      ],
+      [
+        [110, 285],
+        [120, 180],
+      ],
+    ];
+    const [first] = drawnDarts(hooked, legs(...two), 20);
+    expect(first?.first).toBeCloseTo(800 + 180 - (130 + 150 / 105), 6);
+    expect(first?.second).toBeCloseTo(800 + 180 - (110 - 150 / 105), 6);
     // One that runs nearly along the line comes to it too far off: there it stays at the nearest place.
     const [flat] = drawn(
       [

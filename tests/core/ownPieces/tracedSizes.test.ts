@@ -528,6 +528,21 @@ describe("darts", () => {
       },
     );
     expect(darts(two, 1).map(({ name, second }) => [name, second[0]])).toContainEqual(["waistDart", 90]);
+    const other = lying(
+      "front",
+      { "8": FRONT, "10": FRONT, "12": FRONT },
+      {
+        group: {
+          inner: [
+            vee([80, 400], [95, 280], [110, 400], "8"),
+            vee([70, 400], [85, 280], [100, 400], "10"),
+            vee([115, 400], [125, 280], [135, 400], "10"),
+            vee([80, 400], [95, 280], [110, 400], "12"),
+          ],
+        },
+      },
+    );
+    expect(darts(other, 1).map(({ name, second }) => [name, second[0]])).toContainEqual(["waistDart", 70]);
   });
 
   it("that she points at are of all sizes, by the name she gives, its mouth snapped to corners", () => {
