@@ -392,13 +392,8 @@ function fileOf(size: TracedSize, scale: Mm): (p: PiecePoint) => FilePlace {
   };
 }
 
-const isInTheWay = ({ code }: PieceProblem): boolean =>
-  code === "own/corner-missing" ||
-  code === "own/allowance-too-wide" ||
-  code === "own/crosses-itself" ||
-  code === "own/sizes-unlike" ||
-  code === "own/seam-too-long" ||
-  code === "own/dart-no-end";
+/** Corners are told by themselves, and a bust point where there is none at all. */
+const isInTheWay = ({ code }: PieceProblem): boolean => code !== "own/corner-missing" && code !== "own/no-bust-point";
 
 /** In the order to do it, only what the plan uses. */
 function missingOf(
@@ -448,9 +443,7 @@ function missingOf(
     const isBustPiece = piece === STYLE_PIECES[pattern.style][0];
     if (isBustPiece && group.made !== null && group.made.bustPoints.some((one) => one === null))
       missing.push({ code: "missing/bust-point", piece });
-    const first = problems.find(
-      (problem) => problem.code !== "own/corner-missing" && (isInTheWay(problem) || group.made?.pieces.length === 0),
-    );
+    const first = problems.find(isInTheWay);
     if (first !== undefined) missing.push({ code: "missing/problem", piece, problem: first });
   }
   if (missing.length > 0) return missing;

@@ -7,7 +7,7 @@ import type { FilePlace } from "../decisions/fileDrawing";
 import type { OwnPieceSaid } from "../decisions/ownPattern";
 import type { StyleName } from "../decisions/pattern";
 import { extentOf } from "../geometry/bounds";
-import { edgeMap, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
+import { edgeFlatten, edgeMap, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
 import { distance, midpoint, piecePoint, sheetPoint, shift, type PiecePoint } from "../geometry/point";
 import { lineDistance } from "../geometry/segment";
 import type { ClosedOutline, OpenLine, OutlineGroup } from "../outlines/outlineReading";
@@ -878,9 +878,9 @@ function uprightAs(
   if (topS !== null && lowS !== null) {
     const [top, low] = [pointOn(one.ring, topS), pointOn(one.ring, lowS)];
     const lean = Math.atan2(low.x - top.x, low.y - top.y);
-    const isStraight = partOn(one.ring, lowS, topS).every(
-      ({ a }) => Math.abs(lineDistance(a, low, top)) < CENTRE_STRAIGHT,
-    );
+    const isStraight = partOn(one.ring, lowS, topS)
+      .flatMap((edge) => edgeFlatten(edge, CENTRE_STRAIGHT / 10))
+      .every((at) => Math.abs(lineDistance(at, low, top)) < CENTRE_STRAIGHT);
     if (isStraight && Math.abs(lean) > SOLVER_ACCURACY) tilt = lean;
     if (!isStraight) anchor = piecePoint(top.x, isBasque ? top.y : low.y);
   } else if (name === "strap") anchor = placeAt(sOf("strapBackInner"));

@@ -332,6 +332,20 @@ describe("a bust line", () => {
     expect(dart(330)).toEqual(at("bust", on(330)));
   });
 
+  it("goes by the darts of the side from the upper one on, though the lower one is the first dart", () => {
+    const on = (y: number): At => [194 - (4 * (y - 208)) / 212, y];
+    const dart = (top: number, low: number) =>
+      innerLine([
+        [on(top)[0], top - 20],
+        [120, (top + low) / 2 - 20],
+        [on(low)[0], low - 20],
+      ]);
+    const inner = [dart(300, 340), dart(240, 260)];
+    const made = built("front", { "10": FRONT }, { group: { inner }, bust: { "10": [95, 230] } });
+    expect(made.pieces[0]?.darts.map(({ name }) => name)).toEqual(["sideDart", "sideDart2"]);
+    expect(points(made).sideBust?.[1]).toBeCloseTo(240 - 10, 1);
+  });
+
   it("in little room is a third of it clear of either end", () => {
     // From the underarm at 208 to a dart from 226 on: 6 mm.
     const on = (y: number): At => [194 - (4 * (y - 208)) / 212, y];

@@ -220,6 +220,7 @@ describe("a princess seam", () => {
     // Six tenths down one from the shoulder.
     expect(Math.abs((at(20, 245, false)?.y ?? 0) - 245)).toBeLessThan(2);
     expect(Math.abs((at(7, 245, false)?.y ?? 0) - 240)).toBeLessThan(0.5);
+    expect(Math.abs((at(20, 300)?.y ?? 0) - 200)).toBeLessThan(2);
     // Fuller far above it is the bend of something else.
     expect(Math.abs((at(20, 100)?.y ?? 0) - 200)).toBeLessThan(2);
   });

@@ -62,6 +62,26 @@ describe("a line in short stretches", () => {
     for (const edge of curves) expect(offCircle(edge, 100)).toBeLessThan(1e-3);
   });
 
+  it("leaves no stretch by much more than the others, nor by more than 0.06 mm: one as long as two of them", () => {
+    // Of 3 degrees they leave it by 0.034, and one of 6 by 0.137.
+    const degrees = [0, 3, 6, 9, 12, 18, 21, 24, 27, 30];
+    const ring = closed([0, 0], ...degrees.map((at): Place => arc(100, at, at, 1)[0] ?? [0, 0]));
+    const { edges, off } = curvesMeant(ring);
+    expect(off).toBeCloseTo(0.06, 6);
+    const long = edges.find(
+      ({ a, b }) => Math.hypot(b.x - a.x, b.y - a.y) > 10 && Math.hypot(a.x, a.y) > 99 && Math.hypot(b.x, b.y) > 99,
+    );
+    if (long === undefined) throw new Error("long stretch");
+    expect(long.curve).not.toBeNull();
+    const { x, y } = edgePointAt(long, 0.5);
+    const sagitta = Math.hypot(x, y) - Math.hypot((long.a.x + long.b.x) / 2, (long.a.y + long.b.y) / 2);
+    expect(sagitta).toBeCloseTo(0.06, 3);
+    // One of 9 by 0.31, more than two and a half times that: it is straight by itself.
+    const longer = [0, 3, 6, 9, 12, 21, 24, 27, 30, 33];
+    const parted = curvesMeant(closed([0, 0], ...longer.map((at): Place => arc(100, at, at, 1)[0] ?? [0, 0])));
+    expect(parted.edges.filter(({ curve }) => curve !== null)).toHaveLength(8);
+  });
+
   it("of two stretches is what it looks like, of three a curve", () => {
     const many = (count: number) =>
       curvesMeant(closed([0, 0], ...arc(100, 0, 3 * count, count))).edges.filter(({ curve }) => curve !== null).length;

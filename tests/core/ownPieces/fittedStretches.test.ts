@@ -133,6 +133,14 @@ describe("a stretch fitted", () => {
     expect(rough.off[0]).toBeLessThan(0.6);
   });
 
+  it("follows a long straight line that a curve goes on into, all along", () => {
+    const curve = round([0, 0], 0, 60, 90);
+    const { edges } = fitAlike([[curve, ...line([60, 60], [60, 360])]]);
+    const down = [80, 120, 180, 240, 300].map((y): Place => [60, y]);
+    expect(off(down, edges[0] ?? [])).toBeLessThan(0.03);
+    expect(off(arc([0, 0], 0, 60, 90, 12), edges[0] ?? [])).toBeLessThan(0.05);
+  });
+
   it("is not parted into what is too short to be sewn", () => {
     const zig = (length: number) =>
       fitAlike([line([0, 0], [length / 4, 0.1], [length / 2, -0.1], [(3 * length) / 4, 0.1], [length, 0])]).edges[0]
@@ -181,6 +189,14 @@ describe("sizes of one seam", () => {
     expect(lengths([stairs(7), stairs(7)])).toEqual([7, 7]);
     const two = [round([0, 0], 0, 60, 45), round(arc([0, 0], 0, 60, 45, 1)[1] ?? [0, 0], 45, 60, 45)];
     expect(matchSizes([two, two]).edges).toEqual([two, two]);
+    // Seven curves of a circle are one seam drawn in many.
+    const curves = (count: number) =>
+      Array.from({ length: count }, (_, k) => {
+        const begun = arc([0, 0], 0, 200, 12 * k, 1)[1] ?? [0, 0];
+        return round(begun, 12 * k, 200, 12);
+      });
+    expect(lengths([curves(6), curves(6)])).toEqual([6, 6]);
+    expect(lengths([curves(7), curves(7)])[0]).toBeLessThan(7);
     const stretches = line(...arc([0, 0], 0, 300, 4, 4));
     expect(lengths([stretches, stretches])[0]).toBeLessThan(4);
   });

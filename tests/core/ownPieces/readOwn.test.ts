@@ -57,7 +57,21 @@ const read = (
     readonly drawing?: Partial<FileDrawing>;
   } & Omit<Partial<OwnPattern>, "drawing" | "pieces"> = {},
 ): OwnReading => {
-  const own = ownOf({ ...drawnNest(pieces), ...drawing }, { ...more, pieces: said });
+  // Both lie as they stand: that is quickly read.
+  const standing = ["1:0 10", "1:1 10"].map(
+    (id) =>
+      ({
+        turns: 0,
+        turnedOver: false,
+        ...said.find((one) => one.id === id),
+        id,
+        name: said.find((one) => one.id === id)?.name ?? null,
+      }) as const,
+  );
+  const own = ownOf(
+    { ...drawnNest(pieces), ...drawing },
+    { ...more, pieces: [...standing, ...said.filter(({ id }) => standing.every((one) => one.id !== id))] },
+  );
   const reading = readOwn({ own, pattern: { ...PATTERN, ...pattern } });
   // In the order that they are drawn in: an id tells which line of its layer the largest outline is.
   const drawnAt = ({ id }: { readonly id: string }): number => Number(/:(\d+)/.exec(id)?.[1]);
@@ -458,6 +472,10 @@ describe("what is missing", () => {
     const none = read([FRONT_DRAWN, BACK_DRAWN], { lines: far });
     expect(none.missing).toEqual([{ code: "missing/sizes" }]);
     expect(none.pieces.every(({ sizes }) => sizes.length === 0)).toBe(true);
+    // Without a chart nothing is of a size.
+    const uncharted = read([FRONT_DRAWN, BACK_DRAWN], { pattern: { chart: { ...PATTERN.chart, sizes: [] } } });
+    expect(uncharted.missing).toEqual([{ code: "missing/sizes" }]);
+    expect(uncharted.pieces.every(({ sizes }) => sizes.length === 0)).toBe(true);
     // A piece in one size alone: no other size is whole.
     const single = read([FRONT_DRAWN, piece("back", BACK, [], [], ["8"])]);
     expect(single.missing).toEqual([{ code: "missing/second-size" }]);
@@ -536,6 +554,45 @@ describe("what is missing", () => {
     expect(read([crossed, BACK_DRAWN]).missing).toMatchObject([
       { code: "missing/problem", piece: "front", problem: { code: "own/crosses-itself", size: "8" } },
     ]);
+  });
+
+  it("is a seam that turns too often, and a bust point by itself", () => {
+    const teeth = Array.from({ length: 301 }, (_, k): At => [190 - ((k + 1) * 190) / 302, k % 2 === 0 ? 399 : 400]);
+    const saw = piece("front", [...FRONT.slice(0, 5), ...teeth, [0, 400]], [], [], ["8"]);
+    const said = { id: "0:0 8", name: "front", turns: 0, turnedOver: false } as const;
+    expect(missing([saw], { said: [said] })).toMatchObject([
+      { code: "missing/bust-point" },
+      { code: "missing/problem", problem: { code: "own/seam-too-long", seam: "waist" } },
+      { code: "missing/piece", piece: "back" },
+    ]);
+  });
+
+  it("is what was not looked at, where more is drawn than that", () => {
+    // A kilometre round a piece is more than is looked at to propose its name; what is named is read.
+    const untitled = [FRONT_DRAWN, BACK_DRAWN].map((drawn) => ({ ...drawn, title: "" }));
+    const large = read(untitled, { drawing: { unit: { mm: 1000, saidBy: "size" } } });
+    expect(large.missing).toEqual([
+      { code: "missing/too-much" },
+      { code: "missing/piece", piece: "front" },
+      { code: "missing/piece", piece: "back" },
+    ]);
+  });
+
+  it("is a girth of the bodice, not of what is below it", () => {
+    const basque = (title: string, wide: number) =>
+      piece(title, [
+        [0, 12],
+        [wide, 0],
+        [wide + 26, 194],
+        [0, 200],
+      ]);
+    const { chart } = PATTERN;
+    const slim = { ...chart, sizes: chart.sizes.map((size) => ({ ...size, waist: size.waist - 400 })) };
+    const all = [FRONT_DRAWN, BACK_DRAWN, basque("front basque", 190), basque("back basque", 202)];
+    expect(missing(all, { pattern: { length: "hip" } })).toEqual([]);
+    const [girth, more] = missing(all, { pattern: { length: "hip", chart: slim } });
+    expect([girth, more]).toMatchObject([{ code: "own/girth-unlike", level: "waist", size: "8" }, undefined]);
+    expect(girth?.code === "own/girth-unlike" ? rounded(girth.by) : NaN).toBe(2 * (190 + 202) - 220);
   });
 
   it("is what shows that pieces were misread: a seam, a girth", () => {

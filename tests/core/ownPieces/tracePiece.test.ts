@@ -58,6 +58,7 @@ describe("a piece", () => {
   });
 
   it("is found however it lies: by quarters, and turned over", () => {
+    const upright = likenessOf("front", { "10": FRONT });
     for (const turns of [0, 1, 2, 3] as const)
       for (const turnedOver of [false, true]) {
         // What is to be turned by quarters and then over was turned over and then back by as many.
@@ -67,6 +68,7 @@ describe("a piece", () => {
         );
         const found = traced("front", { "10": moved(drawn, 300, 700) });
         expect([found.turns, found.turnedOver, found.problems]).toEqual([turns, turnedOver, []]);
+        expect(found.cost).toBeCloseTo(upright, 6);
         expect(corners(found)).toEqual(named(NAMES, STANDING));
         expect(found.sizes[0]?.ring.length).toBeCloseTo(
           closedLine(FRONT).reduce((sum, { a, b }) => sum + Math.hypot(b.x - a.x, b.y - a.y), 0),
@@ -181,6 +183,23 @@ describe("a piece", () => {
     expect(found.sizes[0]?.place.tilt).toBe(0);
     expect(corners(found).centreNeck).toEqual([0, rounded(420 - (lowY - topY)), "form"]);
     expect(found.sizes[0]?.place.dx).toBeCloseTo(-50 - topX, 6);
+    // So it is drawn as one curve, that bows by three quarters of its handles.
+    const curved = (by: number) => {
+      const [top, c2, c1, low] = turnedBy(
+        [
+          [0, 72],
+          [-by / 0.75, 150],
+          [-by / 0.75, 320],
+          [0, 400],
+        ],
+        0.01,
+      ).map((at) => sheetPoint(...at));
+      if (top === undefined || c1 === undefined || c2 === undefined || low === undefined) throw new Error("centre");
+      const drawn = [...closedLine(turnedBy(FRONT, 0.01)).slice(0, -1), cubicEdge({ a: low, c1, c2, b: top })];
+      return traced("front", { "10": drawn }).sizes[0]?.place.tilt;
+    };
+    expect(curved(5)).toBe(0);
+    expect(curved(0.4)).toBeCloseTo(-0.01, 6);
     // One that bows less is straight, and upright.
     const straight = traced("front", { "10": moved(turnedBy(bowed(0.4), 0.01), 50, 60) });
     expect(straight.sizes[0]?.place.tilt).toBeCloseTo(-0.01, 6);

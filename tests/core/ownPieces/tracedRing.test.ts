@@ -653,6 +653,8 @@ describe("darts drawn inside", () => {
         ),
       ].map((darts) => darts.map(({ first, second }) => [first, second]));
     expect(over(2.9)).toEqual([[[90, 110]], [[340, 360]], [[590, 610]], [[840, 860]]]);
+    // Three are within three.
+    expect(over(3).flat()).toHaveLength(4);
     expect(over(3.1)).toEqual([[], [], [], []]);
     // An end as near to the line as its mouth is no end inside.
     expect(
@@ -710,6 +712,21 @@ describe("darts drawn inside", () => {
     );
     expect(found?.second).toBeCloseTo(640, 6);
     expect(found?.first).toBeCloseTo(500 + (200 - (100 + (15 * 39) / 185)), 6);
+    // Under the lower edge of 300 a hook comes round again, at 320 and 340: the legs end on the first that they come to.
+    const hooked = ringOf([0, 0], [200, 0], [200, 340], [80, 340], [80, 320], [180, 320], [180, 300], [0, 300]);
+    const two: readonly (readonly Place[])[] = [
+      [
+        [130, 285],
+        [120, 180],
+      ],
+      [
+        [110, 285],
+        [120, 180],
+      ],
+    ];
+    const [first] = drawnDarts(hooked, legs(...two), 20);
+    expect(first?.first).toBeCloseTo(800 + 180 - (130 + 150 / 105), 6);
+    expect(first?.second).toBeCloseTo(800 + 180 - (110 - 150 / 105), 6);
     // One that runs nearly along the line comes to it too far off: there it stays at the nearest place.
     const [flat] = drawn(
       [
@@ -738,6 +755,9 @@ describe("darts drawn inside", () => {
     expect(spans(dart(580, 620), dart(570, 590))).toEqual([[580, 620]]);
     expect(spans(dart(580, 620), dart(500, 700))).toEqual([[580, 620]]);
     expect(spans(dart(980, 20), dart(990, 30))).toEqual([[980, 20]]);
+    // One that goes round another, whose middle that is not.
+    expect(spans(dart(510, 520), dart(500, 700))).toEqual([[510, 520]]);
+    expect(spans(dart(510, 520), dart(521, 700))).toHaveLength(2);
     expect(spans(dart(580, 620), dart(620.5, 640))).toHaveLength(2);
   });
 });

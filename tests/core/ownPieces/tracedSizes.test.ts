@@ -528,6 +528,21 @@ describe("darts", () => {
       },
     );
     expect(darts(two, 1).map(({ name, second }) => [name, second[0]])).toContainEqual(["waistDart", 90]);
+    const other = lying(
+      "front",
+      { "8": FRONT, "10": FRONT, "12": FRONT },
+      {
+        group: {
+          inner: [
+            vee([80, 400], [95, 280], [110, 400], "8"),
+            vee([70, 400], [85, 280], [100, 400], "10"),
+            vee([115, 400], [125, 280], [135, 400], "10"),
+            vee([80, 400], [95, 280], [110, 400], "12"),
+          ],
+        },
+      },
+    );
+    expect(darts(other, 1).map(({ name, second }) => [name, second[0]])).toContainEqual(["waistDart", 70]);
   });
 
   it("that she points at are of all sizes, by the name she gives, its mouth snapped to corners", () => {
@@ -660,6 +675,27 @@ describe("a cutting line", () => {
     expect(Number(corners(apartFrom).sideWaist?.[0])).toBeCloseTo((meet(4, 15, 15)[0] ?? 0) - 15, 3);
     const given = lying("front", { "10": FRONT }, { said: { line: "cutting", allowances: { centre: 6 } } });
     expect(Number(corners(given).sideWaist?.[0])).toBeCloseTo((meet(4, 15, 15)[0] ?? 0) - 6, 3);
+  });
+
+  it("has darts whose legs end on the stitch line: as far inside as the widest allowance, and 3 mm", () => {
+    const legs = (short: number) => {
+      const across = (15 * (120 - short)) / 120;
+      return innerLine([
+        [95 - across, 400 - short],
+        [95, 280],
+        [95 + across, 400 - short],
+      ]);
+    };
+    const count = (short: number, allowances: NonNullable<OwnPieceSaid["allowances"]>) =>
+      darts(lying("front", { "10": FRONT }, { group: { inner: [legs(short)] }, said: { line: "cutting", allowances } }))
+        .length;
+    expect([count(17.9, {}), count(18.1, {})]).toEqual([1, 0]);
+    expect([count(27.9, { waist: 25 }), count(28.1, { waist: 25 })]).toEqual([1, 0]);
+    expect([count(17.9, { waist: 5 }), count(18.1, { waist: 5 })]).toEqual([1, 0]);
+    // On the stitch line itself they end there.
+    const stitch = (short: number) =>
+      darts(lying("front", { "10": FRONT }, { group: { inner: [legs(short)] } })).length;
+    expect([stitch(2.9), stitch(3.1)]).toEqual([1, 0]);
   });
 
   it("that is too narrow for its allowances stays as it is, and that is told", () => {
