@@ -310,9 +310,24 @@ describe("outlines", () => {
   });
 
   it("have a line that was cut and not needed as one edge again", () => {
-    const [loop] = joined(["M0 0L100 0", "M100 0L100 100L0 100L0 0", "M50 0L50 40"]).loops;
-    expect(loop?.edges).toHaveLength(4);
-    expect(loop === undefined ? [] : corners(loop)).toEqual(SQUARE);
+    const [first, rest, inner] = ["M0 0L100 0", "M100 0L100 100L0 100L0 0", "M50 0L50 40"];
+    const [back, restBack] = ["M100 0L0 0", "M0 0L0 100L100 100L100 0"];
+    // Whichever it is walked from, and whichever way each is drawn.
+    for (const lines of [
+      [first, rest, inner],
+      [inner, rest, first],
+      [rest, first, inner],
+      [back, rest, inner],
+      [first, restBack, inner],
+      [restBack, inner, back],
+    ]) {
+      const [loop] = joined(lines).loops;
+      expect(loop?.edges).toHaveLength(4);
+      expect(loop === undefined ? [] : corners(loop)).toEqual(SQUARE);
+    }
+    // Cut in the middle of one of its edges, it is one edge there again.
+    const [bent] = joined(["M0 0L100 0L100 100L0 100L0 0.3", "M100 50L60 50", "M50 100L50 60"]).loops;
+    expect(bent === undefined ? [] : corners(bent)).toEqual(["0,0.15", "0,100", "100,0", "100,100"]);
   });
 });
 
