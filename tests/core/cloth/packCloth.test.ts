@@ -60,19 +60,18 @@ interface Laid {
 /** One after the other where its lower end comes highest, leftmost: every place tried. */
 function firstFit(order: readonly (readonly Blocks[])[], across: number): readonly Laid[] {
   const full = new Uint8Array(1000 * 200);
-  const cellsAt = ({ columns }: Blocks, x: number, y: number): number[] =>
-    columns.flatMap(([top, bottom], at) =>
-      Array.from({ length: bottom - top }, (_, row) => (y + top + row) * 1000 + x + at),
-    );
+  const cellsOf = ({ columns }: Blocks): readonly number[] =>
+    columns.flatMap(([top, bottom], at) => Array.from({ length: bottom - top }, (_, row) => (top + row) * 1000 + at));
   return order.map((ways) => {
     const places = ways.map((blocks): Laid => {
+      const cells = cellsOf(blocks);
       const last = blocks.way.atFold ? 0 : across - blocks.columns.length;
       for (let y = 0; ; y += 1)
         for (let x = 0; x <= last; x += 1)
-          if (!cellsAt(blocks, x, y).some((cell) => full[cell] === 1)) return { blocks, x, y };
+          if (cells.every((cell) => full[cell + y * 1000 + x] === 0)) return { blocks, x, y };
     });
     const best = places.reduce((a, b) => (b.y + b.blocks.rows < a.y + a.blocks.rows ? b : a));
-    for (const cell of cellsAt(best.blocks, best.x, best.y)) full[cell] = 1;
+    for (const cell of cellsOf(best.blocks)) full[cell + best.y * 1000 + best.x] = 1;
     return best;
   });
 }
