@@ -92,7 +92,7 @@ function startsOver(part: Part): boolean {
   const isBack = part.key.startsWith(ROUND_BACK);
   // A quarter is drawn from its centre to its side, as pieces are; what goes over several from her left to her right.
   if (part.cut.count > 1) return false;
-  return part.half === null ? !isBack : (part.half === "left") === isBack;
+  return (part.half === "left") === isBack;
 }
 
 /** What the sectors of a back are called by. */

@@ -248,7 +248,6 @@ class Cloth {
   looks = 0;
   readonly #across: number;
   readonly #stride: number;
-  #rows = 0;
   /** Of each cell the next one in its row that is taken, and that is free: itself, or one beyond. */
   #taken = new Int16Array();
   #free = new Int16Array();
@@ -334,7 +333,6 @@ class Cloth {
       this.#taken = new Int16Array(cells);
       this.#free = new Int16Array(cells);
     }
-    this.#rows = rows;
     this.looks += cells >> 5;
     this.#taken.fill(this.#across, 0, cells);
     const row = Int16Array.from({ length: this.#stride }, (_, x) => x);
@@ -347,10 +345,9 @@ class Cloth {
     const [taken, free, stride] = [this.#taken, this.#free, this.#stride];
     const span = way.atFold ? 0 : this.#across - columns;
     const runs = row.length;
-    const lowest = Math.min(last, this.#rows - shape.rows);
     let looks = 0;
     let left = x;
-    for (let top = y; top <= lowest; top++, left = 0) {
+    for (let top = y; top <= last; top++, left = 0) {
       let passed = 0;
       let run = 0;
       while (passed < runs && left <= span) {

@@ -66,11 +66,11 @@ export function buttonRow(pieces: PieceSet, closure: Closure): ButtonRow | null 
 
 function rowIn({ walk, length }: Opening, buttons: number): ButtonRow | null {
   if (length <= 2 * BUTTON_FROM_END) return null;
-  const crossed = walk.breaks.filter((at) => at > 0 && at < walk.length);
   const rowOf = (above: Mm, below: Mm): ButtonRow =>
     evenly(length, [BUTTON_FROM_END + above, BUTTON_FROM_END + below], buttons);
+  // Of both ends of the walk every button is clear: it stands further from them than from any seam.
   const isClear = ({ along, spacing }: ButtonRow): boolean =>
-    spacing > 0 && along.every((at) => crossed.every((seam) => Math.abs(at - seam) >= BUTTON_FROM_SEAM));
+    spacing > 0 && along.every((at) => walk.breaks.every((seam) => Math.abs(at - seam) >= BUTTON_FROM_SEAM));
   const given = Array.from({ length: MOST_GIVEN / TRIED + 1 }, (_, index) => index * TRIED);
   // Least given in all comes first, and of as much the row whose first button stays nearer the neck.
   const tries = given

@@ -437,6 +437,16 @@ describe("the cut list", () => {
   });
 });
 
+it("the cut list has strips on the bias in as many lengths as folded cloth needs", () => {
+  // 40 and 1000 take 735.4 at 45°: 1380 of an open cloth hold it, 690 of one on the fold two of 520.
+  const strip = [rectanglePart("binding", 40, 1000, 1, { grain: "bias" })];
+  const cut = (cloth: object) =>
+    cutListOf(strip, {}, { place: "side", belowWaist: 0 }, { main: { width: 1400, ...cloth } }).map(
+      ({ count, lengths, length }) => [count, lengths, length],
+    );
+  expect([cut({}), cut({ fold: false }), cut({ fold: true })]).toEqual([[[1, 1, 1000]], [[1, 1, 1000]], [[2, 2, 520]]]);
+});
+
 describe("a lay", () => {
   it("says all of where it lies, and what is bought", () => {
     const lay = layCloth(

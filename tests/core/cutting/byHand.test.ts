@@ -246,6 +246,11 @@ describe("room on a piece", () => {
       [10, 51, false],
       [70, 20, false],
       [10, 20, true],
+      // On its left and its upper edge it is within, on the others without: so what touches two rings is in one.
+      [0, 10, true],
+      [10, 0, true],
+      [60, 10, false],
+      [10, 50, false],
     ] as const)
       expect(isInRing(angle, p(x, y))).toBe(isIn);
   });
@@ -254,6 +259,10 @@ describe("room on a piece", () => {
 
   it.each([
     ["none", [], true],
+    ["one along its left side", [[p(50, 0), p(50, 200)]], false],
+    ["one along its right side", [[p(100, 0), p(100, 200)]], false],
+    ["one along its upper side", [[p(0, 50), p(200, 50)]], false],
+    ["one along its lower side", [[p(0, 80), p(200, 80)]], false],
     ["one that passes at its left", [[p(40, 0), p(40, 200)]], true],
     ["one that passes at its right", [[p(110, 0), p(110, 200)]], true],
     ["one above it", [[p(0, 45), p(200, 45)]], true],
@@ -601,7 +610,7 @@ describe("a square front at true scale", () => {
     expect(truePiece(alone, DRAWN).seams.map(({ seam, edges: own }) => [seam, own.length])).toEqual([["edge", 6]]);
   });
 
-  it("has grain and title clear of the cross of its bust point, 8 mm to each side, and of the buttonholes", () => {
+  it("has grain and title clear of the cross of its bust point, 8 mm to each side", () => {
     const apart = (box: { x: number; y: number; width: number; height: number }, [a, b]: readonly Spot[]): boolean =>
       a === undefined ||
       b === undefined ||
@@ -631,6 +640,30 @@ describe("a square front at true scale", () => {
         [true, true],
       ]);
     }
+  });
+
+  it("has its title clear of the buttonholes of a narrow piece", () => {
+    const drawn = longPiece("back", 300);
+    const points = {
+      ...drawn.points,
+      underarm: { at: p(32, 0), level: "bust" as const },
+      sideWaist: { at: p(32, 300), level: "bust" as const },
+    };
+    const titleWith = (...heights: readonly number[]) =>
+      truePiece(
+        { ...drawn, points },
+        {
+          ...DRAWN,
+          buttons: heights.map((y) => ({ piece: "back", at: p(0, y), outward: radians(Math.PI) })),
+        },
+      ).title;
+    const plain = titleWith();
+    // It lies across where a hole comes, from 3 mm outside the centre to 12 inside.
+    expect(plain.centre.x - plain.width / 2).toBeLessThan(12);
+    expect(Math.abs(plain.centre.y - 150)).toBeLessThan(plain.height / 2);
+    const moved = titleWith(150);
+    const isBeside = moved.centre.x - moved.width / 2 >= 12;
+    expect(isBeside || Math.abs(moved.centre.y - 150) >= moved.height / 2).toBe(true);
   });
 
   it("has its tacking clear of its title, whatever room there is", () => {

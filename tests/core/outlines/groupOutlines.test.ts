@@ -172,6 +172,20 @@ describe("sizes laid side by side", () => {
     );
   });
 
+  it("of one form are paired from left to right, and of what stands in one column from above", () => {
+    const at = (size: string, x: number, y: number, more = 0): Drawn => ({
+      path: box(x, y, 200 + more, 300 + more),
+      size,
+    });
+    const pairs = (...list: readonly Drawn[]) =>
+      outlines(list)
+        .map((one) => `${one["10"]}${one["12"]}`)
+        .toSorted();
+    // From left to right a, b and d, c, however high each lies.
+    expect(pairs(at("10", 0, 400), at("10", 300, 0), at("12", 900, 400, 5), at("12", 600, 0, 5))).toEqual(["ad", "bc"]);
+    expect(pairs(at("10", 0, 0), at("10", 0, 400), at("12", 600, 400, 5), at("12", 600, 0, 5))).toEqual(["ad", "bc"]);
+  });
+
   it("are unlike beyond a quarter in logarithms of lengths, with the same name beyond six tenths (our own choice)", () => {
     // The height alone: its logarithm is the worst of all.
     const pair = (share: number, group = "") =>

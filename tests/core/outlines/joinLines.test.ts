@@ -297,6 +297,25 @@ describe("outlines", () => {
     expect(loops.map((loop) => keys(loop.strokes).toSorted().join(" ")).toSorted()).toEqual(["0:0 0:1", "0:2 0:3"]);
   });
 
+  it("that cross straight go on from one and the same place, whichever line ends there first", () => {
+    const lines = ["M0 0L50 50", "M50.01 50L100 100L100 0L0 0", "M0 100L50 50.01", "M50 49.99L100 0.2L160 150L0 100"];
+    for (const order of [
+      [0, 1, 2, 3],
+      [3, 1, 2, 0],
+      [2, 0, 3, 1],
+    ]) {
+      const { loops } = joined(order.map((at) => lines[at] ?? ""));
+      expect(loops.map(({ edges }) => edges.length)).toEqual([4, 4]);
+      for (const { edges } of loops)
+        for (const [at, { b }] of edges.entries()) expect(edges[(at + 1) % 4]?.a).toEqual(b);
+      const places = loops.flatMap(({ edges }) =>
+        edges.map(({ a }) => a).filter(({ x, y }) => Math.hypot(x - 50, y - 50) < 1),
+      );
+      expect(places).toHaveLength(2);
+      expect(places[0]).toEqual(places[1]);
+    }
+  });
+
   it("go along shared lines only where their own do not close", () => {
     const side = "M0 0L100 0L100 100L0 100";
     const { loops, chains } = joined([side], ["M0 -20L0 120"]);
@@ -310,9 +329,24 @@ describe("outlines", () => {
   });
 
   it("have a line that was cut and not needed as one edge again", () => {
-    const [loop] = joined(["M0 0L100 0", "M100 0L100 100L0 100L0 0", "M50 0L50 40"]).loops;
-    expect(loop?.edges).toHaveLength(4);
-    expect(loop === undefined ? [] : corners(loop)).toEqual(SQUARE);
+    const [first, rest, inner] = ["M0 0L100 0", "M100 0L100 100L0 100L0 0", "M50 0L50 40"];
+    const [back, restBack] = ["M100 0L0 0", "M0 0L0 100L100 100L100 0"];
+    // Whichever it is walked from, and whichever way each is drawn.
+    for (const lines of [
+      [first, rest, inner],
+      [inner, rest, first],
+      [rest, first, inner],
+      [back, rest, inner],
+      [first, restBack, inner],
+      [restBack, inner, back],
+    ]) {
+      const [loop] = joined(lines).loops;
+      expect(loop?.edges).toHaveLength(4);
+      expect(loop === undefined ? [] : corners(loop)).toEqual(SQUARE);
+    }
+    // Cut in the middle of one of its edges, it is one edge there again.
+    const [bent] = joined(["M0 0L100 0L100 100L0 100L0 0.3", "M100 50L60 50", "M50 100L50 60"]).loops;
+    expect(bent === undefined ? [] : corners(bent)).toEqual(["0,0.15", "0,100", "100,0", "100,100"]);
   });
 });
 

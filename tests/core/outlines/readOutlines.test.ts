@@ -394,6 +394,21 @@ describe("the exchange standard of the trade", () => {
   });
 });
 
+it("lines that she calls marks inside are such, closed or not, though they would be an outline", () => {
+  const lines: Line[] = [
+    [{ layer: "a" }, box(0, 0, 200, 300)],
+    [{ layer: "b" }, box(20, 20, 150, 250), "M60 60L120 200"],
+  ];
+  const told = (own: Partial<OwnPattern>) =>
+    read(lines, [], {}, { sortBy: "layer", ...own }).groups.map(({ id, inner, innerClosed }) => [
+      id,
+      inner.map((line) => line.id),
+      innerClosed,
+    ]);
+  expect(told({ lines: { a: { of: "all" }, b: { of: "inner" } } })).toEqual([["0:0", ["1:1"], ["1:0"]]]);
+  expect(told({ lines: { a: { of: "all" }, b: { of: "nothing" } } })).toEqual([["0:0", [], []]]);
+});
+
 describe("lines that ought to close", () => {
   const open = (lines: readonly Line[]): number[] =>
     read(lines, ["10", "12"]).unclosed.map(({ gap }) => Math.round(gap * 1000) / 1000);

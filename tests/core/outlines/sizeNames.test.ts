@@ -53,6 +53,8 @@ describe("a name", () => {
     expect(sizeNamed("12", [])).toBeNull();
     expect(sizeNamed("12", ["–", "12"])).toBe("12");
     expect(sizeNamed("–", ["–"])).toBeNull();
+    expect(sizeNamed("12 line", ["–"])).toBeNull();
+    expect(sizeNamed("size –", ["–", "12"])).toBeNull();
   });
 
   it("names a label of several words only where they stand together and in order", () => {

@@ -218,6 +218,8 @@ describe("a fit held against a library's matrices", () => {
   const answers: Answers = {
     front: { neckWidth: wide + 6, sideLength: standIn("front", "sideLength") + 5, waistDartMouth: 30 },
     back: { waistWidth: standIn("back", "waistWidth") + 4, waistStep: standIn("back", "waistStep") + 1 },
+    // There is no such piece.
+    cup: { neckWidth: 90 },
   };
   const result = fit(answers, { pattern: printing });
   const { model, known, z } = invariant(result.basis, "basis");
@@ -264,6 +266,8 @@ describe("a fit held against a library's matrices", () => {
     for (const { piece, length, measured } of result.changed)
       expect(measureTissue(pieceIn(now, piece), length, next[piece])).toBeCloseTo(measured, 1);
     expect(result.changed).toHaveLength(5);
+    expect(result.unused).toEqual([{ piece: "cup", length: "neckWidth" }]);
+    expect(result.otherCut).toEqual([]);
   });
 
   it("has the doubt of every corner left by what was measured, laid on the centre line and its lowest corner", () => {
@@ -410,7 +414,7 @@ describe("a fit held against a library's matrices", () => {
     }
   });
 
-  it("names what the chart prints where answers contradict it, and the answers that bear on each other", () => {
+  it("names what the chart prints where answers contradict it", () => {
     const waist = {
       waistDartMouth: standIn("front", "waistDartMouth"),
       waistWidth: standIn("front", "waistWidth") + 12,
@@ -437,7 +441,12 @@ describe("a fit held against a library's matrices", () => {
         withinTape: false,
       },
     ]);
+  });
+
+  it("names answers that contradict each other, and whether by no more than a tape may be off", () => {
     const side = standIn("front", "sideLength");
+    const [slight] = fit({ front: { sideLength: side + 2 }, back: { sideLength: side - 2 } }).misfits;
+    expect([slight?.withinTape, Math.abs(slight?.by ?? 0)]).toEqual([true, near(4, 0)]);
     const two = fit({ front: { sideLength: side + 30 }, back: { sideLength: side - 30 } }).misfits;
     expect(two).toHaveLength(1);
     expect(two[0]).toMatchObject({
