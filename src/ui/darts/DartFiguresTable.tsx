@@ -36,14 +36,7 @@ export function DartFiguresTable({ dart: settled, unit }: { readonly dart: Plann
   return (
     <table className="figures">
       <caption>{fullnessOverSentence(dart, unit)}</caption>
-      <thead>
-        <tr>
-          <th scope="col">figure</th>
-          {dart.printed !== null && <th scope="col">printed</th>}
-          {dart.wanted !== null && <th scope="col">your cup asks</th>}
-          <th scope="col">as drawn</th>
-        </tr>
-      </thead>
+      <Heads isPrinted={dart.printed !== null} isWanted={dart.wanted !== null} />
       <tbody>
         {rows.map(([name, figure, term]) => (
           <FigureRow
@@ -68,12 +61,29 @@ interface FigureRowProps {
   readonly drawn: string;
 }
 
-/** While a dart is dragged only the rows that read otherwise are written anew. */
+/** While a dart is dragged only what reads otherwise is written anew. */
+const Heads = memo(({ isPrinted, isWanted }: { readonly isPrinted: boolean; readonly isWanted: boolean }) => (
+  <thead>
+    <tr>
+      <th scope="col">figure</th>
+      {isPrinted && <th scope="col">printed</th>}
+      {isWanted && <th scope="col">your cup asks</th>}
+      <th scope="col">as drawn</th>
+    </tr>
+  </thead>
+));
+
 const FigureRow = memo(({ name, term, printed, wanted, drawn }: FigureRowProps) => (
   <tr>
-    <th scope="row">{term === undefined ? name : <Term name={term}>{name}</Term>}</th>
-    {printed !== null && <td>{printed}</td>}
-    {wanted !== null && <td>{wanted}</td>}
+    <RowName name={name} term={term} />
+    {printed !== null && <Figure text={printed} />}
+    {wanted !== null && <Figure text={wanted} />}
     <td className="drawn">{drawn}</td>
   </tr>
 ));
+
+const RowName = memo(({ name, term }: Pick<FigureRowProps, "name" | "term">) => (
+  <th scope="row">{term === undefined ? name : <Term name={term}>{name}</Term>}</th>
+));
+
+const Figure = memo(({ text }: { readonly text: string }) => <td>{text}</td>);

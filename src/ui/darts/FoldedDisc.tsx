@@ -1,4 +1,4 @@
-import { useId, useState } from "react";
+import { memo, useId, useState } from "react";
 import { axisLength } from "../../core/dart/dartFrame";
 import { angleOfMouth, foldDisc, type FoldedDisc as Disc } from "../../core/dart/foldedDisc";
 import type { PlannedDart } from "../../core/plan/plan";
@@ -7,6 +7,7 @@ import { SHORTEST_DART } from "../../core/tolerance";
 import { radians, type Mm } from "../../core/units";
 import { discSentence, formatAngle } from "../../words/terms/darts";
 import { formatAmount } from "../../words/terms/length";
+import { isSame } from "../../core/same";
 import { useDartNow } from "./useDartNow";
 
 /**
@@ -68,14 +69,19 @@ export function FoldedDisc({ dart: settled, unit }: { readonly dart: PlannedDart
           aria-valuetext={`${formatAmount(shorten, unit)} shorter: ${formatAngle(angle)}, ${formatAmount(now.height, unit)} high`}
           onChange={(event) => setTried(Number(event.target.value))}
         />
-        <p className="field-hint">
-          Cut your dart out of a round of paper and close the gap: the paper rises to a point. With the same mouth,
-          shorter legs open a wider <em>angle</em>; and the wider the angle, the higher the paper stands.
-        </p>
+        {HINT}
       </details>
     </section>
   );
 }
+
+/** One and the same, so that it is not drawn anew at every move of a hand. */
+const HINT = (
+  <p className="field-hint">
+    Cut your dart out of a round of paper and close the gap: the paper rises to a point. With the same mouth, shorter
+    legs open a wider <em>angle</em>; and the wider the angle, the higher the paper stands.
+  </p>
+);
 
 /** What the drawings show, mm: to each side, below the disc's middle, above the cone's rim. */
 interface Room {
@@ -96,7 +102,8 @@ interface PartProps {
   readonly unit: LengthUnit;
 }
 
-function FlatDisc({ disc, room, unit }: PartProps) {
+/** The dart as printed stays as it is while another is dragged: it is told by its figures, made anew at every move. */
+const FlatDisc = memo(({ disc, room, unit }: PartProps) => {
   const { radius: r, cut, mouth } = disc;
   const large = disc.angle < Math.PI ? 1 : 0;
   return (
@@ -109,10 +116,10 @@ function FlatDisc({ disc, room, unit }: PartProps) {
       </text>
     </svg>
   );
-}
+}, isSame);
 
 /** From the side, the rim a little turned to the eye. */
-function Cone({ disc: { rim, height }, room, unit }: PartProps) {
+const Cone = memo(({ disc: { rim, height }, room, unit }: PartProps) => {
   const tilt = rim * TILT;
   return (
     <svg
@@ -127,4 +134,4 @@ function Cone({ disc: { rim, height }, room, unit }: PartProps) {
       </text>
     </svg>
   );
-}
+}, isSame);

@@ -232,12 +232,19 @@ export const Handle = memo((props: HandleProps) => {
       onFocus={choose}
     >
       <circle className="handle-touch" r={reachOf(room) * mmPerPixel} />
-      <circle className="handle-focus" r={r * 1.9} />
-      {end === "apex" ? (
-        <circle className="handle-dot" r={r} />
-      ) : (
-        <rect className="handle-dot" x={-r * 0.85} y={-r * 0.85} width={r * 1.7} height={r * 1.7} />
-      )}
+      <Dot end={end} r={r} />
     </g>
   );
 }, isSameHandle);
+
+/** What is seen of a handle stays as it is wherever it goes. */
+const Dot = memo(({ end, r }: { readonly end: HandleEnd; readonly r: number }) => (
+  <>
+    <circle className="handle-focus" r={r * 1.9} />
+    {end === "apex" ? (
+      <circle className="handle-dot" r={r} />
+    ) : (
+      <rect className="handle-dot" x={-r * 0.85} y={-r * 0.85} width={r * 1.7} height={r * 1.7} />
+    )}
+  </>
+));
