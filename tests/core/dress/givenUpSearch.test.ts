@@ -1,110 +1,27 @@
-/**
- * How what is given up is sought, with lays stood in for: by what each is told to be, or by the area of what lies on it. Steps,
- * losses and shares: common practice, no source, or our own choice. mm.
- */
+/** The steps in which things are given up for a remnant, and how each is sought: common practice, no source, or our own choice. mm. */
 import { describe, expect, it } from "vitest";
-import type { ClothLay } from "../../../src/core/cloth/cutting";
-import { prepareLay } from "../../../src/core/cloth/layCloth";
-import type { Prepared } from "../../../src/core/cloth/layPrepared";
-import type { LayWanted } from "../../../src/core/cloth/laySearch";
-import { areaOf } from "../../../src/core/cloth/rings";
-import type { Cloth, Dress, Skirt } from "../../../src/core/decisions/dress";
-import type { LengthUnit, Work } from "../../../src/core/decisions/work";
-import { clothAskedOf } from "../../../src/core/dress/dressCloth";
-import { remnantOf, type GiveUp, type RemnantAnswer } from "../../../src/core/dress/remnant";
-import { tapesOf } from "../../../src/core/measures/tape";
-import { invariant } from "../../../src/core/result";
-import { testWork } from "../../support/works";
-
-const byArea = ({ copies, width }: Prepared): number =>
-  copies.reduce((sum, { ways: [way] }) => sum + areaOf(way?.ring ?? []), 0) / width;
-
-/** With a lining of the bodice there is no facing and no binding: nothing but the skirt can be given up. */
-const BARE: Dress = { lining: { bodice: true } };
-const EDGED: Dress = { edges: { neck: "binding", armhole: "facing" } };
-
-interface Case {
-  readonly skirt: Skirt;
-  readonly of?: Dress;
-  readonly main?: Cloth;
-  readonly unit?: LengthUnit;
-}
-
-/** Of a gathered skirt the hip is left out, over which it would have to be wider. */
-const HIPLESS = tapesOf({ bustGirth: 905, waistGirth: 752, bustPointWidth: 190, sideNeckToBustPoint: 268 });
-const PATTERN: Work["pattern"] = { ...testWork.pattern, length: "waist" };
-
-const workOf = ({ skirt, of = BARE, main = {}, unit = "cm" }: Case): Work => ({
-  ...testWork,
-  pattern: PATTERN,
-  tapes: skirt.kind === "gathered" || skirt.kind === "tiers" ? HIPLESS : testWork.tapes,
-  unit,
-  dress: { ...of, skirt, cloths: { main: { width: 1500, ...main } } },
-});
-
-/** By area. */
-function needed(like: Case): number {
-  const prepared = prepareLay(invariant(clothAskedOf(workOf(like), "main"), "cloth"));
-  if (!prepared.ok) throw new Error(prepared.failure.code);
-  return byArea(prepared.value);
-}
-
-type Rule = (wanted: LayWanted, index: number) => number;
-const AREA: Rule = ({ prepared }) => byArea(prepared);
-
-interface Answered {
-  readonly answer: RemnantAnswer;
-  readonly sought: readonly LayWanted[];
-}
-
-function answerOf(like: Case, has: number, rule: Rule): Answered {
-  const search = remnantOf(workOf({ ...like, main: { ...like.main, length: has } }), "main");
-  const sought: LayWanted[] = [];
-  let step = search.next();
-  while (step.done !== true) {
-    const wanted = step.value;
-    const lay: ClothLay = {
-      cloth: "main",
-      width: wanted.prepared.width,
-      onFold: false,
-      oneWay: false,
-      parts: [],
-      length: rule(wanted, sought.length),
-      toBuy: 0,
-      leastByArea: 0,
-      leastByLongest: 0,
-      used: 1,
-    };
-    sought.push(wanted);
-    step = search.next(lay);
-  }
-  return { answer: invariant(step.value, "answer"), sought };
-}
-
-const waysOf = (answer: RemnantAnswer): readonly (readonly GiveUp[])[] =>
-  answer.goes ? [] : answer.ways.map(({ giveUps }) => giveUps);
-
-const HAS = 1000;
-/** All but what is as she has it goes. */
-const easily: Rule = (_, index) => (index === 0 ? HAS + 1 : HAS);
-const never = (): number => 2 * HAS;
+import type { Dress, Skirt } from "../../../src/core/decisions/dress";
+import type { LengthUnit } from "../../../src/core/decisions/work";
+import {
+  BARE,
+  EDGED,
+  HAS,
+  answerOf,
+  byArea,
+  closely,
+  easily,
+  inTurn,
+  lengthFrom,
+  needed,
+  never,
+  ratioFrom,
+  waysOf,
+  type Case,
+  type Rule,
+} from "../../support/remnants";
 
 /** The first step of everything, the least missed first. */
 const firstSteps = (like: Case): readonly unknown[] => waysOf(answerOf(like, HAS, easily).answer);
-
-const closely = (giveUp: GiveUp): unknown =>
-  Object.fromEntries(
-    Object.entries(giveUp).map(([key, value]) => [key, typeof value === "number" ? expect.closeTo(value, 6) : value]),
-  );
-const inTurn = (...giveUps: readonly GiveUp[]): readonly unknown[] => giveUps.map((giveUp) => [closely(giveUp)]);
-
-const lengthFrom = (from: number, to: number): GiveUp => ({ code: "remnant/length", from, to });
-const ratioFrom = (from: number, to: number, tier: number | null = null): GiveUp => ({
-  code: "remnant/ratio",
-  tier,
-  from,
-  to,
-});
 
 describe("the first step of each thing, in the order of what is lost", () => {
   it("is a fold for nothing, parts cut elsewhere for a hundredth, a nap for a twentieth, then the skirt by its shares", () => {
@@ -281,111 +198,5 @@ describe("short searches and whole ones", () => {
         index === 0 ? HAS + 1 : length;
     expect(waysOf(answerOf(like, HAS, later(HAS + 0.00009)).answer)).toEqual(inTurn(lengthFrom(600, 590)));
     expect(waysOf(answerOf(like, HAS, later(HAS + 0.00011)).answer)).toEqual([]);
-  });
-});
-
-describe("where no one thing makes it go", () => {
-  const told = (like: Case, has: number): readonly unknown[] => waysOf(answerOf(like, has, AREA).answer);
-  const gathered = (length: number, ratio: number): Case => ({ skirt: { kind: "gathered", length, ratio } });
-  const given = (...giveUps: readonly GiveUp[]): readonly unknown[] => [giveUps.map(closely)];
-
-  it("all else is given up half-way, then wholly, and of the length the least that then goes", () => {
-    // Seven steps of fullness from 1.9 to 1.2: the fourth is 1.5.
-    const like = gathered(600, 1.9);
-    expect(told(like, needed(gathered(400, 1.5)) + 0.01)).toEqual(given(ratioFrom(1.9, 1.5), lengthFrom(600, 400)));
-    expect(told(like, needed(gathered(400, 1.2)) + 0.01)).toEqual(given(ratioFrom(1.9, 1.2), lengthFrom(600, 400)));
-    // Of two tiers each: eight steps of 2 to 1.6, three of 1.5 to 1.3.
-    const tiers = (length: number, first: number, second: number): Case => ({
-      skirt: { kind: "tiers", length, tiers: [{ ratio: first }, { ratio: second }] },
-    });
-    const { answer } = answerOf(tiers(600, 1.5, 2), needed(tiers(380, 1.3, 1.6)) + 0.01, AREA);
-    expect(waysOf(answer)).toEqual(given(ratioFrom(2, 1.6, 2), ratioFrom(1.5, 1.3, 1), lengthFrom(600, 380)));
-    // All that is told is in the dress that is answered.
-    expect(answer.goes ? null : answer.ways[0]?.dress.skirt).toEqual(tiers(380, 1.3, 1.6).skirt);
-  });
-
-  it("what costs nothing of its shape is given up all at once, and then with it one thing of the skirt", () => {
-    const like: Case = { ...gathered(600, 1.8), of: EDGED, main: { oneWay: true } };
-    const of = (group: string): readonly string[] =>
-      invariant(clothAskedOf(workOf(like), "main"), "cloth")
-        .parts.filter((part) => part.cloth === "main" && part.group === group)
-        .map(({ key }) => key);
-    const [facings, bindings] = [of("facing"), of("binding")];
-    const isFree = ({ copies, cloth }: Prepared): boolean =>
-      cloth.oneWay === false && !copies.some(({ key }) => facings.includes(key) || bindings.includes(key));
-    const facing: GiveUp = { code: "remnant/elsewhere", group: "facing", keys: facings };
-    const binding: GiveUp = { code: "remnant/elsewhere", group: "binding", keys: bindings };
-    const nap: GiveUp = { code: "remnant/both-ways" };
-    const all = answerOf(like, HAS, ({ prepared }) => (isFree(prepared) ? HAS : never())).answer;
-    expect(waysOf(all)).toEqual([[binding, nap, facing]]);
-    const [way] = all.goes ? [] : all.ways;
-    expect(way?.elsewhere).toEqual([...bindings, ...facings]);
-    expect(way?.dress).toEqual({
-      ...EDGED,
-      skirt: like.skirt,
-      cloths: { main: { width: 1500, length: HAS, oneWay: false } },
-    });
-    // Only where the skirt takes less too.
-    const areas: number[] = [];
-    const less = answerOf(like, HAS, ({ prepared }) => {
-      if (!isFree(prepared)) return never();
-      const area = byArea(prepared);
-      areas.push(area);
-      return area < (areas[0] ?? 0) - 1 ? HAS : never();
-    }).answer;
-    expect(waysOf(less)).toEqual([
-      [facing, binding, nap, closely(lengthFrom(600, 590))],
-      [facing, binding, nap, closely(ratioFrom(1.8, 1.7))],
-    ]);
-  });
-});
-
-describe("no lay is sought for nothing", () => {
-  const counted = (like: Case): readonly number[] => {
-    const { answer, sought } = answerOf(like, HAS, never);
-    expect(waysOf(answer)).toEqual([]);
-    expect(answer).toMatchObject({ goes: false, has: HAS, short: HAS, failure: null });
-    return sought.map(({ effort }) => effort);
-  };
-  const short = (count: number): readonly number[] => [1, ...Array.from({ length: count }, () => 0.15)];
-  const gathered: Skirt = { kind: "gathered", length: 600, ratio: 1.8 };
-
-  it("each thing by itself, and all else half-way and wholly before the length", () => {
-    expect(counted({ skirt: gathered })).toEqual(short(2 + 2));
-    // Nothing but its length.
-    expect(counted({ skirt: { kind: "straight", length: 600 } })).toEqual(short(1));
-  });
-
-  it("with one thing that costs nothing: that, and that with each", () => {
-    expect(counted({ skirt: gathered, of: { edges: { neck: "facing", armhole: "facing" } } })).toEqual(
-      short(1 + 2 + 2 + 2),
-    );
-  });
-
-  it("with several: each of them, all of them, and all of them with each", () => {
-    expect(counted({ skirt: gathered, of: EDGED })).toEqual(short(2 + 2 + 1 + 2 + 2));
-    expect(counted({ skirt: gathered, of: EDGED, main: { oneWay: true, fold: true } })).toEqual(
-      short(4 + 2 + 1 + 2 + 2),
-    );
-  });
-});
-
-describe("cloth that it cannot lie on at all", () => {
-  it("says why, and not by how much", () => {
-    const { answer } = answerOf({ skirt: { kind: "straight", length: 600 }, main: { width: 150 } }, HAS, never);
-    expect(answer).toMatchObject({ goes: false, has: HAS, short: null, failure: { code: "cloth/part-too-wide" } });
-    expect(waysOf(answer)).toEqual([]);
-  });
-});
-
-describe("what she has", () => {
-  it("is told before it is washed, and so is what is missing", () => {
-    const like: Case = { skirt: { kind: "straight", length: 600 }, main: { shrinkage: 20 } };
-    const { answer, sought } = answerOf(like, HAS, (_, index) => (index === 0 ? 840 : 900));
-    expect(answer).toMatchObject({ goes: false, has: HAS, short: expect.closeTo(50, 6) });
-    expect(sought.map(({ goal }) => goal)).toEqual([0, expect.closeTo(800, 6)]);
-    expect(answerOf(like, HAS, () => 800.00009).answer).toMatchObject({ goes: true, left: expect.closeTo(0, 3) });
-    expect(answerOf(like, HAS, () => 800.00011).answer.goes).toBe(false);
-    expect(answerOf(like, HAS, () => 760).answer).toMatchObject({ goes: true, has: HAS, left: expect.closeTo(50, 6) });
   });
 });

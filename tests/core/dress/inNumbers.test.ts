@@ -129,6 +129,13 @@ describe("claims about a round skirt", () => {
   });
 });
 
+it("what is no sector makes no waist", () => {
+  const circle = skirtOn({ kind: "circle", length: 600 });
+  const [binding] = skirtOn({ kind: "gathered", length: 600 }).parts;
+  const parts = binding === undefined ? [] : [...circle.parts, binding];
+  expect(claims({ ...circle, parts })).toEqual([["waistWalks", true, close(720), 720, 0.05]]);
+});
+
 describe("claims about a fitted skirt", () => {
   const [straightOne, six] = [
     skirtOn({ kind: "straight", length: 600 }),
@@ -244,6 +251,17 @@ describe("the finished waist", () => {
     ]);
     const same = setOf([darted("front")]);
     expect(new Set(dartPlaces([same, same])).size).toBe(1);
+    // A waist that does not come to the centre has none that a skirt could run on from.
+    const { centreWaist, ...points } = darted("front").points;
+    const apart = darted("front", 0, {
+      points: { ...points, ...(centreWaist === undefined ? {} : { waistMiddle: centreWaist }) },
+      edges: darted("front").edges.map((edge) => ({
+        ...edge,
+        from: edge.from === "centreWaist" ? "waistMiddle" : edge.from,
+        to: edge.to === "centreWaist" ? "waistMiddle" : edge.to,
+      })),
+    });
+    expect(places(setOf([apart]))).toEqual({ front: [], back: [] });
   });
 });
 

@@ -76,6 +76,15 @@ describe("the closure", () => {
       })[1];
     expect(read(100, { liningFree: 0 })).not.toEqual(read(100, {}));
     expect(read(100, { liningHipDepth: 200 })).not.toEqual(read(100, {}));
+    // So does that of the shell, of one without ease that is open to below it.
+    const tight: Dress = { ...LEVELLED, skirt: { kind: "straight", length: 600, hipEase: 0 } };
+    for (const [place, hipDepth] of [
+      ["centreBack", 215],
+      ["side", 200],
+    ] as const) {
+      const [shell, made] = both(tight, closureAt(place, 225), { body: { ...BODY, hipDepth } });
+      expect(shell).toEqual(made);
+    }
   });
 
   it("has a lining open 5 below the waist at the least, and none where there is none", () => {
