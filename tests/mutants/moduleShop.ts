@@ -15,6 +15,12 @@ type Exports = Record<string, unknown>;
 type Require = (specifier: string) => unknown;
 type Factory = (module: { exports: Exports }, exports: Exports, require: Require) => void;
 
+/** A file with another text. */
+export interface Planted {
+  readonly file: string;
+  readonly text: string;
+}
+
 export interface Source {
   /** Path from the root. */
   readonly file: string;
@@ -27,8 +33,6 @@ export interface Source {
 /** Imports of values: those of types alone are gone when the file runs. */
 const IMPORTED =
   /(?:^import\s+(?!type\s)(?:[^"';]*?\sfrom\s+)?|^export\s+(?:\*|\{[^}]*\})[^"';]*?from\s+|\bimport\(\s*)"([^"]+)"/gm;
-
-const isFaulty = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 /** How source text becomes a function of its imports. */
 function factoryOf(root: string, file: string, text: string): Factory {
@@ -155,25 +159,41 @@ export class ModuleShop {
     this.standing = new Map();
   }
 
+  /** Runs a file anew, with nothing planted: what it imports stands as it did. */
+  load(file: string): Exports {
+    return this.loadInto(new Map(), file);
+  }
+
   /**
-   * Runs a file anew.
+   * Puts another text in the place of a file's.
    *
-   * @param planted a file with another text, all that depends on it run anew too
+   * @returns what runs a file with it: that file anew each time, and whatever else depends on the fault once
    */
-  load(file: string, planted?: { readonly file: string; readonly text: string }): Exports {
+  plant(planted: Planted): (file: string) => Exports {
+    const make = factoryOf(this.root, planted.file, planted.text);
+    const fresh = new Map<string, Exports>();
+    return (file) => {
+      fresh.delete(file);
+      return this.loadInto(fresh, file, { file: planted.file, make });
+    };
+  }
+
+  private loadInto(
+    fresh: Map<string, Exports>,
+    file: string,
+    planted?: { readonly file: string; readonly make: Factory },
+  ): Exports {
     this.deep(file);
     const anew = planted === undefined ? new Set<string>() : this.dependents(planted.file);
     anew.add(file);
-    const fresh = new Map<string, Exports>();
-    const other = planted === undefined ? undefined : factoryOf(this.root, planted.file, planted.text);
     const load = (one: string): Exports => {
-      const isAnew = anew.has(one);
-      const known = (isAnew ? fresh : this.standing).get(one);
+      const shelf = anew.has(one) ? fresh : this.standing;
+      const known = shelf.get(one);
       if (known !== undefined) return known;
       const module = { exports: {} as Exports };
-      (isAnew ? fresh : this.standing).set(one, module.exports);
+      shelf.set(one, module.exports);
       const { files } = this.source(one);
-      const make = one === planted?.file && other !== undefined ? other : this.factory(one);
+      const make = one === planted?.file ? planted.make : this.factory(one);
       make(module, module.exports, (specifier) => {
         const target = files.get(specifier);
         if (target !== undefined) return load(target);
@@ -181,20 +201,11 @@ export class ModuleShop {
         if (found === undefined) throw new Error(`${one} asks for ${specifier}, which is not there`);
         return found;
       });
-      // A module may put other exports in their place.
-      (isAnew ? fresh : this.standing).set(one, module.exports);
-      return module.exports;
+      // Plain values, read at once: what is exported in the project never changes.
+      const exports = { ...module.exports };
+      shelf.set(one, exports);
+      return exports;
     };
     return load(file);
-  }
-
-  /** Whether a text can be a module at all. */
-  compiles(file: string, text: string): string | null {
-    try {
-      factoryOf(this.root, file, text);
-      return null;
-    } catch (error) {
-      return isFaulty(error);
-    }
   }
 }

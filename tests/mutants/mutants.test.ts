@@ -85,8 +85,8 @@ const standIns = new Map([["vitest", standInForVitest]]);
 const test = "tests/core/girth/quarter.test.ts";
 
 /** Which of the tests of a file fail. */
-const failing = (shop: ModuleShop, planted?: { file: string; text: string }): string[] =>
-  collect(() => void shop.load(test, planted)).flatMap(({ name, run }) => {
+const failing = (load: (file: string) => unknown): string[] =>
+  collect(() => void load(test)).flatMap(({ name, run }) => {
     try {
       run();
       return [];
@@ -98,10 +98,11 @@ const failing = (shop: ModuleShop, planted?: { file: string; text: string }): st
 describe("a module shop", () => {
   it("runs tests as they are, and with a fault planted far below them", () => {
     const shop = new ModuleShop(root, false, standIns);
-    expect(failing(shop)).toEqual([]);
+    const asItIs = (file: string): unknown => shop.load(file);
+    expect(failing(asItIs)).toEqual([]);
     const planted = { file: "src/core/halves/half.ts", text: HALF.replace("whole / 2", "whole * 2") };
-    expect(failing(shop, planted)).toEqual(["is a fourth", "of %s 0", "of %s 1"]);
-    expect(failing(shop)).toEqual([]);
+    expect(failing(shop.plant(planted))).toEqual(["is a fourth", "of %s 0", "of %s 1"]);
+    expect(failing(asItIs)).toEqual([]);
   });
 
   it("runs the file that is asked for each time", () => {
@@ -116,11 +117,21 @@ describe("a module shop", () => {
   it("runs anew what depends on the fault, and lets the rest stand", () => {
     const shop = new ModuleShop(root, false, standIns);
     const planted = { file: "src/core/halves/half.ts", text: HALF };
-    const first = shop.load("src/core/girth/quarter.ts", planted);
-    const second = shop.load("src/core/girth/quarter.ts", planted);
+    const first = shop.plant(planted)("src/core/girth/quarter.ts");
+    const second = shop.plant(planted)("src/core/girth/quarter.ts");
     expect(second["quarter"]).not.toBe(first["quarter"]);
     expect(second["started"]).toBe(first["started"]);
     expect(second["started"]).toEqual({ times: 1 });
+  });
+
+  it("runs what depends on one fault once for all the files that are asked for, and these each time", () => {
+    const shop = new ModuleShop(root, false, standIns);
+    write("src/core/girth/eighth.ts", `export { half } from "../halves/half";\nexport { quarter } from "./quarter";\n`);
+    write("src/core/girth/sixteenth.ts", `export { quarter } from "./quarter";\n`);
+    const load = shop.plant({ file: "src/core/halves/half.ts", text: HALF });
+    const eighth = load("src/core/girth/eighth.ts");
+    expect(load("src/core/girth/sixteenth.ts")["quarter"]).toBe(eighth["quarter"]);
+    expect(load("src/core/girth/eighth.ts")).not.toBe(eighth);
   });
 
   it("tells another text by its hash, of all that is below a file", () => {
@@ -148,16 +159,28 @@ describe("the tests asked for a mutant", () => {
 
   it("are those that reach its function, the quickest first, as far as the time goes", () => {
     const mutant = mutantAt(file, HALF, "whole / 2", "whole * 2");
-    expect(testsAskedFor(mutant, functions, [measured({ [file]: bit(0) }, 30, 20, 500)], shop, 100)).toEqual([
+    expect(testsAskedFor(mutant, functions, [measured({ [file]: bit(0) }, 30, 20, 500)], shop, 400)).toEqual([
       { file: test, tests: [1, 0], count: 3, ms: 60 },
     ]);
-    expect(testsAskedFor(mutant, functions, [measured({ [file]: bit(1) }, 30)], shop, 100)).toEqual([]);
-    expect(testsAskedFor(mutant, functions, [measured({}, 30)], shop, 100)).toEqual([]);
+    expect(testsAskedFor(mutant, functions, [measured({ [file]: bit(1) }, 30)], shop, 400)).toEqual([]);
+    expect(testsAskedFor(mutant, functions, [measured({}, 30)], shop, 400)).toEqual([]);
+  });
+
+  it("of other rooms have a quarter of the time, those named for the file all of it", () => {
+    const mutant = mutantAt(file, HALF, "whole / 2", "whole * 2");
+    const named = "tests/core/girth/half.test.ts";
+    write(named, `import "../../../src/core/halves/half";\n`);
+    const far = measured({ [file]: bit(0) }, 16, 17, 60);
+    const asked = testsAskedFor(mutant, functions, [far, { ...far, file: named }], shop, 400);
+    expect(asked.map((one) => [one.file, one.tests])).toEqual([
+      [named, [0, 1, 2]],
+      [test, [0, 1]],
+    ]);
   });
 
   it("are all that load the file, for a fault in what runs when it is loaded", () => {
     const mutant = mutantAt(file, HALF, "half =", "halve =");
-    expect(testsAskedFor(mutant, functions, [measured({}, 30)], shop, 100)).toHaveLength(1);
+    expect(testsAskedFor(mutant, functions, [measured({}, 30)], shop, 400)).toHaveLength(1);
   });
 });
 

@@ -5,7 +5,7 @@ import type { Answer, Job } from "./protocol";
 
 const script = fileURLToPath(new URL("worker.ts", import.meta.url));
 
-interface Work {
+export interface Work {
   readonly job: Job;
   /** ms after which the process is given up. */
   readonly patience: number;
@@ -26,8 +26,11 @@ function start(): Promise<ChildProcess> {
 }
 
 /** Does all jobs, `workers` at a time, each answer told as it comes. */
-export async function doAll(all: readonly Work[], workers: number): Promise<void> {
-  const left = all[Symbol.iterator]();
+export async function doAll(all: Iterable<Work>, workers: number): Promise<void> {
+  // One row for all processes: each takes the next.
+  const left = (function* each() {
+    yield* all;
+  })();
   const one = async (): Promise<void> => {
     let child: ChildProcess | null = null;
     for (const work of left) {

@@ -138,14 +138,18 @@ async function tryMutant(mutant: Mutant, asked: readonly Asked[]): Promise<Outco
     }
   const { text } = shop.source(mutant.file);
   const planted = { file: mutant.file, text: text.slice(0, mutant.from) + mutant.replacement + text.slice(mutant.to) };
-  const fault = shop.compiles(planted.file, planted.text);
-  if (fault !== null) return { end: "killed", by: "no module", why: fault };
+  let load: (file: string) => unknown;
+  try {
+    load = shop.plant(planted);
+  } catch (error) {
+    return { end: "killed", by: "no module", why: wordOf(error) };
+  }
   let count = 0;
   for (const one of asked) {
     const limit = 2000 + one.ms * 10;
     let by = one.file;
     try {
-      const tests = within(limit, () => collect(() => void shop.load(one.file, planted)));
+      const tests = within(limit, () => collect(() => void load(one.file)));
       const wanted = one.tests === "all" || tests.length !== one.count ? tests.keys() : one.tests;
       for (const at of wanted) {
         const test = tests[at];

@@ -19,7 +19,7 @@ import { testsAskedFor } from "../mutants/askedTests";
 import { listMutants, type Mutant } from "../mutants/listMutants";
 import { functionsOf } from "../mutants/markFunctions";
 import { ModuleShop } from "../mutants/moduleShop";
-import { doAll } from "../mutants/pool";
+import { doAll, type Work } from "../mutants/pool";
 import type { MeasuredFile, Outcome } from "../mutants/protocol";
 import { notCompiling } from "../mutants/typedMutants";
 
@@ -175,41 +175,43 @@ interface Tried {
 
 const functions = new Map([...touched].map((file) => [file, functionsOf(file, shop.source(file).text)]));
 const tried: Tried[] = [];
-const jobs = chosen.flatMap((mutant) => {
-  const why = equivalentOf(equivalents, mutant, shop.source(mutant.file).text);
-  if (why !== null) {
-    tried.push({ mutant, end: "equivalent", why });
-    return [];
-  }
-  const asked = testsAskedFor(mutant, functions.get(mutant.file) ?? [], measured, shop, budget);
-  if (asked.length === 0) {
-    tried.push({ mutant, end: "unreached" });
-    return [];
-  }
-  return [{ mutant, asked }];
-});
 let told = 0;
-await doAll(
-  jobs.map(({ mutant, asked }) => ({
-    job: { kind: "try", mutant, asked },
-    patience: 30_000 + asked.reduce((sum, one) => sum + one.ms, 0) * 10,
-    done: (answer) => {
-      if (answer?.kind === "tried") {
-        const { outcome } = answer;
+/** One at a time: which tests are asked for all mutants would fill the memory. */
+function* works(): Generator<Work> {
+  for (const mutant of chosen) {
+    told += 1;
+    if (told % 500 === 0) process.stderr.write(`${told} of ${chosen.length} (${seconds()})\n`);
+    const why = equivalentOf(equivalents, mutant, shop.source(mutant.file).text);
+    if (why !== null) {
+      tried.push({ mutant, end: "equivalent", why });
+      continue;
+    }
+    const asked = testsAskedFor(mutant, functions.get(mutant.file) ?? [], measured, shop, budget);
+    if (asked.length === 0) {
+      tried.push({ mutant, end: "unreached" });
+      continue;
+    }
+    yield {
+      job: { kind: "try", mutant, asked },
+      patience: 30_000 + asked.reduce((sum, one) => sum + one.ms, 0) * 10,
+      done: (answer) => {
+        if (answer?.kind !== "tried") {
+          tried.push({ mutant, end: "timeout", by: "the process ended" });
+          return;
+        }
+        const { outcome, ms } = answer;
         tried.push({
           mutant,
           end: outcome.end,
-          ms: Math.round(answer.ms),
+          ms: Math.round(ms),
           ...(outcome.end === "survived" ? {} : { by: outcome.by }),
           ...(outcome.end === "killed" ? { why: outcome.why } : {}),
         });
-      } else tried.push({ mutant, end: "timeout", by: "the process ended" });
-      told += 1;
-      if (told % 500 === 0) process.stderr.write(`${told} of ${jobs.length} (${seconds()})\n`);
-    },
-  })),
-  workers,
-);
+      },
+    };
+  }
+}
+await doAll(works(), workers);
 
 const unnoticed = tried.filter(({ end }) => end === "survived" || end === "unreached");
 const refused = notCompiling(
