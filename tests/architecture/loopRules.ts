@@ -72,6 +72,16 @@ export const LOOPS_LET_PASS: readonly LoopLetPass[] = [
     why: "counts up to the number of cells",
   },
   {
+    file: "src/core/sureness/ruleRegions.ts",
+    head: "for (let isFine = isRough; !isFine;)",
+    why: "every round halves what it cuts, down to NARROWEST_CELL, or cuts nothing",
+  },
+  {
+    file: "src/core/sureness/ruleRegions.ts",
+    head: "while (way !== there)",
+    why: "goes on towards the other end every round, and the way there is the one looked for",
+  },
+  {
     file: "src/core/sizing/pickInterval.ts",
     head: "while (index + 1 < values.length && wanted >= intervalOf(values, index).to)",
     why: "counts up to the number of sizes",
@@ -90,11 +100,6 @@ export const RECURSIONS_LET_PASS: readonly RecursionLetPass[] = [
     file: "src/core/plan/commands.ts",
     name: "areNumbersKept",
     why: "goes into what a command holds, which is plain data of few levels",
-  },
-  {
-    file: "src/core/sureness/ruleRegions.ts",
-    name: "addCell",
-    why: "every cell is half as wide as the one before, down to NARROWEST_CELL",
   },
   {
     file: "src/core/geometry/bezierLength.ts",

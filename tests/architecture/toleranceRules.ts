@@ -86,7 +86,7 @@ export const NO_TOLERANCES: readonly {
   },
   {
     file: "ruleRegions.ts",
-    texts: ["cell.to - cell.from <= NARROWEST_CELL", "to - from > LONG_STRETCH"],
+    texts: ["one.cell.to - one.cell.from > NARROWEST_CELL"],
     because: "how finely a stretch of girths is looked through",
   },
   { file: "chartPlot.ts", texts: ["(most - least) / each <= MOST_TICKS"], because: "how many marks an axis has" },

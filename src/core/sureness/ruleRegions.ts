@@ -165,7 +165,7 @@ export function chancesOf(
   const off = own.baseSize === undefined ? offChance(chart, upperChest ?? bust, upperChest === null) : 0;
   const total = sums.reduce((all, sum) => all + sum, 0);
   // Off the chart no size is asked for; what the cells leave out of it is shared among the rest.
-  const chances = regions.ways.map((_, way) => (way === 0 || total === 0 ? 0 : ((sums[way] ?? 0) / total) * (1 - off)));
+  const chances = regions.ways.map((_, way) => (total === 0 ? 0 : ((sums[way] ?? 0) / total) * (1 - off)));
   chances[0] = total === 0 ? 1 : off;
   return { ways: regions.ways, chances };
 }

@@ -445,6 +445,23 @@ describe("lines and others", () => {
     ]);
   });
 
+  it("sizes and cups stand likeliest first, however their ways do", () => {
+    const bodies = [
+      [893, 848],
+      [912, 857],
+      [937, 851],
+      [905, 850],
+      [898, 846],
+    ] as const;
+    for (const [bustGirth, upperChestGirth] of bodies) {
+      const { sizes, cups } = sureOf({ ...testWork, tapes: tapesOf({ bustGirth, upperChestGirth }) });
+      for (const chances of [sizes, cups]) {
+        const told = chances.map(({ probability }) => probability);
+        expect(told).toEqual(told.toSorted((a, b) => b - a));
+      }
+    }
+  });
+
   it("the runner-up is the likeliest other size and cup, whatever is done at its bust", () => {
     const { ways, runnerUp, picked } = sureOf({
       ...testWork,
