@@ -711,6 +711,16 @@ describe("sizes", () => {
     expect([made.deviations.map(rounded), made.problems]).toEqual([[0, 0], []]);
   });
 
+  it("leave what is drawn by what its stretches do and what its fit does, together", () => {
+    // A waist in shallow teeth: the curves meant leave its stretches, and the fit those.
+    const teeth = Array.from({ length: 37 }, (_, k): At => [190 - (k + 1) * 5, k % 2 === 0 ? 399.8 : 400]);
+    const made = built("front", { "10": [...FRONT.slice(0, 5), ...teeth, [0, 400]] }, BUST);
+    const meant = made.traced[0]?.ring.off ?? NaN;
+    expect(meant).toBeGreaterThan(0.02);
+    expect(made.deviations[0]).toBeGreaterThan(meant + 0.02);
+    expect(made.deviations[0]).toBeLessThan(0.5);
+  });
+
   it("that have their marks in another order are not built", () => {
     const inner = [
       innerLine(

@@ -254,6 +254,16 @@ describe("sizes of one seam", () => {
     expect(rough(9)).toBeLessThan(9);
   });
 
+  it("tell the furthest that each of them leaves what is drawn, in whichever of its parts that is", () => {
+    const teeth = Array.from({ length: 161 }, (_, i): Place => [i * 4, i % 2 === 0 ? 0 : 0.5]);
+    const round90: Place[] = [...teeth, [640, 200]];
+    const plain = line([0, 0], [640, 0], [640, 200]);
+    const { deviations } = matchSizes([line(...round90), plain]);
+    expect(deviations[0]).toBeGreaterThan(0.1);
+    expect(deviations[0]).toBeLessThan(0.6);
+    expect(deviations[1]).toBeLessThan(1e-6);
+  });
+
   it("that lack a corner are cut there, in the middle of a curve too", () => {
     // Half of a quarter of a circle, by the half of the other's two legs.
     const curve = round([0, 0], 0, 60, 90);
