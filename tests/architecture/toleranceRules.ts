@@ -122,7 +122,7 @@ export const NO_TOLERANCES: readonly {
       "Math.abs(joint.turn) < SHARP",
       "by < BEND",
       "Math.abs(turn) < 30",
-      'Math.abs(invariant(candidates[j], "place").s - at) < FIXED_AT',
+      "Math.abs(place.s - at) < FIXED_AT",
       "Math.abs(place.s - s) >= FIXED_AT",
       "Math.abs(s - here) < FIXED_AT",
     ],

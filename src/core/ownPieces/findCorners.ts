@@ -104,8 +104,8 @@ function walkEvenly(ring: TracedRing, { points, s }: Table = flattened(ring, TAB
   let low = 0;
   return (at) => {
     const on = wrapped(ring, at);
-    while (low + 1 < s.length && from(low + 1) <= on) low += 1;
-    while (low > 0 && from(low) > on) low -= 1;
+    for (; low + 1 < s.length && from(low + 1) <= on; low += 1);
+    for (; low > 0 && from(low) > on; low -= 1);
     const [a, b] = [invariant(points[low], "point"), invariant(points[(low + 1) % points.length], "point")];
     const [start, end] = [from(low), from(low + 1)];
     const share = end === start ? 0 : (on - start) / (end - start);

@@ -69,6 +69,7 @@ export const chainInto = (placement: Placement, chain: readonly EdgeCurve<"sheet
   chain.map((edge) => edgeMap(edge, (p) => intoPiece(placement, p)));
 
 const SAMPLES = 160;
+const SAMPLED = Array.from({ length: SAMPLES }, (_, index) => index);
 
 /** A line that a piece is the same on both sides of: through a point, in a direction in radians. */
 export interface Axis {
@@ -91,9 +92,7 @@ export function mirrorAxis(ring: TracedRing): Axis | null {
       const along = dx * ux + dy * uy;
       return nearestOn(ring, piecePoint(x + 2 * along * ux - dx, y + 2 * along * uy - dy)).distance < MIRRORED_WITHIN;
     };
-    let count = 0;
-    while (count < SAMPLES && isMirrored(count)) count += 1;
-    if (count === SAMPLES) return { x, y, way: angle };
+    if (SAMPLED.every(isMirrored)) return { x, y, way: angle };
   }
   return null;
 }
