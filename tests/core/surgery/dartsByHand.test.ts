@@ -295,6 +295,17 @@ describe("a dart pivoted", () => {
     const angle = 2 * Math.atan(20 / 120);
     expect(turn).toBeCloseTo(-angle, 12);
     expect(trace.hinges).toEqual([piecePoint(100, 120)]);
+    expect(trace.cuts).toEqual([[piecePoint(100, 120), piecePoint(200, 165)]]);
+    expect(trace.parts.map(({ before }) => before.map(({ a }) => [a.x, a.y]))).toEqual([
+      [
+        [120, 0],
+        [160, 0],
+        [200, 100],
+        [200, 120],
+        [200, 165],
+        [100, 120],
+      ],
+    ]);
     const about = (x: number, y: number): readonly [number, number] => [
       100 + (x - 100) * Math.cos(angle) + (y - 120) * Math.sin(angle),
       120 - (x - 100) * Math.sin(angle) + (y - 120) * Math.cos(angle),

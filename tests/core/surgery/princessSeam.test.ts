@@ -96,6 +96,16 @@ describe("a seam of the pattern's own, the side front's longer", () => {
     expect(Math.abs(drop)).toBeLessThan(0.5);
   });
 
+  it("does not walk where a stretch of the side front is too short for the centre front's to match", () => {
+    // 4 mm long below the bust; the centre front's lies 10 mm further in.
+    const moved = withPointsAt(drawn.sideFront, { princessWaist: piecePoint(95, 154) });
+    const short: Piece = {
+      ...moved,
+      edges: moved.edges.map((edge) => (edge.seam === "princess" ? { ...edge, curve: null } : edge)),
+    };
+    expect(walkPrincess({ centreFront: before, sideFront: own(short) })).toBeNull();
+  });
+
   it("with bends in it comes out the same", () => {
     const bent = walked(withBends(before, 0.45), withBends(own(longer), 0.45));
     expect(bentOff(after, bent.centreFront.piece, { corner: 0.02, seam: 0.02, line: 0.1 })).toEqual([]);

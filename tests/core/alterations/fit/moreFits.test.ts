@@ -332,6 +332,10 @@ describe("armholes", () => {
     expect([backWidth.madeOn, done.values.half]).toEqual([["back"], 4]);
     const trace = done.traces[0];
     const out = trace?.cuts[0]?.at(-1);
+    // Plumb from the shoulder, and out level.
+    const [from, corner] = trace?.cuts[0] ?? [];
+    expect(trace?.cuts[0]).toHaveLength(3);
+    expect(corner).toEqual({ x: expect.closeTo(from?.x ?? 0, 9), y: expect.closeTo(out?.y ?? 0, 9) });
     // As far from the underarm, straight, as the cut comes out on the armhole.
     const [dx, dy] = [(out?.x ?? 0) - pointOf(back, "underarm").x, (out?.y ?? 0) - pointOf(back, "underarm").y];
     expect(done.values.apart).toBeCloseTo(Math.hypot(dx, dy), 9);
