@@ -180,9 +180,7 @@ function choicesOf(work: DressDecided): readonly (readonly Step[])[] {
   if (skirt === undefined || !dress.ok || dress.value.skirt?.ok !== true) return [];
   const draft = dress.value.skirt.value;
   const made = { skirt, draft, unit: work.unit };
-  return [...tierSteps(made), shareSteps(made), flareSteps(made), lengthSteps(made)].filter(
-    (steps) => steps.length > 0,
-  );
+  return [...tierSteps(made), shareSteps(made), flareSteps(made), lengthSteps(made)];
 }
 
 interface Made {

@@ -40,6 +40,14 @@ describe("the first step of each thing, in the order of what is lost", () => {
       [closely(ratioFrom(1.8, 1.7))],
       [{ code: "remnant/both-ways" }],
     ]);
+    expect(answer.goes ? [] : answer.ways.map(({ elsewhere }) => elsewhere.length > 0)).toEqual([
+      false,
+      true,
+      true,
+      false,
+      false,
+      false,
+    ]);
     const cloths = answer.goes ? [] : answer.ways.map(({ dress }) => dress.cloths?.main);
     const hers = { width: 1500, length: HAS };
     expect(cloths).toEqual([
