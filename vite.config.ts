@@ -151,7 +151,7 @@ export default defineConfig({
           isolate: false,
           include: inPage,
           exclude: inPageAlone,
-          setupFiles: PAGE_SETUP,
+          setupFiles: [...PAGE_SETUP, "tests/support/pageParts.setup.ts"],
         },
       },
       {
