@@ -4,10 +4,14 @@ import { spawn } from "node:child_process";
 import { cpSync, mkdtempSync, readFileSync, rmSync, statSync } from "node:fs";
 import { createServer } from "node:net";
 import { getPriority, setPriority, tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 
 /** @typedef {{ passed: number, failed: number, skipped: number }} Count */
+
+/**
+ * @typedef {{ file: string, specs?: { title: string, ok: boolean }[], suites?: Suite[] }} Suite
+ */
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const reports = mkdtempSync(join(tmpdir(), "bodicewright-test-"));
@@ -79,6 +83,18 @@ function settle(green, count) {
   return count.failed === 0 && (!green || hollow) ? { ...count, failed: 1 } : count;
 }
 
+/**
+ * The tests that failed, by file and name: said again beside the counts, since a log may be kept by its end alone.
+ * @type {string[]}
+ */
+const failures = [];
+
+/** @param {Suite} suite @returns {string[]} */
+function failedSpecs(suite) {
+  const own = (suite.specs ?? []).filter((spec) => !spec.ok).map((spec) => `${suite.file}: ${spec.title}`);
+  return [...own, ...(suite.suites ?? []).flatMap(failedSpecs)];
+}
+
 /** @returns {Promise<Count>} */
 async function unitTests() {
   const file = join(reports, "vitest.json");
@@ -87,12 +103,20 @@ async function unitTests() {
   const green = await npmRun("test:unit", args, {}, true);
   const report =
     /** @type {{ numPassedTests: number, numFailedTests: number, numPendingTests: number, numTodoTests: number,
-     *   testResults: { status: string, assertionResults: unknown[] }[] } | undefined} */
+     *   testResults: { name: string, status: string,
+     *     assertionResults: { status: string, fullName: string }[] }[] } | undefined} */
     (readReport(file));
   if (report === undefined) return settle(false, { passed: 0, failed: 0, skipped: 0 });
   const unloaded = report.testResults.filter(
     (result) => result.status === "failed" && result.assertionResults.length === 0,
   ).length;
+  for (const { name, status, assertionResults } of report.testResults) {
+    const failed = assertionResults.filter((result) => result.status === "failed").map((result) => result.fullName);
+    if (status !== "failed") continue;
+    failures.push(
+      ...(failed.length > 0 ? failed : ["is not loaded"]).map((test) => `${relative(root, name)}: ${test}`),
+    );
+  }
   return settle(green, {
     passed: report.numPassedTests,
     failed: report.numFailedTests + unloaded,
@@ -139,9 +163,11 @@ async function browserTests(built) {
     ...(built === null ? {} : { BODICEWRIGHT_E2E_BUILT: built }),
   });
   const report =
-    /** @type {{ stats: { expected: number, unexpected: number, flaky: number, skipped: number } } | undefined} */
+    /** @type {{ stats: { expected: number, unexpected: number, flaky: number, skipped: number },
+     *   suites: Suite[] } | undefined} */
     (readReport(file));
   if (report === undefined) return settle(false, { passed: 0, failed: 0, skipped: 0 });
+  failures.push(...report.suites.flatMap(failedSpecs));
   const { expected, unexpected, flaky, skipped } = report.stats;
   return settle(green, { passed: expected, failed: unexpected + flaky, skipped });
 }
@@ -179,6 +205,8 @@ try {
 }
 
 process.stdout.write("\n");
+for (const failure of failures.slice(0, 20)) process.stdout.write(`     ${failure}\n`);
+if (failures.length > 20) process.stdout.write(`     and ${failures.length - 20} more\n`);
 for (const [name, { passed, failed, skipped }] of results) {
   const note = skipped > 0 ? ` (skipped: ${skipped})` : "";
   process.stdout.write(`${failed === 0 ? "ok  " : "FAIL"} ${name}: ${passed} of ${passed + failed}${note}\n`);
