@@ -1,6 +1,6 @@
 /** How much she has to do: from an empty work to a printed checklist, and what is seen without scrolling. */
 import { expect, test, type Locator, type Page } from "@playwright/test";
-import { goTo } from "./support";
+import { boxAtRest, goTo } from "./support";
 
 const CHART = [
   "Body measurements in cm",
@@ -128,8 +128,7 @@ test.describe("on a phone", () => {
   test("a finger draws a dart up and down, and the page stays where it is", async ({ page }) => {
     await page.goto("./#darts");
     const end = page.getByTestId("handle-front-waistDart-apex");
-    const box = await end.boundingBox();
-    if (box === null) throw new Error("the handle is not on the page");
+    const box = await boxAtRest(end);
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
     const before = (await end.getAttribute("aria-label")) ?? "";
     const { send } = await fingerOn(page);

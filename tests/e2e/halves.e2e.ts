@@ -1,6 +1,6 @@
 /** Two answers on one toile, in a real browser: by pointer, by keys alone, on a phone. */
 import { expect, test } from "@playwright/test";
-import { dragHandle, expectNoAxeViolations, fill, goTo } from "./support";
+import { boxAtRest, dragHandle, expectNoAxeViolations, fill, goTo } from "./support";
 
 test("a dart is tried another way on the other half, seen on both, printed for each, and one is kept", async ({
   page,
@@ -24,15 +24,15 @@ test("a dart is tried another way on the other half, seen on both, printed for e
   const right = page.getByTestId("handle-front-waistDart-apex-right");
   await expect(left).toHaveAccessibleName(/your left half$/);
   // Seen from the front her right half is at the left.
-  const [atLeft, atRight] = [await left.boundingBox(), await right.boundingBox()];
-  expect((atRight?.x ?? 0) + 20).toBeLessThan(atLeft?.x ?? 0);
+  const [atLeft, atRight] = [await boxAtRest(left), await boxAtRest(right)];
+  expect(atRight.x + 20).toBeLessThan(atLeft.x);
   await expectNoAxeViolations(page);
 
   // Dragged on one half it moves that half alone, the way the hand goes.
   await dragHandle(page, right, -12, 0);
   await page.mouse.up();
-  await expect.poll(async () => (await right.boundingBox())?.x).toBeLessThan((atRight?.x ?? 0) - 8);
-  expect(Math.abs(((await left.boundingBox())?.x ?? 0) - (atLeft?.x ?? 0))).toBeLessThan(1);
+  await expect.poll(async () => (await right.boundingBox())?.x).toBeLessThan(atRight.x - 8);
+  expect(Math.abs(((await left.boundingBox())?.x ?? 0) - atLeft.x)).toBeLessThan(1);
   await page.getByRole("button", { name: /^Undo/ }).click();
 
   await page.getByRole("radio", { name: "one over the other" }).check();

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test, type Page } from "@playwright/test";
 import { root } from "./site";
-import { expectNoAxeViolations, goTo } from "./support";
+import { boxAtRest, expectNoAxeViolations, goTo } from "./support";
 
 const FIXTURE = join(root, "tests/e2e/fixtures/thornfield.svg");
 
@@ -62,8 +62,7 @@ test("a file without a scale is asked for one, and tapped for it", async ({ page
   await page.getByRole("button", { name: "How large it is: give one length that you know." }).click();
   await page.getByRole("button", { name: "First end: point at it" }).click();
   const sheet = page.getByRole("group", { name: /^The sheet as drawn/ });
-  const box = await sheet.boundingBox();
-  if (box === null) throw new Error("the sheet is not on the page");
+  const box = await boxAtRest(sheet);
   await page.mouse.click(box.x + box.width * 0.4, box.y + box.height * 0.5);
   await expect(page.getByText("Tap its other end.")).toBeVisible();
   await page.mouse.click(box.x + box.width * 0.6, box.y + box.height * 0.5);

@@ -32,10 +32,34 @@ export async function fill(page: Page, label: string | RegExp, text: string): Pr
   await field.press("Enter");
 }
 
+/**
+ * Where something stands once it has stopped moving: parts that come later still push it about on a busy machine, and a finger
+ * put down where it was meets nothing.
+ */
+export async function boxAtRest(target: Locator) {
+  const read = async () => {
+    const box = await target.boundingBox();
+    return box === null ? null : { x: box.x, y: box.y, width: box.width, height: box.height };
+  };
+  let [last, since] = [await read(), 0];
+  await expect
+    .poll(
+      async () => {
+        const now = await read();
+        since = now !== null && JSON.stringify(now) === JSON.stringify(last) ? since + 1 : 0;
+        last = now;
+        return since;
+      },
+      { intervals: [100] },
+    )
+    .toBeGreaterThanOrEqual(4);
+  if (last === null) throw new Error("it is not on the page");
+  return last;
+}
+
 /** Drags a handle by screen pixels and stops with the button still down. */
 export async function dragHandle(page: Page, handle: Locator, dx: number, dy: number): Promise<void> {
-  const box = await handle.boundingBox();
-  if (box === null) throw new Error("the handle is not on the page");
+  const box = await boxAtRest(handle);
   const x = box.x + box.width / 2;
   const y = box.y + box.height / 2;
   await page.mouse.move(x, y);
