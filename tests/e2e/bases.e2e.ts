@@ -6,7 +6,7 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test, type Locator, type Page } from "@playwright/test";
 import { root } from "./site";
-import { expectNoAxeViolations, goTo } from "./support";
+import { expectNoAxeViolations, expectSaved, goTo } from "./support";
 
 const VIEWS = [
   ["a desk", { width: 1440, height: 900 }],
@@ -20,8 +20,6 @@ async function startDemo(page: Page, name: string): Promise<void> {
   await page.getByRole("button", { name: `Demo: ${name}` }).click();
   await expect(page.getByRole("textbox", { name: "Name of this work" })).toHaveValue(name);
 }
-
-const saved = (page: Page): Promise<void> => expect(page.getByText("Saved here")).toBeVisible();
 
 /** The story's kept garment, as it would be with a shoulder further forward, and the left one sloping more. */
 async function openKept(page: Page): Promise<void> {
@@ -70,7 +68,7 @@ for (const [where, viewport] of VIEWS) {
     }) => {
       await page.goto("./#tape");
       await openKept(page);
-      await saved(page);
+      await expectSaved(page);
       await startDemo(page, "Sorrel princess bodice (invented)");
       await goTo(page, "Tape");
       await page.getByLabel("Whose measures these are").fill("Invented wearer");
@@ -83,7 +81,7 @@ for (const [where, viewport] of VIEWS) {
       await expect(sway).toContainText("Right in the one garment you kept.");
       await expect(slope).toHaveCount(1);
       await expectNoAxeViolations(page);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(viewport.width);
+      await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBe(viewport.width);
       await sway.getByRole("button", { name: /^Take: / }).press("Enter");
       await expect(sway).toContainText("In the ledger already.");
       await slope.getByRole("button", { name: /^Not here/ }).press("Enter");
@@ -103,7 +101,7 @@ for (const [where, viewport] of VIEWS) {
       await expect(fold.getByText(/^Ease at the waist: .* in 1 garment\.$/)).toBeVisible();
       await fold.getByRole("button", { name: "Forget the ease" }).press("Enter");
       await expect(fold.getByText(/^Forgotten\./)).toBeVisible();
-      await saved(page);
+      await expectSaved(page);
       await page.reload();
       await fold.locator("summary").first().press("Enter");
       await expect(fold.getByText(/ends .* short of the bust point/).first()).toBeVisible();
@@ -139,7 +137,7 @@ for (const [where, viewport] of VIEWS) {
       await expect(faces.first()).toHaveAttribute("aria-expanded", "true");
       expect((await photos.locator("img").first().boundingBox())?.height).toBeGreaterThan(300);
       await expectNoAxeViolations(page);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(viewport.width);
+      await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBe(viewport.width);
       await faces.first().press("Enter");
       await photos
         .getByRole("button", { name: /^Remove/ })
@@ -150,7 +148,7 @@ for (const [where, viewport] of VIEWS) {
       await expect(photos.getByRole("button", { name: "Bring it back" })).toBeFocused();
       await page.keyboard.press("Enter");
       await expect(faces).toHaveCount(2);
-      await saved(page);
+      await expectSaved(page);
       await page.reload();
       await expect(faces).toHaveCount(2);
 
@@ -201,7 +199,7 @@ test("a store of photographs that throws harms no trial", async ({ page }) => {
   await expect(photos.getByText(/The trial itself is not touched\.$/)).toBeVisible();
   await page.getByLabel("Because").fill("It still fits.");
   await page.getByLabel("Because").press("Tab");
-  await saved(page);
+  await expectSaved(page);
   await page.reload();
   await expect(page.getByLabel("Because")).toHaveValue("It still fits.");
 });

@@ -53,7 +53,7 @@ for (const [name, width, height] of [
         .first(),
     ).toBeVisible();
     await expectNoAxeViolations(page);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
   });
 }
 

@@ -5,7 +5,7 @@
 import { join } from "node:path";
 import { expect, test, type Locator, type Page } from "@playwright/test";
 import { root } from "./site";
-import { expectNoAxeViolations } from "./support";
+import { expectNoAxeViolations, expectSaved } from "./support";
 
 /** How she does it. Every press, choice and unfolding counts as one. */
 interface Hand {
@@ -111,7 +111,7 @@ async function looked(page: Page, hand: Hand): Promise<readonly string[]> {
 
 /** The sheets say the same cloth, and after the page is loaded again all is as it was. */
 async function onPaperAndKept(page: Page, bought: readonly string[], parts: readonly RegExp[]): Promise<void> {
-  await expect(page.getByText("Saved here")).toBeVisible();
+  await expectSaved(page);
   await page.goto("./#dress");
   await page.reload();
   await unfold(page, "Cut list").click();
@@ -172,6 +172,6 @@ test("the bodice of the base with a straight skirt, lined, in inches on a phone"
   const bought = await looked(page, hand);
   expect(bought.every((amount) => amount.includes(" yd of "))).toBe(true);
   await expectNoAxeViolations(page);
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   await onPaperAndKept(page, bought, [/^Skirt front/, /^Skirt back/, /^Skirt front lining/]);
 });

@@ -7,6 +7,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test, type Page } from "@playwright/test";
 import { launchKillable } from "../support/killable";
+import { expectSaved } from "./support";
 
 const waist = (page: Page) => page.getByRole("textbox", { name: /^Waist girth/ });
 const hip = (page: Page) => page.getByRole("textbox", { name: /^Hip girth/ });
@@ -68,7 +69,7 @@ test("two tabs show each other’s fields, and one that both typed in goes on in
   // Typed over with the other's text before the eyes: the other shows it too.
   await typeIn(waist(other), "78.8");
   await expect(waist(page)).toHaveValue("78.8");
-  expect(await page.locator(".message").count()).toBe(0);
+  await expect(page.locator(".message")).toHaveCount(0);
 
   // Typed in both before either can have heard of the other.
   const letGo = await holdDatabase(page);
@@ -99,7 +100,7 @@ test("what was typed is there after the browser was killed a moment later", asyn
     const page = await first.context.newPage();
     await open(page, baseURL ?? "");
     await typeIn(waist(page), "77.7");
-    await page.waitForTimeout(300);
+    await expectSaved(page);
     await first.kill();
 
     const second = await launchKillable(profile);

@@ -64,6 +64,6 @@ test("the halves are switched by keys, and on a phone", async ({ page }) => {
   await page.getByRole("radio", { name: "your left" }).focus();
   await page.keyboard.press("ArrowRight");
   await expect(page.getByRole("radio", { name: "your right" })).toBeChecked();
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   await expectNoAxeViolations(page);
 });

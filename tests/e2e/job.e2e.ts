@@ -1,7 +1,7 @@
 /** The main job in a real browser: measures in, size blend and darts out, checklist printed. */
 import { readFile } from "node:fs/promises";
 import { expect, test } from "@playwright/test";
-import { dragHandle, expectNoAxeViolations, figuresOf, fill, goTo, STEPS } from "./support";
+import { dragHandle, expectNoAxeViolations, expectSaved, figuresOf, fill, goTo, STEPS } from "./support";
 
 test("a first visit opens a demonstration that says it is invented, with its plan", async ({ page }) => {
   await page.goto("./");
@@ -94,9 +94,7 @@ test("a dart is moved by keyboard alone, and the work and its undo survive a rel
   await page.keyboard.press("Shift+ArrowDown");
   await expect(page.getByRole("textbox", { name: "Shorten by" })).toHaveValue("10");
   await page.keyboard.press("Tab");
-  await expect(page.getByText("Saved here")).toBeVisible();
-  // Saving waits for a rest in the typing.
-  await page.waitForTimeout(900);
+  await expectSaved(page);
   await page.reload();
   await page.getByRole("button", { name: "Front waist dart", exact: true }).click();
   await expect(page.getByRole("textbox", { name: "Shorten by" })).toHaveValue("10");
@@ -150,7 +148,7 @@ test("what cannot be read stays as typed, beside a kind word, and survives a rel
   await page.goto("./");
   await fill(page, /^Hip girth/, "ninety");
   await expect(page.getByText(/“ninety” does not read as a length/)).toBeVisible();
-  await page.waitForTimeout(900);
+  await expectSaved(page);
   await page.reload();
   await expect(page.getByLabel(/^Hip girth/)).toHaveValue("ninety");
 });
@@ -165,7 +163,7 @@ for (const [name, width, height] of [
       await page.goto("./");
       await goTo(page, step);
       await expectNoAxeViolations(page);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     });
   }
 }

@@ -6,7 +6,7 @@ import { expect, test, type Page } from "@playwright/test";
 import { textOf } from "../support/poppler";
 import { browserFlags, installedBrowser } from "../tools/browser.mjs";
 import { serve, site, type Served } from "./site";
-import { expectNoAxeViolations, fill, goTo, STEPS } from "./support";
+import { expectNoAxeViolations, expectSaved, fill, goTo, STEPS } from "./support";
 
 const executablePath = installedBrowser();
 
@@ -38,7 +38,7 @@ function faultsOf(page: Page): readonly string[] {
 /** Goes through every step and makes a PDF. */
 async function wholeRound(page: Page): Promise<void> {
   for (const step of STEPS) await goTo(page, step);
-  expect(await page.evaluate(() => document.fonts.check('16px "Source Sans 3 Variable"'))).toBe(true);
+  await expect.poll(() => page.evaluate(() => document.fonts.check('16px "Source Sans 3 Variable"'))).toBe(true);
   await page.getByRole("radio", { name: "True-scale pieces" }).check();
   const [download] = await Promise.all([
     page.waitForEvent("download", { timeout: 120_000 }),
@@ -100,7 +100,7 @@ test.describe("opened where it cannot start", () => {
       await expect(page.getByText("One moment…")).toBeHidden();
       await expect(page.getByText("could not be fetched")).toBeHidden();
       await expectNoAxeViolations(page);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     });
   }
 
@@ -163,8 +163,7 @@ test.describe("opened where it cannot start", () => {
     await page.goto("./");
     await page.getByRole("button", { name: "Start with my own measures" }).click();
     await fill(page, /^Bust girth/, "92.4");
-    await expect(page.getByText("Saved here")).toBeVisible();
-    await page.waitForTimeout(900);
+    await expectSaved(page);
 
     const failing = await context.newPage();
     await failing.addInitScript(() => {

@@ -119,7 +119,7 @@ test("nothing jumps while parts are loaded", async ({ page }) => {
   go();
   await expect(page.getByRole("heading", { level: 2, name: "Darts" })).toBeVisible();
   await expect(page.getByRole("heading", { level: 2, name: "Ledger" })).toBeVisible();
-  expect(await boxes()).toEqual(before);
+  await expect.poll(() => boxes()).toEqual(before);
 });
 
 for (const [what, file, how] of [
@@ -252,6 +252,6 @@ test("printed before the sheets have come it says so, on paper and on the page, 
   road.letThrough();
   await page.getByRole("button", { name: "Try again" }).click();
   await expect(page.getByRole("article", { name: "Alteration checklist" })).toBeVisible();
-  expect(await printed(page)).toContain("Alteration checklist");
+  await expect.poll(() => printed(page)).toContain("Alteration checklist");
   await expect(page.getByText("The sheet was not loaded yet")).toHaveCount(0);
 });

@@ -26,6 +26,12 @@ export async function expectNoAxeViolations(page: Page): Promise<void> {
   );
 }
 
+/** What was done a moment ago is saved: the page says so when it is, which on a busy machine takes its time. */
+export async function expectSaved(page: Page): Promise<void> {
+  await page.waitForTimeout(300);
+  await expect(page.getByRole("status").filter({ hasText: "Saved here" })).toBeVisible();
+}
+
 export async function fill(page: Page, label: string | RegExp, text: string): Promise<void> {
   const field = page.getByLabel(label);
   await field.fill(text);

@@ -20,7 +20,7 @@ async function typeLine(page: Page, line: number, typed: Readonly<Record<string,
   const fields = ["Place", "What is seen", "How told", "How much", "Half", "What I changed"];
   for (const field of fields) {
     // oxlint-disable-next-line no-await-in-loop -- one field after another
-    expect(await focused(page)).toBe(`Line ${line}: ${field}`);
+    await expect.poll(() => focused(page)).toBe(`Line ${line}: ${field}`);
     // oxlint-disable-next-line no-await-in-loop -- one field after another
     await page.keyboard.type(typed[field] ?? "");
     // oxlint-disable-next-line no-await-in-loop -- one field after another
@@ -39,11 +39,11 @@ for (const [where, viewport] of VIEWS) {
       await page.getByRole("textbox", { name: "Cloth" }).press("End");
       await page.keyboard.type("calico");
       await page.keyboard.press("Tab");
-      expect(await focused(page)).toBe("Pinned by");
+      await expect.poll(() => focused(page)).toBe("Pinned by");
       await page.getByRole("combobox", { name: "Line 1: Place" }).press("End");
       await typeLine(page, 1, { Place: "21", "What is seen": "fold ac", "How much": "6" });
       // The button that takes the line away is on the way to the next one.
-      expect(await focused(page)).toBe("Remove line 1");
+      await expect.poll(() => focused(page)).toBe("Remove line 1");
       await page.keyboard.press("Tab");
       await typeLine(page, 2, { Place: "24", "What is seen": "dro", "How much": "10", "What I changed": "nothing" });
       const first = page.getByRole("region", { name: "What it comes to" }).getByRole("group").first();
@@ -73,7 +73,7 @@ for (const [where, viewport] of VIEWS) {
       await page.getByRole("combobox", { name: "Line 2: What is seen" }).selectOption("fold across");
       await page.getByRole("button", { name: "Keep", exact: true }).click();
       await expectNoAxeViolations(page);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(viewport.width);
+      await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBe(viewport.width);
     });
   });
 }

@@ -298,7 +298,7 @@ test("the whole story on a phone, nothing wider than the screen", async ({ page 
     goTo: byLinks(page, hand),
     look: async () => {
       await expectNoAxeViolations(page);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+      await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     },
   };
   await tellStory(page, way);

@@ -75,8 +75,8 @@ for (const [width, height] of [
     await page.keyboard.press("Enter");
     await expect(rows(page)).toContainText(name);
     await expectNoAxeViolations(page);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-    expect(await menu(page).boundingBox()).toEqual({ x: 0, y: 0, width, height });
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await expect.poll(() => menu(page).boundingBox()).toEqual({ x: 0, y: 0, width, height });
     const overflow = await menu(page).evaluate((sheet) => sheet.scrollWidth - sheet.clientWidth);
     expect(overflow).toBe(0);
     for (const target of await menu(page).getByRole("button").all())
@@ -99,7 +99,7 @@ test("the menu is a panel that stays on the screen, however wide it is", async (
     expect(box?.x).toBeGreaterThanOrEqual(0);
     expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual(width);
     expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThanOrEqual(700);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     await page.keyboard.press("Escape");
   }
 });
