@@ -1,0 +1,316 @@
+/** Whole strips of straight pieces, all that is on them by hand: lines, crosses, amounts, paper and the place of the words. */
+import { describe, expect, it } from "vitest";
+import type { EdgeCurve } from "../../../src/core/geometry/edgeCurve";
+import { overlayOf } from "../../../src/core/overlay/overlayOf";
+import type { Patch, PatchLine } from "../../../src/core/overlay/overlay";
+import type { Piece, PieceName, PointName } from "../../../src/core/pattern/piece";
+import type { CutLine } from "../../../src/core/plan/plan";
+import { piecePoint } from "../../../src/core/geometry/point";
+import { invariant } from "../../../src/core/result";
+import { boxPiece } from "../../support/boxPiece";
+import { cornerPiece, dartFor, type CornerOf } from "../../support/cornerPiece";
+import { planOfPieces } from "../../support/overlayPlans";
+
+const A3 = 400;
+
+/** Where a line begins to have changed is found to a hundredth of a millimetre. */
+const near = (value: number): unknown => expect.closeTo(value, 1);
+const nearPoint = ([x, y]: readonly [number, number]) => ({ x: near(x), y: near(y) });
+
+/** The corners of a chain of straight lines, from its start to its end. */
+const cornersOf = ({ edges }: PatchLine) => [
+  invariant(edges[0], "edge").a,
+  ...edges.map(({ b }: EdgeCurve<"piece">) => b),
+];
+const line = (kind: PatchLine["kind"], ...corners: readonly (readonly [number, number])[]) => ({
+  kind,
+  corners: corners.map(nearPoint),
+});
+const drawn = (lines: readonly PatchLine[]) => lines.map((one) => ({ kind: one.kind, corners: cornersOf(one) }));
+const ringOf = (u0: number, v0: number, u1: number, v1: number) =>
+  (
+    [
+      [u0, v0],
+      [u1, v0],
+      [u1, v1],
+      [u0, v1],
+    ] as const
+  ).map(nearPoint);
+
+const only = (patches: readonly Patch[]): Patch => {
+  expect(patches).toHaveLength(1);
+  return invariant(patches[0], "patch");
+};
+
+const cutLine = (piece: PieceName, level: CutLine["level"], between: readonly [string, string]): CutLine => ({
+  piece,
+  level,
+  between,
+  share: 0.5,
+  offset: 0,
+  alterationMove: 0,
+  at: piecePoint(0, 0),
+});
+
+describe("a back of 200 by 300 mm, its side 10 mm further out", () => {
+  const printed = boxPiece("back", 200, 300);
+  const final = boxPiece("back", 210, 300);
+  const plan = planOfPieces({
+    printed: [printed],
+    final: [final],
+    sizes: [[boxPiece("back", 190, 300)], [boxPiece("back", 216, 300)]],
+    also: {
+      cutLines: [
+        cutLine("back", "waist", ["12", "14"]),
+        // Of the same two sizes again, of the bust and of another piece: no more lines, and no amounts.
+        cutLine("back", "hip", ["12", "14"]),
+        cutLine("back", "bust", ["10", "12"]),
+        cutLine("front", "waist", ["10", "12"]),
+      ],
+    },
+  });
+  const overlay = overlayOf(plan, ["back"], A3);
+  const patch = only(overlay.patches);
+
+  it("has the one strip, for both halves, on the base size", () => {
+    expect(overlay).toMatchObject({ baseSize: { label: "12", size: 1 }, same: [], tooMuch: [] });
+    expect(patch).toMatchObject({ key: "back-1", piece: "back", tissue: "back", half: null, number: 1, count: 1 });
+    expect(Object.keys(patch)).not.toContain("cup");
+    expect(Object.keys(patch)).not.toContain("label");
+    expect(patch.of).toEqual([{ kind: "seam", seam: "side", from: "underarm", to: "sideWaist" }]);
+  });
+
+  it("has her line on it from 19.5 mm inside the old corners: 20 from where it leaves the print by half a millimetre", () => {
+    expect(drawn(patch.changed)).toEqual([line("seam", [180.5, 0], [210, 0], [210, 300], [180.5, 300])]);
+    expect(patch.ends).toEqual([]);
+  });
+
+  it("has the printed line on it as far as the paper goes, less 2 mm: 12 mm about her lines", () => {
+    expect(drawn(patch.baseSize)).toEqual([line("seam", [170.5, 0], [200, 0], [200, 300], [170.5, 300])]);
+  });
+
+  it("has the line of the next size on it, which hers runs between, and not of those that others do", () => {
+    expect(drawn(patch.neighbours)).toEqual([line("seam", [170.5, 0], [216, 0], [216, 300], [170.5, 300])]);
+    expect(patch.neighbours.map(({ size, label }) => [size, label])).toEqual([[2, "14"]]);
+  });
+
+  it("is laid on by the corners as printed, and says how far off the lower line hers runs there", () => {
+    expect(patch.layOn).toEqual([
+      { name: "underarm", at: piecePoint(200, 0) },
+      { name: "sideWaist", at: piecePoint(200, 300) },
+    ]);
+    expect(patch.amounts).toEqual([{ level: "waist", at: piecePoint(210, 300), between: ["12", "14"], offset: 10 }]);
+  });
+
+  it("has its words left of the old side, for which it is 4 mm wider there", () => {
+    // 3 mm from the edge, 29 wide and 2.5 clear of the old side at 200: from 168.5 on at the most. Down: from −9 in steps of 4,
+    // 2.5 clear of the cross at the underarm, which reaches down to 4: at 7.
+    expect(patch.title).toEqual({
+      centre: nearPoint([167.5 + 14.5, 7 + 38]),
+      width: 76,
+      height: 29,
+      turn: expect.closeTo(-Math.PI / 2, 9),
+    });
+    expect(patch.ring).toEqual(ringOf(164.5, -12, 222, 312));
+  });
+
+  it("has but 6 mm of paper about its lines where the page is else too short, and is parted where that is too long", () => {
+    // 300 mm and 12 at either end are 324, with 6 they are 312.
+    const at = (longest: number) => overlayOf(plan, ["back"], longest).patches;
+    expect(only(at(324)).ring).toEqual(ringOf(164.5, -12, 222, 312));
+    const narrow = only(at(323));
+    expect(drawn(narrow.baseSize)).toEqual([line("seam", [176.5, 0], [200, 0], [200, 300], [176.5, 300])]);
+    expect(only(at(312)).ring.map(({ y }) => y)).toEqual([-6, -6, 306, 306].map(near));
+  });
+});
+
+/** Corners of a band 600 mm wide: `upper` from left to right, `lower` from right to left. */
+const WIDE = 600;
+const band = (
+  height: number,
+  upper: readonly CornerOf[],
+  lower: readonly CornerOf[],
+  also: Partial<Piece> = {},
+): Piece => ({
+  ...cornerPiece({
+    name: "back",
+    corners: [
+      ["centreNeck", 0, 0, "neck"],
+      ...upper,
+      ["underarm", WIDE, 0, "side"],
+      ["sideWaist", WIDE, height, "waist"],
+      ...lower,
+      ["centreWaist", 0, height, "centre"],
+    ],
+  }),
+  centreOnFold: false,
+  ...also,
+});
+
+/** As printed: lines across it at 100, 200, 260 and 360 mm, whose ends are crosses to lay it on by. */
+const printedBand = (height: number): Piece =>
+  band(
+    height,
+    [
+      ["sideNeck", 100, 0, "neck"],
+      ["shoulderTip", 200, 0, "neck"],
+      ["strapInner", 260, 0, "neck"],
+      ["strapOuter", 360, 0, "neck"],
+    ],
+    [
+      ["princessWaist", 360, height, "waist"],
+      ["bandTopMiddle", 260, height, "waist"],
+      ["waistMiddle", 200, height, "waist"],
+      ["sideUnderBust", 100, height, "waist"],
+    ],
+    {
+      levelLines: [
+        { level: "neck", along: { points: ["sideNeck", "sideUnderBust"] } },
+        { level: "bust", along: { points: ["shoulderTip", "waistMiddle"] } },
+        { level: "waist", along: { points: ["strapInner", "bandTopMiddle"] } },
+        { level: "hip", along: { points: ["strapOuter", "princessWaist"] } },
+      ],
+    },
+  );
+
+const NAMES = ["corner00", "corner01", "corner02", "corner03"] as const;
+const MORE = ["corner04", "corner05", "corner06", "corner07"] as const;
+const LOWER = ["corner10", "corner11", "corner12", "corner13"] as const;
+
+/** A step out by 10 mm from one place to another, at a height. */
+const step = (
+  names: readonly PointName[],
+  seam: CornerOf[3],
+  [from, to]: readonly [number, number],
+  y: number,
+  out: number,
+): readonly CornerOf[] =>
+  names.map((name, index): CornerOf => [name, index < 2 ? from : to, index % 3 === 0 ? y : y + out, seam]);
+
+describe("a band with steps of 10 mm in its edges", () => {
+  const upper = step(NAMES, "neck", [100, 200], 0, -10);
+  const further = step(MORE, "neck", [260, 360], 0, -10);
+  const lower = (height: number) => step(LOWER, "waist", [200, 100], height, 10);
+  const laid = (final: Piece, height: number, longest = A3) =>
+    overlayOf(planOfPieces({ printed: [printedBand(height)], final: [final] }), ["back"], longest);
+
+  it("has the whole step on one strip, 19.5 mm on at either end, and widened for its words", () => {
+    const patch = only(laid(band(80, upper, []), 80).patches);
+    expect(drawn(patch.changed)).toEqual([
+      line("seam", [80.5, 0], [100, 0], [100, -10], [200, -10], [200, 0], [219.5, 0]),
+    ]);
+    expect(drawn(patch.baseSize)).toEqual([
+      line("seam", [70.5, 0], [100, 0], [200, 0], [229.5, 0]),
+      line("level", [100, 0], [100, 10]),
+      line("level", [200, 0], [200, 10]),
+    ]);
+    expect(patch.layOn.map(({ name }) => name)).toEqual(["sideNeck", "shoulderTip"]);
+    // 3 + 29 + 2.5 mm above her line at −10: 12 are there, and in steps of four 24 more.
+    expect(patch.ring).toEqual(ringOf(68.5, -46, 231.5, 12));
+    expect(patch.title).toEqual({ centre: nearPoint([71.5 + 38, -43 + 14.5]), width: 76, height: 29, turn: 0 });
+    expect(patch.of).toEqual([{ kind: "seam", seam: "neck", from: "centreNeck", to: "centreNeck" }]);
+  });
+
+  it("has two strips where they lie apart, and one for both where that is less paper", () => {
+    // 163 by 58 each. At 80 mm the lower one begins at 44, past the upper one's 12.
+    const apart = laid(band(80, upper, lower(80)), 80).patches;
+    expect(apart.map(({ ring }) => ring)).toEqual([ringOf(68.5, -46, 231.5, 12), ringOf(68.5, 44, 231.5, 102)]);
+    expect(apart.map(({ key, number, count }) => [key, number, count])).toEqual([
+      ["back-1", 1, 2],
+      ["back-2", 2, 2],
+    ]);
+    // At 40 mm they overlap; 163 by 84 hold both, and the words between them and the crosses.
+    const both = only(laid(band(40, upper, lower(40)), 40).patches);
+    expect(both.of).toEqual([
+      { kind: "seam", seam: "neck", from: "centreNeck", to: "centreNeck" },
+      { kind: "seam", seam: "waist", from: "centreWaist", to: "centreWaist" },
+    ]);
+    expect(drawn(both.changed)).toEqual([
+      line("seam", [80.5, 0], [100, 0], [100, -10], [200, -10], [200, 0], [219.5, 0]),
+      line("seam", [219.5, 40], [200, 40], [200, 50], [100, 50], [100, 40], [80.5, 40]),
+    ]);
+    expect(both.ring).toEqual(ringOf(68.5, -22, 231.5, 62));
+    expect(both.title).toEqual({ centre: nearPoint([107.5 + 38, 5 + 14.5]), width: 76, height: 29, turn: 0 });
+    expect(both.layOn.map(({ name }) => name)).toEqual(["sideNeck", "shoulderTip", "waistMiddle", "sideUnderBust"]);
+  });
+
+  it("joins first what saves most, and nothing that saves nothing", () => {
+    // Upper and lower: 2 · 163 · 58 − 163 · 84 = 5216 mm² saved. The two upper ones: 2 · 163 · 58 − 323 · 58 = 174, after which
+    // 323 · 84 would hold all three; but to 163 · 84 the third adds more than its own 163 · 58.
+    const { patches } = laid(band(40, [...upper, ...further], lower(40)), 40);
+    expect(patches.map(({ ring }) => ring)).toEqual([ringOf(68.5, -22, 231.5, 62), ringOf(228.5, -46, 391.5, 12)]);
+    expect(patches.map(({ of }) => of.length)).toEqual([2, 1]);
+    expect(patches[1]?.of).toEqual([{ kind: "seam", seam: "neck", from: "centreNeck", to: "underarm" }]);
+    const two = laid(band(40, [...upper, ...further], []), 40).patches;
+    expect(only(two).ring).toEqual(ringOf(68.5, -46, 391.5, 12));
+  });
+});
+
+describe("a dart in the middle of a waist, its end 20 mm further up", () => {
+  const dartPiece = (end: number): Piece =>
+    cornerPiece({
+      name: "back",
+      corners: [
+        ["centreNeck", 0, 0, "neck"],
+        ["underarm", 300, 0, "side"],
+        ["sideWaist", 300, 200, "waist"],
+        ["waistDartOuter", 160, 200, "waist", "waistDart"],
+        ["waistDartInner", 140, 200, "waist"],
+        ["centreWaist", 0, 200, "centre"],
+      ],
+      inside: { waistDartApex: [150, end] },
+      darts: [dartFor("waistDart", "waist")],
+    });
+  const plan = planOfPieces({
+    printed: [dartPiece(100)],
+    final: [dartPiece(80)],
+    also: { cutLines: [cutLine("back", "waist", ["12", "14"])] },
+  });
+  const patch = only(overlayOf(plan, ["back"], A3).patches);
+  // The seam beside the dart, within half the dart's angle a, turned over its leg: depth / cos 2a below the end, tan a = 10 / depth.
+  const tip = (end: number): number => end + (200 - end) / Math.cos(2 * Math.atan(10 / (200 - end)));
+
+  it("is a strip of the dart, 20 mm of the seam on either side", () => {
+    expect(patch.of).toEqual([{ kind: "dart", dart: "waistDart" }]);
+    expect(drawn(patch.changed)).toEqual([
+      line("seam", [180, 200], [160, 200], [150, tip(80)], [140, 200], [120, 200]),
+      line("dartLeg", [140, 200], [150, 80]),
+      line("dartLeg", [160, 200], [150, 80]),
+    ]);
+    expect(patch.ends).toEqual([piecePoint(150, 80)]);
+    expect(patch.neighbours).toEqual([]);
+    expect(patch.amounts).toEqual([]);
+  });
+
+  it("has the dart as printed on it, and its crosses", () => {
+    expect(drawn(patch.baseSize)).toEqual([
+      line("seam", [190, 200], [160, 200], [150, tip(100)], [140, 200], [110, 200]),
+      line("dartLeg", [140, 200], [150, 100]),
+      line("dartLeg", [160, 200], [150, 100]),
+    ]);
+    expect(patch.layOn.map(({ name }) => name)).toEqual(["waistDartOuter", "waistDartInner", "waistDartApex"]);
+  });
+
+  it("lies upright, 12 mm about its lines and what is printed beside them, its words beside the dart", () => {
+    expect(patch.ring).toEqual(ringOf(108, 68, 192, tip(100) + 12));
+    expect(patch.title).toEqual({
+      centre: nearPoint([111 + 14.5, 71 + 38]),
+      width: 76,
+      height: 29,
+      turn: expect.closeTo(-Math.PI / 2, 9),
+    });
+  });
+
+  it("has no fold of the dart as printed where the lines are of a file, which need not have it", () => {
+    const own = planOfPieces({ printed: [dartPiece(100)], final: [dartPiece(80)], nest: { source: "own" } });
+    expect(drawn(only(overlayOf(own, ["back"], A3).patches).baseSize).slice(0, 2)).toEqual([
+      line("seam", [190, 200], [160, 200]),
+      line("seam", [140, 200], [110, 200]),
+    ]);
+    // A piece of hers as it was before has it.
+    const old = planOfPieces({ printed: [], final: [dartPiece(100)] });
+    expect(drawn(only(overlayOf(own, ["back"], A3, old).patches).baseSize)[0]).toEqual(
+      line("seam", [190, 200], [160, 200], [150, tip(100)], [140, 200], [110, 200]),
+    );
+  });
+});
