@@ -212,7 +212,7 @@ function stripsOf({ plan, longest, old }: Sheet, one: HalfPiece): Told {
     const base = `${final.name}${half === null ? "" : `-${half}`}`;
     return {
       ...patchOf(laid, one, print),
-      ...(cup === null ? {} : { cup }),
+      ...(of.cup === undefined ? {} : { cup: of.cup }),
       key: `${base}-${index + 1}`,
       number: index + 1,
       count: strips.length,
