@@ -10,6 +10,7 @@ import { invariant } from "../../../src/core/result";
 import { boxPiece } from "../../support/boxPiece";
 import { cornerPiece, dartFor, type CornerOf } from "../../support/cornerPiece";
 import { planOfPieces } from "../../support/overlayPlans";
+import { turned } from "../../support/turnedPiece";
 
 const A3 = 400;
 
@@ -312,5 +313,182 @@ describe("a dart in the middle of a waist, its end 20 mm further up", () => {
     expect(drawn(only(overlayOf(own, ["back"], A3, old).patches).baseSize)[0]).toEqual(
       line("seam", [190, 200], [160, 200], [150, tip(100)], [140, 200], [110, 200]),
     );
+  });
+});
+
+const turnedPoint = ([x, y]: readonly [number, number], degrees: number) => {
+  const [cosine, sine] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+  return nearPoint([x * cosine - y * sine, x * sine + y * cosine]);
+};
+
+describe("a piece that lies at a slant", () => {
+  const upper = step(NAMES, "neck", [100, 200], 0, -10);
+  const laid = (degrees: number): Patch =>
+    only(
+      overlayOf(
+        planOfPieces({ printed: [turned(printedBand(80), degrees)], final: [turned(band(80, upper, []), degrees)] }),
+        ["back"],
+        A3,
+      ).patches,
+    );
+
+  it("has its strip along its line: at 30° it is the upright one, turned", () => {
+    const patch = laid(30);
+    expect(patch.ring).toEqual(
+      (
+        [
+          [68.5, -46],
+          [231.5, -46],
+          [231.5, 12],
+          [68.5, 12],
+        ] as const
+      ).map((at) => turnedPoint(at, 30)),
+    );
+    expect(patch.title).toEqual({
+      centre: turnedPoint([71.5 + 38, -43 + 14.5], 30),
+      width: 76,
+      height: 29,
+      turn: expect.closeTo(Math.PI / 6, 9),
+    });
+  });
+
+  it("has a strip turned by 45° at the most: at 60° by −30°, its words up the strip", () => {
+    const patch = laid(60);
+    // Turned by −30° the edge runs up the strip. Words on its right, over her line, would want 28 mm more; on its left, between
+    // the two crosses, 24.
+    expect(patch.ring).toEqual(
+      (
+        [
+          [68.5, 36],
+          [68.5, -22],
+          [231.5, -22],
+          [231.5, 36],
+        ] as const
+      ).map((at) => turnedPoint(at, 60)),
+    );
+    expect(patch.title).toEqual({
+      centre: turnedPoint([107.5 + 38, 4 + 14.5], 60),
+      width: 76,
+      height: 29,
+      turn: expect.closeTo((-120 * Math.PI) / 180, 9),
+    });
+  });
+});
+
+describe("a long dart at a slant", () => {
+  const piece = (end: number, bust = end): Piece =>
+    turned(
+      cornerPiece({
+        name: "back",
+        corners: [
+          ["centreNeck", -200, -500, "neck"],
+          ["underarm", 200, -500, "side"],
+          ["sideWaist", 200, 0, "waist"],
+          ["waistDartOuter", 10, 0, "waist", "waistDart"],
+          ["waistDartInner", -10, 0, "waist"],
+          ["centreWaist", -200, 0, "centre"],
+        ],
+        inside: { waistDartApex: [0, end], bustPoint: [0, bust] },
+        darts: [dartFor("waistDart", "waist")],
+      }),
+      45,
+    );
+  const patches = (longest: number) =>
+    overlayOf(planOfPieces({ printed: [piece(-270, -160)], final: [piece(-300)] }), ["back"], longest).patches;
+  const along = ({ ring: [a, b] }: Patch): number =>
+    a === undefined || b === undefined ? Number.NaN : Math.atan2(b.y - a.y, b.x - a.x);
+
+  it("has its strip along its inner leg", () => {
+    const patch = only(patches(A3));
+    // From (−10, 0) to (0, −300), turned by 45°, is −43.09°: no quarter of a round is taken off.
+    expect(along(patch)).toBeCloseTo(Math.atan2(-300, 10) + Math.PI / 4, 6);
+    expect(patch.ends).toEqual([turnedPoint([0, -300], 45)]);
+  });
+
+  it("is parted along its legs where it is too long, its end on the last strip alone", () => {
+    // Upright at 45° a strip of length l and width w reaches (l + w) / √2.
+    const [first, last, ...more] = patches(240);
+    expect(more).toEqual([]);
+    expect([first?.ends, last?.ends]).toEqual([[], [turnedPoint([0, -300], 45)]]);
+    expect([first, last].map((patch) => patch?.changed.map(({ kind }) => kind))).toEqual([
+      ["seam", "dartLeg", "dartLeg"],
+      ["dartLeg", "dartLeg"],
+    ]);
+  });
+});
+
+describe("what is printed beside her line", () => {
+  const BACK = 300;
+  /** Two crosses off the piece, 40 mm outside its printed side. */
+  const piece = (width: number): Piece => {
+    const plain = boxPiece("back", width, 600);
+    const at = (y: number) => ({ at: piecePoint(BACK + 40, y), level: "bust" as const });
+    return { ...plain, points: { ...plain.points, bustPoint: at(50), princessBust: at(550) } };
+  };
+  const side = (out: number): Patch => {
+    const plan = planOfPieces({ printed: [piece(BACK)], final: [piece(BACK + out)] });
+    const { patches } = overlayOf(plan, ["back"], 700);
+    expect(patches).toHaveLength(3);
+    return only(patches.filter(({ of: [of] }) => of?.kind === "seam" && of.seam === "side"));
+  };
+
+  it("is on the strip where it lies 60 mm off or nearer, of the same seam", () => {
+    // The side's strip begins 20 mm inside the new corner, on the neck: 59.99 mm off the old corner, which is the nearest of it.
+    expect(side(79.99).ring).toEqual(ringOf(BACK - 12, -12, BACK + 91.99, 612));
+    expect(side(79.99).layOn.map(({ name }) => name)).toEqual(["underarm", "sideWaist", "bustPoint", "princessBust"]);
+    // At 60.01 mm nothing is: the strip goes as far as the crosses that it is laid on by.
+    expect(side(80.01).ring).toEqual(ringOf(BACK + 28, -12, BACK + 92.01, 612));
+    expect(side(80.01).layOn.map(({ name }) => name)).toEqual(["bustPoint", "princessBust"]);
+    expect(side(80.01).baseSize).toEqual([]);
+  });
+});
+
+describe("how far off the lower printed line hers runs", () => {
+  const hipped = (waist: number, hip: number, down = 0): Piece =>
+    cornerPiece({
+      name: "back",
+      corners: [
+        ["centreNeck", 0, 0, "neck"],
+        ["underarm", 200, 0, "side"],
+        ["sideWaist", waist, 150, "side"],
+        ["sideHip", hip, 300 + down, "waist"],
+        ["centreHip", 0, 300 + down, "centre"],
+      ],
+    });
+  const amounts = (final: Piece, cutLines: readonly CutLine[]) =>
+    overlayOf(
+      planOfPieces({
+        printed: [hipped(200, 200)],
+        final: [final],
+        sizes: [[hipped(190, 188)], [hipped(212, 214)]],
+        also: { cutLines },
+      }),
+      ["back"],
+      A3,
+    ).patches.flatMap((patch) => patch.amounts.map(({ level, at, between, offset }) => [level, at.x, between, offset]));
+  const waist = cutLine("back", "waist", ["10", "12"]);
+  const hip = cutLine("back", "hip", ["12", "14"]);
+
+  it("is told at the waist and at the hip, where they are on the strip", () => {
+    expect(amounts(hipped(206, 208), [waist, hip])).toEqual([
+      ["waist", 206, ["10", "12"], 16],
+      ["hip", 208, ["12", "14"], 8],
+    ]);
+    expect(amounts(hipped(197, 193), [waist, hip])).toEqual([
+      ["waist", 197, ["10", "12"], 7],
+      ["hip", 193, ["12", "14"], -7],
+    ]);
+    // The side leaves the print 37.5 mm below the waist, so that the strip begins 17.5 mm below it.
+    expect(amounts(hipped(200, 202), [waist, hip])).toEqual([["hip", 202, ["12", "14"], 2]]);
+  });
+
+  it("is not told where hers lies more than 10 mm higher or lower, nor of a size that is not there", () => {
+    // A strip of the side and one of the waist, both with the corner.
+    expect(amounts(hipped(206, 208, 10), [hip])).toHaveLength(2);
+    expect(amounts(hipped(206, 208, 10.1), [hip])).toEqual([]);
+    expect(amounts(hipped(206, 208, -10.1), [hip])).toEqual([]);
+    expect(amounts(hipped(206, 208), [cutLine("back", "hip", ["8", "10"])])).toEqual([]);
+    const short = boxPiece("back", 210, 300);
+    expect(amounts(short, [hip])).toEqual([]);
   });
 });
