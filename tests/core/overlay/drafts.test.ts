@@ -156,19 +156,19 @@ describe("what changed of a square", () => {
 const twoDarts = (
   [first, firstUp]: readonly [number, number],
   [second, secondUp]: readonly [number, number],
-  along: { readonly upper?: SeamName; readonly out?: number } = {},
+  { out = 0, down = 0 }: { readonly out?: number; readonly down?: number } = {},
 ): Piece =>
   cornerPiece({
     name: "back",
     corners: [
-      ["centreNeck", 0, 0, along.upper ?? "neck"],
-      ["underarm", 400 + (along.out ?? 0), 0, "side"],
-      ["sideWaist", 400 + (along.out ?? 0), 300, "waist"],
-      ["waistDart2Outer", 260 + second / 2, 300, "waist", "waistDart2"],
-      ["waistDart2Inner", 260 - second / 2, 300, "waist"],
-      ["waistDartOuter", 110 + first / 2, 300, "waist", "waistDart"],
-      ["waistDartInner", 110 - first / 2, 300, "waist"],
-      ["centreWaist", 0, 300, "centre"],
+      ["centreNeck", 0, 0, "neck"],
+      ["underarm", 400 + out, 0, "side"],
+      ["sideWaist", 400 + out, 300 + down, "waist"],
+      ["waistDart2Outer", 260 + second / 2, 300 + down, "waist", "waistDart2"],
+      ["waistDart2Inner", 260 - second / 2, 300 + down, "waist"],
+      ["waistDartOuter", 110 + first / 2, 300 + down, "waist", "waistDart"],
+      ["waistDartInner", 110 - first / 2, 300 + down, "waist"],
+      ["centreWaist", 0, 300 + down, "centre"],
     ],
     inside: { waistDartApex: [110, 300 - firstUp], waistDart2Apex: [260, 300 - secondUp] },
     darts: [dartFor("waistDart", "waist"), dartFor("waistDart2", "waist")],
@@ -223,6 +223,34 @@ describe("what changed about darts", () => {
     // 0.65 mm wider: 14 mm, but the tip of its fold is 0.48 mm lower, no other line.
     expect(legOf(10.65, 60).until).toBeLessThan(15);
     expect(kinds(changesOf(twoDarts([21.3, 60], [20, 60]), printed).drafts)).toEqual([[["waistDart"], 2]]);
+  });
+
+  it("is a strip of the dart where they moved at their end too", () => {
+    expect(kinds(changesOf(twoDarts([21.6, 62], [20, 60]), printed).drafts)).toEqual([[["waistDart"], 2]]);
+  });
+
+  describe("where the waist is 2 mm lower", () => {
+    const starts = (draft: Draft | undefined) => draft?.legs.map(({ from }) => from);
+
+    it("is the waist with what moved of the legs of a dart whose end stayed; one whose end moved has its own strip", () => {
+      const { drafts } = changesOf(twoDarts([20, 90], [20, 60], { down: 2 }), printed);
+      expect(kinds(drafts)).toEqual([
+        [["seam"], 2],
+        [["waistDart"], 2],
+      ]);
+      expect(starts(drafts[0])).toEqual(["waistDart2Inner", "waistDart2Outer"]);
+      expect(starts(drafts[1])).toEqual(["waistDartInner", "waistDartOuter"]);
+    });
+
+    it("is parted with each leg on the part that has its mouth", () => {
+      const whole = only(changesOf(twoDarts([20, 60], [20, 60], { down: 2 }), printed).drafts);
+      expect(whole.legs).toHaveLength(4);
+      // From the side to the centre: the mouth at 260 mm from the centre first.
+      expect(inParts(whole, 2).map(starts)).toEqual([
+        ["waistDart2Inner", "waistDart2Outer"],
+        ["waistDartInner", "waistDartOuter"],
+      ]);
+    });
   });
 
   it("is a strip for each dart that moved, and none for the other", () => {

@@ -70,10 +70,11 @@ describe("a back of 200 by 300 mm, its side 10 mm further out", () => {
       ],
     },
   });
-  const overlay = overlayOf(plan, ["back"], A3);
-  const patch = only(overlay.patches);
+  const thePatch = (): Patch => only(overlayOf(plan, ["back"], A3).patches);
 
   it("has the one strip, for both halves, on the base size", () => {
+    const overlay = overlayOf(plan, ["back"], A3);
+    const patch = only(overlay.patches);
     expect(overlay).toMatchObject({ baseSize: { label: "12", size: 1 }, same: [], tooMuch: [] });
     expect(patch).toMatchObject({ key: "back-1", piece: "back", tissue: "back", half: null, number: 1, count: 1 });
     expect(Object.keys(patch)).not.toContain("cup");
@@ -82,20 +83,47 @@ describe("a back of 200 by 300 mm, its side 10 mm further out", () => {
   });
 
   it("has her line on it from 19.5 mm inside the old corners: 20 from where it leaves the print by half a millimetre", () => {
+    const patch = thePatch();
     expect(drawn(patch.changed)).toEqual([line("seam", [180.5, 0], [210, 0], [210, 300], [180.5, 300])]);
     expect(patch.ends).toEqual([]);
   });
 
   it("has the printed line on it as far as the paper goes, less 2 mm: 12 mm about her lines", () => {
+    const patch = thePatch();
     expect(drawn(patch.baseSize)).toEqual([line("seam", [170.5, 0], [200, 0], [200, 300], [170.5, 300])]);
   });
 
   it("has the line of the next size on it, which hers runs between, and not of those that others do", () => {
+    const patch = thePatch();
     expect(drawn(patch.neighbours)).toEqual([line("seam", [170.5, 0], [216, 0], [216, 300], [170.5, 300])]);
     expect(patch.neighbours.map(({ size, label }) => [size, label])).toEqual([[2, "14"]]);
   });
 
+  it("has those of both sides where hers runs between other ones elsewhere, each by its size, of this piece and this seam", () => {
+    const [smaller, larger] = [boxPiece("back", 184, 300), boxPiece("back", 216, 300)];
+    const front = boxPiece("front", 205, 300);
+    const both = planOfPieces({
+      printed: [printed],
+      final: [final],
+      sizes: [
+        [front, smaller],
+        [front, larger],
+      ],
+      also: { cutLines: [cutLine("back", "hip", ["10", "12"]), cutLine("back", "waist", ["12", "14"])] },
+    });
+    const patch = only(overlayOf(both, ["back"], A3).patches);
+    expect(drawn(patch.neighbours)).toEqual([
+      line("seam", [170.5, 0], [184, 0], [184, 300], [170.5, 300]),
+      line("seam", [170.5, 0], [216, 0], [216, 300], [170.5, 300]),
+    ]);
+    expect(patch.neighbours.map(({ size, label }) => [size, label])).toEqual([
+      [0, "10"],
+      [2, "14"],
+    ]);
+  });
+
   it("is laid on by the corners as printed, and says how far off the lower line hers runs there", () => {
+    const patch = thePatch();
     expect(patch.layOn).toEqual([
       { name: "underarm", at: piecePoint(200, 0) },
       { name: "sideWaist", at: piecePoint(200, 300) },
@@ -104,6 +132,7 @@ describe("a back of 200 by 300 mm, its side 10 mm further out", () => {
   });
 
   it("has its words left of the old side, for which it is 4 mm wider there", () => {
+    const patch = thePatch();
     // 3 mm from the edge, 29 wide and 2.5 clear of the old side at 200: from 168.5 on at the most. Down: from −9 in steps of 4,
     // 2.5 clear of the cross at the underarm, which reaches down to 4: at 7.
     expect(patch.title).toEqual({
@@ -212,6 +241,18 @@ describe("a band with steps of 10 mm in its edges", () => {
     expect(patch.of).toEqual([{ kind: "seam", seam: "neck", from: "centreNeck", to: "centreNeck" }]);
   });
 
+  it("has of the next size the edge alone that it is of", () => {
+    // The waist of the next size lies 5 mm below its neck, on the same paper.
+    const plan = planOfPieces({
+      printed: [printedBand(80)],
+      final: [band(80, upper, [])],
+      sizes: [[printedBand(80)], [band(5, [], [])]],
+      also: { cutLines: [cutLine("back", "waist", ["12", "14"])] },
+    });
+    const patch = only(overlayOf(plan, ["back"], A3).patches);
+    expect(drawn(patch.neighbours)).toEqual([line("seam", [70.5, 0], [229.5, 0])]);
+  });
+
   it("has two strips where they lie apart, and one for both where that is less paper", () => {
     // 163 by 58 each. At 80 mm the lower one begins at 44, past the upper one's 12.
     const apart = laid(band(80, upper, lower(80)), 80).patches;
@@ -267,11 +308,12 @@ describe("a dart in the middle of a waist, its end 20 mm further up", () => {
     final: [dartPiece(80)],
     also: { cutLines: [cutLine("back", "waist", ["12", "14"])] },
   });
-  const patch = only(overlayOf(plan, ["back"], A3).patches);
+  const thePatch = (): Patch => only(overlayOf(plan, ["back"], A3).patches);
   // The seam beside the dart, within half the dart's angle a, turned over its leg: depth / cos 2a below the end, tan a = 10 / depth.
   const tip = (end: number): number => end + (200 - end) / Math.cos(2 * Math.atan(10 / (200 - end)));
 
   it("is a strip of the dart, 20 mm of the seam on either side", () => {
+    const patch = thePatch();
     expect(patch.of).toEqual([{ kind: "dart", dart: "waistDart" }]);
     expect(drawn(patch.changed)).toEqual([
       line("seam", [180, 200], [160, 200], [150, tip(80)], [140, 200], [120, 200]),
@@ -284,6 +326,7 @@ describe("a dart in the middle of a waist, its end 20 mm further up", () => {
   });
 
   it("has the dart as printed on it, and its crosses", () => {
+    const patch = thePatch();
     expect(drawn(patch.baseSize)).toEqual([
       line("seam", [190, 200], [160, 200], [150, tip(100)], [140, 200], [110, 200]),
       line("dartLeg", [140, 200], [150, 100]),
@@ -293,6 +336,7 @@ describe("a dart in the middle of a waist, its end 20 mm further up", () => {
   });
 
   it("lies upright, 12 mm about its lines and what is printed beside them, its words beside the dart", () => {
+    const patch = thePatch();
     expect(patch.ring).toEqual(ringOf(108, 68, 192, tip(100) + 12));
     expect(patch.title).toEqual({
       centre: nearPoint([111 + 14.5, 71 + 38]),

@@ -1,9 +1,9 @@
 /** Which pieces have strips, for which half, laid on what; and why there are none: by hand, on boxes with one side further out. */
 import { describe, expect, it } from "vitest";
-import { overlayOf } from "../../../src/core/overlay/overlayOf";
+import { overlayOf, type OverlaidPlan } from "../../../src/core/overlay/overlayOf";
 import type { Overlay } from "../../../src/core/overlay/overlay";
 import type { Piece, PieceName, PointName } from "../../../src/core/pattern/piece";
-import type { CutLine, Plan, PlanHalf, PlannedAlteration } from "../../../src/core/plan/plan";
+import type { CutLine, PlannedAlteration } from "../../../src/core/plan/plan";
 import { piecePoint } from "../../../src/core/geometry/point";
 import { rigidMotion } from "../../../src/core/geometry/rigid";
 import { noSurgery } from "../../../src/core/surgery/cutAndMove";
@@ -14,9 +14,16 @@ import { planOfPieces } from "../../support/overlayPlans";
 
 const A3 = 400;
 
-/** The plan with other things on its right half. */
-const withRight = (plan: Plan, change: Partial<PlanHalf>): Plan => ({ ...plan, right: { ...plan.right, ...change } });
-const withLeft = (plan: Plan, change: Partial<PlanHalf>): Plan => ({ ...plan, left: { ...plan.left, ...change } });
+type Half = OverlaidPlan["left"];
+/** The plan with other things on one half. */
+const withRight = (plan: OverlaidPlan, change: Partial<Half>): OverlaidPlan => ({
+  ...plan,
+  right: { ...plan.right, ...change },
+});
+const withLeft = (plan: OverlaidPlan, change: Partial<Half>): OverlaidPlan => ({
+  ...plan,
+  left: { ...plan.left, ...change },
+});
 
 const told = ({ patches, same, tooMuch }: Overlay) => ({
   patches: patches.map(({ key }) => key),
@@ -24,7 +31,7 @@ const told = ({ patches, same, tooMuch }: Overlay) => ({
   tooMuch: tooMuch.map(({ piece, half, why }) => [piece, half, why]),
 });
 /** What of it is not printed, so that no strips are made: the pieces asked about, and for which half. */
-const asked = (plan: Plan, names: readonly PieceName[], old: Parameters<typeof overlayOf>[3] = null) =>
+const asked = (plan: OverlaidPlan, names: readonly PieceName[], old: Parameters<typeof overlayOf>[3] = null) =>
   told(overlayOf(plan, names, A3, old)).tooMuch.map(([piece, half]) => [piece, half]);
 const crosses = ({ patches }: Overlay) => patches.map(({ half, layOn }) => [half, ...layOn.map(({ at }) => at.x)]);
 
@@ -153,6 +160,16 @@ describe("strips laid on the pieces of another version", () => {
     });
   });
 
+  it("are laid on the piece of the same name", () => {
+    const front = boxPiece("front", 190, 300);
+    const was = planOfPieces({ printed: [], final: [front, narrow] });
+    expect(crosses(overlayOf(plan, ["back"], A3, was))).toEqual([[null, 200, 200]]);
+    // The fronts of both halves differ, which is nothing to the backs.
+    expect(crosses(overlayOf(plan, ["back"], A3, old([front, narrow], [boxPiece("front", 195, 300), narrow])))).toEqual(
+      [[null, 200, 200]],
+    );
+  });
+
   it("are for each half where the halves differ now, laid on the one piece that both had", () => {
     const now = withRight(plan, { pieces: [boxPiece("back", 212, 300)] });
     const was = planOfPieces({ printed: [], final: [narrow] });
@@ -187,9 +204,7 @@ describe("strips laid on the pieces of another version", () => {
 describe("halves with cups of their own", () => {
   const [ofB, ofD] = [boxPiece("back", 200, 300), boxPiece("back", 204, 300)];
   const plan = planOfPieces({ printed: [ofB], final: [boxPiece("back", 210, 300)] });
-  const cupOf = (label: string) => ({
-    sizing: { ...plan.sizing, cup: { ...plan.sizing.cup, label } },
-  });
+  const cupOf = (label: string) => ({ sizing: { ...plan.sizing, cup: { label } } });
   const uneven = withRight(withLeft(plan, cupOf("B")), {
     ...cupOf("D"),
     pieces: [boxPiece("back", 216, 300)],
@@ -270,7 +285,7 @@ describe("where strips are no better than the piece", () => {
         ["centreWaist", 0, height + down, "centre"],
       ],
     });
-  const overlay = (printed: Piece, final: Piece, longest = A3, also: Partial<PlanHalf> = {}) =>
+  const overlay = (printed: Piece, final: Piece, longest = A3, also: Partial<Half> = {}) =>
     overlayOf(planOfPieces({ printed: [printed], final: [final], also }), ["back"], longest);
   const whyOf = (of: Overlay) => told(of).tooMuch.map(([, , why]) => why);
 
