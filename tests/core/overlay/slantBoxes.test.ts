@@ -25,6 +25,7 @@ import type { DartName, PointName, SeamName } from "../../../src/core/pattern/pi
 import { SAME_POINT } from "../../../src/core/tolerance";
 import { radians, radiansFromDegrees } from "../../../src/core/units";
 import { anyAmount } from "../../support/amounts";
+import { cornerPiece } from "../../support/cornerPiece";
 import { darted } from "../sewn/flatPieces";
 
 const p = piecePoint;
@@ -259,6 +260,18 @@ describe("what changed of a line", () => {
     expect(changedStretches(own, [moved(6, 6)])).toHaveLength(1);
   });
 
+  it("is something where one control alone lies further off, or one end, or it is straight where it was not", () => {
+    // A cubic lies 4/9 of what one control is off its own way, at a third of it: of 2 mm 0.9.
+    const bent = (c1: number, c2: number, a = 0, b = 0) =>
+      cubicEdge({ a: p(0, a), c1: p(30, 20 + c1), c2: p(70, 20 + c2), b: p(100, b) });
+    const own: SewnLine = { ...lineOf(bent(0, 0)), length: 108 };
+    for (const printed of [bent(2, 0), bent(0, 2), bent(0, 0, -2), bent(0, 0, 0, -2), lineEdge(p(0, 0), p(100, 0))])
+      expect(changedStretches(own, [printed])).toHaveLength(1);
+    const straight = lineOf(lineEdge(p(0, 0), p(100, 0)));
+    expect(changedStretches(straight, [bent(0, 0)])).toHaveLength(1);
+    expect(changedStretches(straight, [lineEdge(p(0, 2), p(100, 0))])).toHaveLength(1);
+  });
+
   it("is run on at both ends, joined where it then meets", () => {
     expect(runOn([{ from: 50, to: 60 }], 20, 400)).toEqual([{ from: 30, to: 80 }]);
     expect(
@@ -356,9 +369,31 @@ describe("printed points to lay a strip on by", () => {
     ).toEqual(["centreNeck", "centreWaist", "sideWaist", "underarm", "waistDartInner", "waistDartOuter"]);
   });
 
+  it("are the bust point and where a princess seam passes it, too, but no corner that a cut made", () => {
+    const piece = cornerPiece({
+      corners: [
+        ["centreNeck", 0, 0, "neck"],
+        ["underarm", 100, 0, "side"],
+        ["cut1", 100, 50, "waist"],
+        ["sideWaist", 100, 100, "side"],
+        ["corner00", 100, 120, "side"],
+        ["centreWaist", 0, 100, "centre"],
+      ],
+      inside: { bustPoint: [40, 40], princessBust: [60, 40], strapAim: [20, 20] },
+    });
+    expect(printedPoints(piece).map(({ name, at }) => [name, at.x, at.y])).toEqual([
+      ["centreNeck", 0, 0],
+      ["underarm", 100, 0],
+      ["sideWaist", 100, 100],
+      ["centreWaist", 0, 100],
+      ["bustPoint", 40, 40],
+      ["princessBust", 60, 40],
+    ]);
+  });
+
   it("are told once where two are less than 3 mm apart", () => {
     const apart = (by: number) => printedPoints(darted(50 - by / 2, 50 + by / 2, 40)).length;
-    expect([apart(3.1), apart(2.9)]).toEqual([9, 8]);
+    expect([apart(3.1), apart(3), apart(2.9)]).toEqual([9, 9, 8]);
   });
 
   const at = (name: PointName, x: number, y: number) => ({ name, at: p(x, y) });

@@ -120,6 +120,9 @@ describe("a back of 200 by 300 mm, its side 10 mm further out", () => {
       [0, "10"],
       [2, "14"],
     ]);
+    // The words left of the smaller size at 184, 2.5 mm clear of it: 20 mm wider there. Down, from the edge at 0: at 3.
+    expect(patch.ring).toEqual(ringOf(148.5, -12, 222, 312));
+    expect(patch.title.centre).toEqual(nearPoint([151.5 + 14.5, 3 + 38]));
   });
 
   it("is laid on by the corners as printed, and says how far off the lower line hers runs there", () => {
@@ -254,9 +257,9 @@ describe("a band with steps of 10 mm in its edges", () => {
   });
 
   it("has two strips where they lie apart, and one for both where that is less paper", () => {
-    // 163 by 58 each. At 80 mm the lower one begins at 44, past the upper one's 12.
-    const apart = laid(band(80, upper, lower(80)), 80).patches;
-    expect(apart.map(({ ring }) => ring)).toEqual([ringOf(68.5, -46, 231.5, 12), ringOf(68.5, 44, 231.5, 102)]);
+    // 163 by 58 each. At 60 mm the lower one begins at 24, past the upper one's 12: what is between them would be bare.
+    const apart = laid(band(60, upper, lower(60)), 60).patches;
+    expect(apart.map(({ ring }) => ring)).toEqual([ringOf(68.5, -46, 231.5, 12), ringOf(68.5, 24, 231.5, 82)]);
     expect(apart.map(({ key, number, count }) => [key, number, count])).toEqual([
       ["back-1", 1, 2],
       ["back-2", 2, 2],
@@ -534,5 +537,60 @@ describe("how far off the lower printed line hers runs", () => {
     expect(amounts(hipped(206, 208), [cutLine("back", "hip", ["8", "10"])])).toEqual([]);
     const short = boxPiece("back", 210, 300);
     expect(amounts(short, [hip])).toEqual([]);
+  });
+});
+
+describe("a long side", () => {
+  const DIGITS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9] as const;
+  const SPOTS = ([2, 3, 4] as const).flatMap((tens) => DIGITS.map((digit): PointName => `corner${tens}${digit}`));
+  /** With a cross every 60 mm down its side, and no line across. */
+  const sided = (width: number, height: number): Piece => {
+    const names = SPOTS.slice(0, Math.ceil(height / 60) - 1);
+    return cornerPiece({
+      name: "back",
+      corners: [
+        ["centreNeck", 0, 0, "neck"],
+        ["underarm", width, 0, "side"],
+        ...names.map((name, index): CornerOf => [name, width, (index + 1) * 60, "side"]),
+        ["sideWaist", width, height, "waist"],
+        ["centreWaist", 0, height, "centre"],
+      ],
+      levelLines: names.map((name) => ({ level: "bust", along: { points: [name] } })),
+    });
+  };
+  const parts = (height: number) =>
+    overlayOf(planOfPieces({ printed: [sided(400, height)], final: [sided(410, height)] }), ["back"], 200);
+
+  it("is parted into eight strips at the most", () => {
+    // 59 mm of neck and waist, and the side: 1259 mm in eight are 157.4 each, 20 to lie over the others and 6 of paper at either end.
+    const { patches } = parts(1200);
+    expect(patches.map(({ number, count }) => [number, count])).toEqual([1, 2, 3, 4, 5, 6, 7, 8].map((n) => [n, 8]));
+    // 1359 mm in eight are 169.9 each: 201.9 mm of paper.
+    expect(parts(1300).tooMuch).toEqual([{ piece: "back", half: null, why: "noHold" }]);
+  });
+});
+
+describe("what is printed beside the legs of a dart", () => {
+  const piece = (at: number): Piece =>
+    cornerPiece({
+      name: "back",
+      corners: [
+        ["centreNeck", 0, 0, "neck"],
+        ["underarm", 300, 0, "side"],
+        ["sideWaist", 300, 200, "waist"],
+        ["waistDartOuter", 160, 200, "waist", "waistDart"],
+        ["waistDartInner", 140, 200, "waist"],
+        ["centreWaist", 0, 200, "centre"],
+      ],
+      inside: { waistDartApex: [at, 80], bustPoint: [130, 120] },
+      darts: [dartFor("waistDart", "waist")],
+    });
+
+  it("is on its strip as far as it lies beside the new ones", () => {
+    const plan = planOfPieces({ printed: [piece(200)], final: [piece(150)] });
+    const patch = only(overlayOf(plan, ["back"], A3).patches.filter(({ of: [of] }) => of?.kind === "dart"));
+    // From (150, 80) the foot on the leg from (140, 200) to (200, 80) is (190, 100), 44.7 mm off; that on the other leg is further.
+    expect(Math.max(...patch.ring.map(({ x }) => x))).toBeCloseTo(190 + 12, 1);
+    expect(patch.layOn.map(({ name }) => name)).toEqual(["waistDartOuter", "waistDartInner", "bustPoint"]);
   });
 });
