@@ -336,6 +336,23 @@ describe("what changed of a line", () => {
       { from: 80, to: 140 },
       { from: 350, to: 470 },
     ]);
+    // 40 mm apart they meet, each run on by 20; 41 mm apart they do not.
+    const roundStart = (from: number) =>
+      runOn(
+        [
+          { from, to: 50 },
+          { from: 360, to: 370 },
+        ],
+        20,
+        400,
+      );
+    expect(roundStart(10)).toEqual([{ from: 340, to: 470 }]);
+    expect(roundStart(11)).toEqual([
+      { from: -9, to: 70 },
+      { from: 340, to: 390 },
+    ]);
+    expect(runOn([{ from: 10, to: 370 }], 20, 400)).toEqual([{ from: -10, to: 390 }]);
+    expect(runOn([{ from: 11, to: 370 }], 20, 400)).toEqual([{ from: -9, to: 390 }]);
     // All of it but 30 mm is gone round once.
     expect(runOn([{ from: 10, to: 380 }], 20, 400)).toEqual([{ from: -10, to: 390 }]);
     expect(runOn([{ from: 10, to: 340 }], 20, 400)).toEqual([{ from: -10, to: 360 }]);
