@@ -159,7 +159,7 @@ function halfPieces({ plan, old }: Sheet, names: readonly PieceName[]): readonly
 
 /** Whether a piece of the old version was the same on both halves. */
 function wasAlike(old: Sheet["old"], name: PieceName): boolean {
-  if (old === null || old.left === old.right) return true;
+  if (old === null) return true;
   const [left, right] = [old.left, old.right].map(({ pieces }) => pieces.find((piece) => piece.name === name));
   return left === undefined || right === undefined ? left === right : isAlike(left, right);
 }

@@ -286,6 +286,9 @@ describe("a band with steps of 10 mm in its edges", () => {
     expect(patches.map(({ ring }) => ring)).toEqual([ringOf(68.5, -22, 231.5, 62), ringOf(228.5, -46, 391.5, 12)]);
     expect(patches.map(({ of }) => of.length)).toEqual([2, 1]);
     expect(patches[1]?.of).toEqual([{ kind: "seam", seam: "neck", from: "centreNeck", to: "underarm" }]);
+    // The same with the third below.
+    const below = laid(band(40, upper, [...step(MORE, "waist", [360, 260], 40, 10), ...lower(40)]), 40).patches;
+    expect(below.map(({ ring }) => ring)).toEqual([ringOf(68.5, -22, 231.5, 62), ringOf(228.5, 4, 391.5, 62)]);
     const two = laid(band(40, [...upper, ...further], []), 40).patches;
     expect(only(two).ring).toEqual(ringOf(68.5, -46, 391.5, 12));
   });

@@ -304,6 +304,19 @@ describe("where strips are no better than the piece", () => {
     // 57.5 · 324 = 18 630; 93 · 200 = 18 600, 94 · 200 = 18 800.
     expect(whyOf(at(83))).toEqual(["mostMoved"]);
     expect(whyOf(at(84))).toEqual([]);
+    // Wherever it lies.
+    const away = (piece: Piece): Piece => ({
+      ...piece,
+      points: Object.fromEntries(
+        Object.entries(piece.points).map(([name, point]) => [
+          name,
+          { ...point, at: piecePoint(point.at.x + 500, point.at.y + 700) },
+        ]),
+      ),
+    });
+    const further = (width: number) => overlay(away(boxPiece("back", width, 300)), away(out(width, 300)));
+    expect(whyOf(further(83))).toEqual(["mostMoved"]);
+    expect(whyOf(further(84))).toEqual([]);
   });
 
   /** A line across it at 120 mm, by which two short strips can be laid. */
