@@ -103,6 +103,11 @@ describe("a strip", () => {
     expect(partsInStrip(lineEdge(p(50, 30), p(50, 90)), upright)).toEqual([
       { a: near(50, 30), b: near(50, 60), curve: null },
     ]);
+    // Through a corner from outside, and along a side.
+    expect(partsInStrip(lineEdge(p(0, 30), p(20, 10)), upright)).toEqual([]);
+    expect(partsInStrip(lineEdge(p(0, 20), p(200, 20)), upright)).toEqual([
+      { a: near(10, 20), b: near(110, 20), curve: null },
+    ]);
     // A bow that goes in, out below and in again: two parts.
     const bow = cubicEdge({ a: p(20, 50), c1: p(40, 90), c2: p(80, 90), b: p(100, 50) });
     const parts = partsInStrip(bow, upright);

@@ -256,6 +256,23 @@ describe("a band with steps of 10 mm in its edges", () => {
     expect(drawn(patch.neighbours)).toEqual([line("seam", [70.5, 0], [229.5, 0])]);
   });
 
+  it("is named by the nearest points of its own edge, whatever lies nearer", () => {
+    const crossed = band(60, upper, [["sideUnderBust", 100, 60, "waist"]], {
+      levelLines: [{ level: "bust", along: { points: ["sideUnderBust"] } }],
+    });
+    // From (80.5, 0) the one on the waist is 63 mm off, that on the neck 80.5.
+    expect(only(laid(crossed, 60).patches).of).toEqual([
+      { kind: "seam", seam: "neck", from: "centreNeck", to: "centreNeck" },
+    ]);
+  });
+
+  it("has beside her line what is printed of its own edge, though another's is nearer", () => {
+    // 28 mm in: the waist is 12 mm off. 12 mm about 0 to 28, and 24 above, for words between the crosses, 2.5 mm clear of the neck.
+    const patch = only(laid(band(40, step(NAMES, "neck", [100, 200], 0, 28), []), 40).patches);
+    expect(patch.ring).toEqual(ringOf(68.5, -36, 231.5, 40));
+    expect(patch.title.centre).toEqual(nearPoint([107.5 + 38, -33 + 14.5]));
+  });
+
   it("has two strips where they lie apart, and one for both where that is less paper", () => {
     // 163 by 58 each. At 60 mm the lower one begins at 24, past the upper one's 12: what is between them would be bare.
     const apart = laid(band(60, upper, lower(60)), 60).patches;
@@ -583,17 +600,103 @@ describe("what is printed beside the legs of a dart", () => {
         ["sideWaist", 300, 200, "waist"],
         ["waistDartOuter", 160, 200, "waist", "waistDart"],
         ["waistDartInner", 140, 200, "waist"],
+        ["waistDart2Outer", 100, 200, "waist", "waistDart2"],
+        ["waistDart2Inner", 80, 200, "waist"],
         ["centreWaist", 0, 200, "centre"],
       ],
-      inside: { waistDartApex: [at, 80], bustPoint: [130, 120] },
-      darts: [dartFor("waistDart", "waist")],
+      inside: { waistDartApex: [at, 80], bustPoint: [130, 120], waistDart2Apex: [115, 95] },
+      darts: [dartFor("waistDart", "waist"), dartFor("waistDart2", "waist")],
     });
 
   it("is on its strip as far as it lies beside the new ones", () => {
     const plan = planOfPieces({ printed: [piece(200)], final: [piece(150)] });
     const patch = only(overlayOf(plan, ["back"], A3).patches.filter(({ of: [of] }) => of?.kind === "dart"));
     // From (150, 80) the foot on the leg from (140, 200) to (200, 80) is (190, 100), 44.7 mm off; that on the other leg is further.
+    // The end of the other dart, at (115, 95), is nearer, and does not count.
     expect(Math.max(...patch.ring.map(({ x }) => x))).toBeCloseTo(190 + 12, 1);
-    expect(patch.layOn.map(({ name }) => name)).toEqual(["waistDartOuter", "waistDartInner", "bustPoint"]);
+    expect(patch.layOn.map(({ name }) => name)).toEqual([
+      "waistDartOuter",
+      "waistDartInner",
+      "bustPoint",
+      "waistDart2Apex",
+    ]);
+    // And it does not end here.
+    expect(patch.ends).toEqual([piecePoint(150, 80)]);
+  });
+});
+
+describe("a dart beside a side that is 10 mm further out", () => {
+  const piece = (width: number, end: number): Piece =>
+    cornerPiece({
+      name: "back",
+      corners: [
+        ["centreNeck", 0, 0, "neck"],
+        ["underarm", width, 0, "side"],
+        ["sideWaist", width, 200, "waist"],
+        ["waistDartOuter", 270, 200, "waist", "waistDart"],
+        ["waistDartInner", 250, 200, "waist"],
+        ["centreWaist", 0, 200, "centre"],
+      ],
+      inside: { waistDartApex: [260, end] },
+      darts: [dartFor("waistDart", "waist")],
+    });
+  const tip = 100 + 100 / Math.cos(2 * Math.atan(10 / 100));
+  const patchOf = (source: "standIn" | "own"): Patch =>
+    only(
+      overlayOf(
+        planOfPieces({
+          printed: [piece(300, 100)],
+          final: [piece(310, 80)],
+          sizes: [[piece(290, 100)], [piece(316, 100)]],
+          nest: { source },
+          also: { cutLines: [cutLine("back", "waist", ["12", "14"])] },
+        }),
+        ["back"],
+        A3,
+      ).patches,
+    );
+
+  it("is on one strip with it, where that is less paper: with all that is on either", () => {
+    // 84 by 146 and 57.5 by 224 are 25 144 mm², from 218 to 322 by 226, to the fold and 12 mm beyond, are 23 504.
+    const patch = patchOf("standIn");
+    expect(patch.of.map((of) => (of.kind === "dart" ? of.dart : of.seam))).toEqual(["side", "waistDart"]);
+    expect(patch.ring).toEqual(ringOf(218, -12, 322, tip + 12));
+    expect(patch.ends).toEqual([piecePoint(260, 80)]);
+    expect(patch.changed.map(({ kind }) => kind)).toEqual(["seam", "seam", "dartLeg", "dartLeg"]);
+    expect(patch.title.centre).toEqual(nearPoint([221 + 14.5, 3 + 38]));
+    expect(drawn(patch.neighbours)).toEqual([
+      line("seam", [220, 0], [316, 0], [316, 200], [270, 200], [260, tip], [250, 200], [220, 200]),
+    ]);
+  });
+
+  it("has no fold of the dart in another size where the lines are of a file", () => {
+    expect(drawn(patchOf("own").neighbours)).toEqual([
+      line("seam", [220, 0], [316, 0], [316, 200], [270, 200]),
+      line("seam", [250, 200], [220, 200]),
+    ]);
+  });
+});
+
+describe("a strip that begins on the seam before its own", () => {
+  it("is named from where its own begins", () => {
+    // The neck rises steeply to the underarm, and goes 20 mm on; the strip begins 39.5 mm down it, nearer to the bust's end of the side.
+    const steep = (on: number): Piece => {
+      const [x, y] = [200 + (on * 200) / Math.hypot(200, 600), (-on * 600) / Math.hypot(200, 600)];
+      return cornerPiece({
+        name: "back",
+        corners: [
+          ["centreNeck", 0, 600, "neck"],
+          ["underarm", x, y, "side"],
+          ["sideBust", x, 18, "side"],
+          ["sideWaist", x, 800, "waist"],
+          ["centreWaist", 0, 800, "centre"],
+        ],
+        levelLines: [{ level: "bust", along: { points: ["sideBust"] } }],
+      });
+    };
+    const plan = planOfPieces({ printed: [steep(0)], final: [steep(20)] });
+    expect(only(overlayOf(plan, ["back"], 1000).patches).of).toEqual([
+      { kind: "seam", seam: "side", from: "underarm", to: "sideWaist" },
+    ]);
   });
 });
