@@ -663,7 +663,8 @@ describe("a dart beside a side that is 10 mm further out", () => {
     expect(patch.ring).toEqual(ringOf(218, -12, 322, tip + 12));
     expect(patch.ends).toEqual([piecePoint(260, 80)]);
     expect(patch.changed.map(({ kind }) => kind)).toEqual(["seam", "seam", "dartLeg", "dartLeg"]);
-    expect(patch.title.centre).toEqual(nearPoint([221 + 14.5, 3 + 38]));
+    // Across it, over the dart and left of the cross at (300, 0), which reaches down to 4.
+    expect(patch.title.centre).toEqual(nearPoint([221 + 38, 7 + 14.5]));
     expect(drawn(patch.neighbours)).toEqual([
       line("seam", [220, 0], [316, 0], [316, 200], [270, 200], [260, tip], [250, 200], [220, 200]),
     ]);
