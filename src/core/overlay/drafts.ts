@@ -130,7 +130,7 @@ function mouthStretch(ring: readonly SewnLine[], dart: DartName): Stretch {
   return { from: from - RUN_ON, to: to + RUN_ON };
 }
 
-/** A part within the mouth's stretch changed within the mouth alone, where the ring does not start: it is counted from there too. */
+/** Whether a part lies on a mouth's stretch: what changed of it lies within the mouth, so both are counted from one start of the ring. */
 const covers = (mouth: Stretch, part: Stretch): boolean =>
   part.from >= mouth.from - SAME_POINT && part.to <= mouth.to + SAME_POINT;
 
