@@ -65,5 +65,5 @@ export function runOn(stretches: readonly Stretch[], by: Mm, total: Mm): readonl
     joined.shift();
     last.to = first.to + total;
   }
-  return joined.map(({ from, to }) => ({ from: from - by, to: Math.min(to + by, from - by + total) }));
+  return joined.map(({ from, to }) => ({ from: from - by, to: to + by }));
 }

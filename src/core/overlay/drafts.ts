@@ -87,7 +87,7 @@ function draftsOf(
     seams: linesAlong(ring, mouthStretch(ring, dart)),
     legs: legs.flatMap(({ leg }) => (leg.dart === dart ? [leg] : [])),
   }));
-  const besides = parts.filter((part) => !own.some((dart) => covers(mouthStretch(ring, dart), part, ringLength(ring))));
+  const besides = parts.filter((part) => !own.some((dart) => covers(mouthStretch(ring, dart), part)));
   const near = legs.filter(({ leg }) => leg.dart !== null && darts.includes(leg.dart) && !own.includes(leg.dart));
   const ofSeams = besides.map((part): Draft => {
     const seams = linesAlong(ring, part);
@@ -130,10 +130,9 @@ function mouthStretch(ring: readonly SewnLine[], dart: DartName): Stretch {
   return { from: from - RUN_ON, to: to + RUN_ON };
 }
 
-const covers = (whole: Stretch, part: Stretch, total: Mm): boolean =>
-  [-total, 0, total].some(
-    (round) => part.from + round >= whole.from - SAME_POINT && part.to + round <= whole.to + SAME_POINT,
-  );
+/** Whether a part lies on a mouth's stretch: what changed of it lies within the mouth, so both are counted from one start of the ring. */
+const covers = (mouth: Stretch, part: Stretch): boolean =>
+  part.from >= mouth.from - SAME_POINT && part.to <= mouth.to + SAME_POINT;
 
 /** A strip made into several that lie over each other by `RUN_ON`: a seam along its length, a dart along its legs. */
 export function inParts({ of, seams, legs }: Draft, count: number): readonly Draft[] {

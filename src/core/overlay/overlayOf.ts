@@ -17,7 +17,7 @@ import {
   type PointName,
   type SeamName,
 } from "../pattern/piece";
-import type { CutLine, Plan, PlanGarment, PlanHalf, PlannedAlteration } from "../plan/plan";
+import type { CutLine, PlanGarment, PlanHalf, PlannedAlteration } from "../plan/plan";
 import { invariant } from "../result";
 import { outlineOf } from "../pattern/ring";
 import { LEVEL_KEPT, PLACED_ACCURACY, SAME_POINT } from "../tolerance";
@@ -63,6 +63,25 @@ const MARGINS: readonly Mm[] = [WIDE_MARGIN, CROSS_ROOM];
 /** A strip is parted into so many at the most. */
 const MOST_PARTS = 8;
 
+/** What strips are laid on: the sizes picked, and what is printed of them. */
+interface LaidOn extends Pick<PlanGarment, "nest" | "printed"> {
+  readonly sizing: { readonly baseSize: { readonly label: string }; readonly cup: { readonly label: string | null } };
+}
+
+interface OverlaidHalf extends LaidOn, Pick<PlanHalf, "pieces" | "alterations" | "cutLines"> {}
+
+/** What of a plan its strips follow from. */
+export interface OverlaidPlan extends LaidOn {
+  readonly left: OverlaidHalf;
+  readonly right: OverlaidHalf;
+}
+
+/** The pieces of another version: the very same object twice where its halves are alike. */
+interface OldPieces {
+  readonly left: Pick<PlanHalf, "pieces">;
+  readonly right: Pick<PlanHalf, "pieces">;
+}
+
 /**
  * The strips for the chosen pieces.
  *
@@ -72,10 +91,10 @@ const MOST_PARTS = 8;
  *          printed (or off the old piece) is on a strip, but for the pieces told as too much
  */
 export function overlayOf(
-  plan: Plan,
+  plan: OverlaidPlan,
   names: readonly PieceName[],
   longest: Mm,
-  old: Pick<Plan, "left" | "right"> | null = null,
+  old: OldPieces | null = null,
 ): Overlay {
   const sheet: Sheet = { plan, longest, old };
   const told = halfPieces(sheet, names).map((one): Told => stripsOf(sheet, one));
@@ -97,9 +116,9 @@ function called<Of extends OverlayPiece>(of: Of, { otherNames }: Nest): Of {
 }
 
 interface Sheet {
-  readonly plan: Plan;
+  readonly plan: OverlaidPlan;
   readonly longest: Mm;
-  readonly old: Pick<Plan, "left" | "right"> | null;
+  readonly old: OldPieces | null;
 }
 
 interface Told {
@@ -115,7 +134,7 @@ interface HalfPiece {
   readonly cutLines: readonly CutLine[];
 }
 
-const onHalf = ({ pieces, alterations, cutLines }: PlanHalf) =>
+const onHalf = ({ pieces, alterations, cutLines }: OverlaidHalf) =>
   pieces.map((final) => ({ final, alterations, cutLines }));
 
 /** The chosen pieces in the plan's order; both halves of a piece where they differ, or did. */
@@ -140,7 +159,7 @@ function halfPieces({ plan, old }: Sheet, names: readonly PieceName[]): readonly
 
 /** Whether a piece of the old version was the same on both halves. */
 function wasAlike(old: Sheet["old"], name: PieceName): boolean {
-  if (old === null || old.left === old.right) return true;
+  if (old === null) return true;
   const [left, right] = [old.left, old.right].map(({ pieces }) => pieces.find((piece) => piece.name === name));
   return left === undefined || right === undefined ? left === right : isAlike(left, right);
 }
@@ -212,7 +231,7 @@ function stripsOf({ plan, longest, old }: Sheet, one: HalfPiece): Told {
     const base = `${final.name}${half === null ? "" : `-${half}`}`;
     return {
       ...patchOf(laid, one, print),
-      ...(cup === null ? {} : { cup }),
+      ...(of.cup === undefined ? {} : { cup: of.cup }),
       key: `${base}-${index + 1}`,
       number: index + 1,
       count: strips.length,
@@ -306,7 +325,7 @@ interface Print {
 }
 
 /** The printed sizes that the wearer's own line runs between, without the base size's. */
-function neighboursOf({ nest, sizing }: PlanGarment, { final, cutLines }: HalfPiece): readonly number[] {
+function neighboursOf({ nest, sizing }: LaidOn, { final, cutLines }: HalfPiece): readonly number[] {
   const labels = cutLines
     .filter(({ piece, level }) => piece === final.name && level !== "bust")
     .flatMap(({ between }) => between);
@@ -368,11 +387,9 @@ const CROSS: Mm = 4;
 const crossCorners = (at: PiecePoint): readonly PiecePoint[] =>
   [-CROSS, CROSS].flatMap((dx) => [-CROSS, CROSS].map((dy): PiecePoint => ({ ...at, x: at.x + dx, y: at.y + dy })));
 
-/** Upright, and along the strip. */
+/** Upright, and along the strip: along its first leg where it has any, else from the start of its seams to their end. */
 function turnsOf({ seams, legs }: Draft): readonly Radians[] {
-  const chain = [...seams, ...legs];
-  const mains = seams.length > 0 && legs.length > 0 ? legs : chain;
-  const [first, last] = [mains[0], legs.length > 0 && mains === legs ? mains[0] : mains.at(-1)];
+  const [first, last] = legs.length > 0 ? [legs[0], legs[0]] : [seams[0], seams.at(-1)];
   if (first === undefined || last === undefined) return [radians(0)];
   const quarter = Math.PI / 2;
   const slant = directionOf(first.curve.a, last.curve.b);
@@ -405,10 +422,7 @@ const beside = (line: SewnLine, all: readonly SewnLine[]): readonly PiecePoint[]
 
 const sampled = (curve: EdgeCurve<"piece">): readonly PiecePoint[] => {
   const points = edgeFlatten(curve, PLACED_ACCURACY);
-  return points.flatMap((a, index) => {
-    const b = points[index + 1];
-    return b === undefined ? [] : along(a, b, SAMPLE);
-  });
+  return points.slice(1).flatMap((b, index) => along(invariant(points[index], "point"), b, SAMPLE));
 };
 
 /** All that is printed of the base size within the paper. */

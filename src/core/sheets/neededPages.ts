@@ -65,9 +65,10 @@ function joinDiagonal(
   const right = corner + 1;
   const above = corner - across;
   const below = corner + across;
-  if (has(a) && has(d) && !has(b) && !has(c)) {
+  // What it touches on either side needs a page there: where neither of the two beside is needed, those two are.
+  if (!has(b) && !has(c)) {
     if (touches(above - 1, above, left) && touches(below + 1, below, right)) needed[b] = 1;
-  } else if (has(b) && has(c) && !has(a) && !has(d)) {
+  } else if (!has(a) && !has(d)) {
     if (touches(above + 1, above, right) && touches(below - 1, below, left)) needed[a] = 1;
   }
 }

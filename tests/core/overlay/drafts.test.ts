@@ -6,8 +6,9 @@ import { changesOf, inParts, together, type Draft } from "../../../src/core/over
 import { nearestOfAll } from "../../../src/core/overlay/nearestOfAll";
 import { ringLength } from "../../../src/core/overlay/ringParts";
 import { levelLinesOf, sewnLegs, sewnRing, type SewnLine } from "../../../src/core/overlay/sewnLines";
-import type { Piece } from "../../../src/core/pattern/piece";
+import type { Piece, SeamName } from "../../../src/core/pattern/piece";
 import { invariant } from "../../../src/core/result";
+import { cornerPiece, dartFor } from "../../support/cornerPiece";
 import { darted, square } from "../sewn/flatPieces";
 
 const near = (x: number, y: number) => ({ x: expect.closeTo(x, 6), y: expect.closeTo(y, 6) });
@@ -148,6 +149,189 @@ describe("what changed of a square", () => {
       seams: [...a.seams, ...b.seams],
       legs: [...a.legs, ...b.legs],
     });
+  });
+});
+
+/** A back of 400 by 300 mm with two darts in its waist, so wide and with their ends so far up: from the middles at 110 and 260 mm. */
+const twoDarts = (
+  [first, firstUp]: readonly [number, number],
+  [second, secondUp]: readonly [number, number],
+  { out = 0, down = 0 }: { readonly out?: number; readonly down?: number } = {},
+): Piece =>
+  cornerPiece({
+    name: "back",
+    corners: [
+      ["centreNeck", 0, 0, "neck"],
+      ["underarm", 400 + out, 0, "side"],
+      ["sideWaist", 400 + out, 300 + down, "waist"],
+      ["waistDart2Outer", 260 + second / 2, 300 + down, "waist", "waistDart2"],
+      ["waistDart2Inner", 260 - second / 2, 300 + down, "waist"],
+      ["waistDartOuter", 110 + first / 2, 300 + down, "waist", "waistDart"],
+      ["waistDartInner", 110 - first / 2, 300 + down, "waist"],
+      ["centreWaist", 0, 300 + down, "centre"],
+    ],
+    inside: { waistDartApex: [110, 300 - firstUp], waistDart2Apex: [260, 300 - secondUp] },
+    darts: [dartFor("waistDart", "waist"), dartFor("waistDart2", "waist")],
+  });
+
+describe("what changed about darts", () => {
+  const printed = twoDarts([20, 60], [20, 60]);
+  const kinds = (drafts: readonly Draft[]) =>
+    drafts.map(({ of, legs }) => [of.map((one) => (one.kind === "dart" ? one.dart : "seam")), legs.length]);
+  /** The length of a leg that leaves the one as printed by so much at the mouth, and how far from the mouth it is half a millimetre off. */
+  const legOf = (half: number, up: number) => {
+    const length = Math.hypot(half, up);
+    const turn = Math.atan2(half, up) - Math.atan2(10, up);
+    return { length, until: length - 0.5 / Math.sin(turn) };
+  };
+
+  it("is on the strip of the seam where its legs moved within 25 mm of it: so much of them, and 20 mm on", () => {
+    // 0.8 mm wider at either end: the tip of its fold is 0.59 mm lower.
+    const { drafts } = changesOf(twoDarts([21.6, 60], [20, 60]), printed);
+    const { length, until } = legOf(10.8, 60);
+    expect(until).toBeGreaterThan(22);
+    expect(until).toBeLessThan(25);
+    const own = only(drafts);
+    expect(own.of).toEqual([{ kind: "seam", lines: own.seams }]);
+    expect(own.legs.map((leg) => [leg.curve.a, leg.from, leg.to])).toEqual([
+      [near(99.2, 300), "waistDartInner", null],
+      [near(120.8, 300), "waistDartOuter", null],
+    ]);
+    // Never too short, and too long by no more than to where it is 0.495 mm off.
+    const late = (0.005 / 0.5) * (length - until);
+    for (const leg of own.legs) {
+      expect(leg.length).toBeGreaterThan(until + 20);
+      expect(leg.length).toBeLessThan(until + 20 + late + 0.01);
+    }
+    expect(until + 20).toBeLessThan(length);
+  });
+
+  it("is all of its legs where they end sooner", () => {
+    const { drafts } = changesOf(twoDarts([24, 30], [20, 60]), twoDarts([20, 30], [20, 60]));
+    const { length, until } = legOf(12, 30);
+    expect(until).toBeLessThan(25);
+    expect(until + 20).toBeGreaterThan(length);
+    expect(only(drafts).legs.map((leg) => [leg.length, leg.to])).toEqual(
+      [1, 2].map(() => [expect.closeTo(length, 9), "waistDartApex"]),
+    );
+  });
+
+  it("is a strip of the dart where they moved further from the seam, or where no seam moved beside it", () => {
+    // 0.9 mm wider: half a millimetre off until 27 mm.
+    expect(legOf(10.9, 60).until).toBeGreaterThan(26);
+    expect(kinds(changesOf(twoDarts([21.8, 60], [20, 60]), printed).drafts)).toEqual([[["waistDart"], 2]]);
+    // 0.65 mm wider: 14 mm, but the tip of its fold is 0.48 mm lower, no other line.
+    expect(legOf(10.65, 60).until).toBeLessThan(15);
+    expect(kinds(changesOf(twoDarts([21.3, 60], [20, 60]), printed).drafts)).toEqual([[["waistDart"], 2]]);
+  });
+
+  it("is a strip of the dart where they moved at their end too", () => {
+    expect(kinds(changesOf(twoDarts([21.6, 62], [20, 60]), printed).drafts)).toEqual([[["waistDart"], 2]]);
+  });
+
+  describe("where the waist is 2 mm lower", () => {
+    const starts = (draft: Draft | undefined) => draft?.legs.map(({ from }) => from);
+
+    it("is the waist with what moved of the legs of a dart whose end stayed; one whose end moved has its own strip", () => {
+      const { drafts } = changesOf(twoDarts([20, 90], [20, 60], { down: 2 }), printed);
+      expect(kinds(drafts)).toEqual([
+        [["seam"], 2],
+        [["waistDart"], 2],
+      ]);
+      expect(starts(drafts[0])).toEqual(["waistDart2Inner", "waistDart2Outer"]);
+      expect(starts(drafts[1])).toEqual(["waistDartInner", "waistDartOuter"]);
+    });
+
+    it("is parted with each leg on the part that has its mouth", () => {
+      const whole = only(changesOf(twoDarts([20, 60], [20, 60], { down: 2 }), printed).drafts);
+      expect(whole.legs).toHaveLength(4);
+      // From the side to the centre: the mouth at 260 mm from the centre first.
+      expect(inParts(whole, 2).map(starts)).toEqual([
+        ["waistDart2Inner", "waistDart2Outer"],
+        ["waistDartInner", "waistDartOuter"],
+      ]);
+    });
+  });
+
+  it("is a strip for each dart that moved, and none for the other", () => {
+    expect(kinds(changesOf(twoDarts([20, 60], [20, 80]), printed).drafts)).toEqual([[["waistDart2"], 2]]);
+    expect(kinds(changesOf(twoDarts([20, 80], [20, 80]), printed).drafts)).toEqual([
+      [["waistDart"], 2],
+      [["waistDart2"], 2],
+    ]);
+    // One near its seam, one far from it: the strip of the seam is that of the one.
+    expect(kinds(changesOf(twoDarts([21.6, 60], [20, 80]), printed).drafts)).toEqual([
+      [["seam"], 2],
+      [["waistDart2"], 2],
+    ]);
+    expect(kinds(changesOf(twoDarts([20, 80], [21.6, 60]), printed).drafts)).toEqual([
+      [["seam"], 2],
+      [["waistDart"], 2],
+    ]);
+    // Both near their seams, a strip for each.
+    const both = changesOf(twoDarts([21.6, 60], [21.6, 60]), printed).drafts;
+    expect(both.map(({ legs }) => legs.map(({ dart }) => dart))).toEqual([
+      ["waistDart2", "waistDart2"],
+      ["waistDart", "waistDart"],
+    ]);
+  });
+
+  it("is the mouth and 20 mm of the seam on either side, on the strip of a dart", () => {
+    const own = only(changesOf(twoDarts([20, 60], [20, 80]), printed).drafts);
+    expect(ends(own.seams)).toEqual([near(290, 300), near(230, 300)]);
+    expect(own.seams.map(({ dart }) => dart)).toEqual([null, "waistDart2", "waistDart2", null]);
+  });
+
+  it("is a strip of the seam too where that changed beyond the mouth", () => {
+    // The fold's tip moves the seam from 20 mm before it to 20 after, all of it on the strip of the dart; the side 10 mm out does not.
+    const { drafts } = changesOf(twoDarts([20, 60], [20, 30], { out: 10 }), printed);
+    expect(kinds(drafts)).toEqual([
+      [["seam"], 0],
+      [["waistDart2"], 2],
+    ]);
+    expect(drafts[0]?.seams.map(({ seam }) => seam)).toEqual(["neck", "side", "waist"]);
+  });
+});
+
+describe("what was printed in the place of a line", () => {
+  it("is the lines of the same seam alone", () => {
+    // Neck and waist as they were, side and centre each called as the other: nothing moved, and half of 400 mm is of other seams.
+    const named = (side: SeamName, centre: SeamName): Piece =>
+      cornerPiece({
+        corners: [
+          ["centreNeck", 0, 0, "neck"],
+          ["underarm", 100, 0, side],
+          ["sideWaist", 100, 100, "waist"],
+          ["centreWaist", 0, 100, centre],
+        ],
+      });
+    expect(changesOf(named("side", "centre"), named("centre", "side")).share).toBeCloseTo(0.5, 6);
+  });
+
+  it("is the legs of the same dart alone", () => {
+    const piece = twoDarts([20, 60], [20, 60]);
+    const [first, second] = piece.darts.map(({ name, ...rest }) => ({ name, rest }));
+    if (first === undefined || second === undefined) throw new Error("no darts");
+    // The mouths keep their names, the legs are those of the other dart.
+    const swapped: Piece = {
+      ...piece,
+      darts: [
+        { ...second.rest, name: first.name },
+        { ...first.rest, name: second.name },
+      ],
+      edges: piece.edges.map((edge) => ({
+        ...edge,
+        mouthOf: edge.mouthOf === first.name ? second.name : edge.mouthOf === second.name ? first.name : null,
+      })),
+    };
+    const { share, drafts } = changesOf(swapped, piece);
+    expect(share).toBe(0);
+    expect(drafts.flatMap(({ of }) => of)).toEqual(
+      [
+        { kind: "dart", dart: "waistDart2" },
+        { kind: "dart", dart: "waistDart" },
+      ].toReversed(),
+    );
   });
 });
 

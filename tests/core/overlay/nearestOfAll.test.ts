@@ -1,41 +1,10 @@
-/** The nearest of several lines, held against looking at each of them; and how much work a heavily altered overlay is. */
+/** The nearest of several lines, held against looking at each of them. */
 import * as fc from "fast-check";
-import { beforeEach, describe, expect, it, vi } from "vitest";
-import { cubicEdge, edgeNearest, lineEdge } from "../../../src/core/geometry/edgeCurve";
+import { describe, expect, it } from "vitest";
+import { cubicEdge, edgeNearest, lineEdge, type EdgeCurve } from "../../../src/core/geometry/edgeCurve";
 import { piecePoint } from "../../../src/core/geometry/point";
 import { nearestOfAll } from "../../../src/core/overlay/nearestOfAll";
-import { overlayOf } from "../../../src/core/overlay/overlayOf";
-import { derivePlan } from "../../../src/core/plan/derivePlan";
 import { anyAmount } from "../../support/amounts";
-import { ref, testWork } from "../../support/works";
-
-const counted = vi.hoisted(() => ({ nearest: 0, titles: 0 }));
-
-vi.mock("../../../src/core/geometry/edgeCurve", async (original) => {
-  const real = await original<typeof import("../../../src/core/geometry/edgeCurve")>();
-  return {
-    ...real,
-    edgeNearest: (...of: Parameters<typeof real.edgeNearest>) => {
-      counted.nearest += 1;
-      return real.edgeNearest(...of);
-    },
-  };
-});
-vi.mock("../../../src/core/overlay/titlePlace", async (original) => {
-  const real = await original<typeof import("../../../src/core/overlay/titlePlace")>();
-  return {
-    ...real,
-    placeTitle: (...of: Parameters<typeof real.placeTitle>) => {
-      counted.titles += 1;
-      return real.placeTitle(...of);
-    },
-  };
-});
-
-beforeEach(() => {
-  counted.nearest = 0;
-  counted.titles = 0;
-});
 
 const anyPlace = fc.tuple(anyAmount(-300, 300), anyAmount(-300, 300)).map(([x, y]) => piecePoint(x, y));
 
@@ -63,36 +32,36 @@ describe("the nearest place of several lines", () => {
     expect(nearestOfAll([])(piecePoint(0, 0))).toBeNull();
   });
 
-  it("is not looked for on lines that lie further off than what was found", () => {
-    const lines = Array.from({ length: 20 }, (_, row) => lineEdge(piecePoint(0, 30 * row), piecePoint(100, 30 * row)));
-    expect(nearestOfAll(lines)(piecePoint(50, 4))?.distance).toBeCloseTo(4, 9);
-    expect(counted.nearest).toBe(1);
-  });
-});
-
-/** Strips that are tried, and lines searched, for ten strips: as it is 95 and 70 306. */
-const MOST_TITLES = 99;
-const MOST_NEAREST = 74_000;
-
-describe("the work of an overlay", () => {
-  it("grows with the strips there are, not with every two of them in every round", () => {
-    const plan = derivePlan({
-      ...testWork,
-      alterations: [
-        { kind: "dartMouth", id: "a", dart: ref("front", "waistDart"), inner: 4, outer: 3, giveBack: {} },
-        { kind: "dartMouth", id: "b", dart: ref("back", "waistDart"), inner: 3, outer: 4, giveBack: {} },
-        { kind: "fit", id: "c", fit: "armholeDepth", amount: 6 },
-        { kind: "fit", id: "d", fit: "sideSeamWaist", amount: 12 },
-        { kind: "fit", id: "e", fit: "swayBack", amount: 8 },
-        { kind: "fit", id: "f", fit: "shoulderSlope", amount: 6, half: "left" },
-        { kind: "fit", id: "g", fit: "shoulderWidth", amount: 6, half: "right" },
-      ],
+  it("is not looked for on lines whose box lies further off than what was found", () => {
+    let looked: number[] = [];
+    // A row of lines 30 mm apart that tell when they are looked at.
+    const rows = Array.from({ length: 20 }, (_, row): EdgeCurve<"piece"> => {
+      const [a, b] = [piecePoint(0, 30 * row), piecePoint(100, 30 * row)];
+      return {
+        get a() {
+          looked.push(row);
+          return a;
+        },
+        b,
+        curve: null,
+      };
     });
-    if (!plan.ok) throw new Error(plan.failure.code);
-    const names = [...new Set(plan.value.left.pieces.map(({ name }) => name))];
-    const { patches } = overlayOf(plan.value, names, 180);
-    expect(patches.length).toBeGreaterThan(9);
-    expect(counted.titles).toBeLessThan(MOST_TITLES);
-    expect(counted.nearest).toBeLessThan(MOST_NEAREST);
+    const nearest = nearestOfAll(rows);
+    const lookedAt = (x: number, y: number): readonly number[] => {
+      looked = [];
+      expect(nearest(piecePoint(x, y))?.distance).toBeCloseTo(
+        Math.hypot(Math.max(0, x - 100, -x), Math.min(y % 30, 30 - (y % 30))),
+        9,
+      );
+      return [...new Set(looked)];
+    };
+    expect(lookedAt(50, 4)).toEqual([0]);
+    // The first is 15 mm off, the second as far: neither is further.
+    expect(lookedAt(50, 15)).toEqual([0, 1]);
+    expect(lookedAt(50, 14)).toEqual([0]);
+    // 40 mm past the ends of all of them the first is √(40² + 4²) off, the second √(40² + 26²).
+    expect(lookedAt(140, 4)).toEqual([0]);
+    expect(lookedAt(-40, 4)).toEqual([0]);
+    expect(lookedAt(50, 44)).toEqual([0, 1]);
   });
 });

@@ -1,13 +1,11 @@
 /** Strips against closed forms, on a made-up piece of straight edges with one corner moved. */
-import { alike } from "../../support/halves";
 import { describe, expect, it } from "vitest";
-import { overlayOf } from "../../../src/core/overlay/overlayOf";
+import { overlayOf, type OverlaidPlan } from "../../../src/core/overlay/overlayOf";
 import type { Overlay, Patch } from "../../../src/core/overlay/overlay";
 import { piecePoint } from "../../../src/core/geometry/point";
 import type { Edge, LevelName, Piece, PointName, SeamName } from "../../../src/core/pattern/piece";
-import type { Plan } from "../../../src/core/plan/plan";
 import { invariant } from "../../../src/core/result";
-import { planOf, testWork } from "../../support/works";
+import { planOfPieces } from "../../support/overlayPlans";
 
 const A4_LONG = 277;
 const TALL = 300;
@@ -63,15 +61,7 @@ function box({ out = 0, shift = 0 }: { readonly out?: number; readonly shift?: n
   };
 }
 
-const real = planOf(testWork);
-function planWith(printed: Piece, final: Piece): Plan {
-  // Each half is laid on what is printed in its own cup.
-  const print = {
-    printed: [printed],
-    nest: { ...real.nest, source: "standIn" as const, sizes: real.nest.labels.map(() => [printed]) },
-  };
-  return { ...alike(real, { pieces: [final], cutLines: [], alterations: [], ...print }), ...print };
-}
+const planWith = (printed: Piece, final: Piece): OverlaidPlan => planOfPieces({ printed: [printed], final: [final] });
 const overlay = (final: Piece, longest = A4_LONG): Overlay => overlayOf(planWith(box({}), final), ["back"], longest);
 
 const ends = (patch: Patch) => {
@@ -160,7 +150,7 @@ describe("pieces without strips", () => {
   });
 
   it("are told as not printed where the tissue has no such piece", () => {
-    const plan = { ...planWith(box({}), box({})), printed: [] };
+    const plan = planOfPieces({ printed: [], final: [box({})] });
     expect(overlayOf(plan, ["back"], A4_LONG).tooMuch).toEqual([{ piece: "back", half: null, why: "notPrinted" }]);
   });
 
@@ -180,7 +170,7 @@ describe("pieces without strips", () => {
 describe("halves that differ", () => {
   it("have strips of their own, and one for both where they are alike", () => {
     const plan = planWith(box({}), box({ out: 4 }));
-    const right = (pieces: readonly Piece[]): Plan => ({
+    const right = (pieces: readonly Piece[]): OverlaidPlan => ({
       ...plan,
       right: { ...plan.left, pieces },
     });

@@ -25,6 +25,7 @@ import type { DartName, PointName, SeamName } from "../../../src/core/pattern/pi
 import { SAME_POINT } from "../../../src/core/tolerance";
 import { radians, radiansFromDegrees } from "../../../src/core/units";
 import { anyAmount } from "../../support/amounts";
+import { cornerPiece } from "../../support/cornerPiece";
 import { darted } from "../sewn/flatPieces";
 
 const p = piecePoint;
@@ -101,6 +102,11 @@ describe("a strip", () => {
     expect(partsInStrip(lineEdge(p(0, 10), p(200, 10)), upright)).toEqual([]);
     expect(partsInStrip(lineEdge(p(50, 30), p(50, 90)), upright)).toEqual([
       { a: near(50, 30), b: near(50, 60), curve: null },
+    ]);
+    // Through a corner from outside, and along a side.
+    expect(partsInStrip(lineEdge(p(0, 30), p(20, 10)), upright)).toEqual([]);
+    expect(partsInStrip(lineEdge(p(0, 20), p(200, 20)), upright)).toEqual([
+      { a: near(10, 20), b: near(110, 20), curve: null },
     ]);
     // A bow that goes in, out below and in again: two parts.
     const bow = cubicEdge({ a: p(20, 50), c1: p(40, 90), c2: p(80, 90), b: p(100, 50) });
@@ -259,6 +265,18 @@ describe("what changed of a line", () => {
     expect(changedStretches(own, [moved(6, 6)])).toHaveLength(1);
   });
 
+  it("is something where one control alone lies further off, or one end, or it is straight where it was not", () => {
+    // A cubic lies 4/9 of what one control is off its own way, at a third of it: of 2 mm 0.9.
+    const bent = (c1: number, c2: number, a = 0, b = 0) =>
+      cubicEdge({ a: p(0, a), c1: p(30, 20 + c1), c2: p(70, 20 + c2), b: p(100, b) });
+    const own: SewnLine = { ...lineOf(bent(0, 0)), length: 108 };
+    for (const printed of [bent(2, 0), bent(0, 2), bent(0, 0, -2), bent(0, 0, 0, -2), lineEdge(p(0, 0), p(100, 0))])
+      expect(changedStretches(own, [printed])).toHaveLength(1);
+    const straight = lineOf(lineEdge(p(0, 0), p(100, 0)));
+    expect(changedStretches(straight, [bent(0, 0)])).toHaveLength(1);
+    expect(changedStretches(straight, [lineEdge(p(0, 2), p(100, 0))])).toHaveLength(1);
+  });
+
   it("is run on at both ends, joined where it then meets", () => {
     expect(runOn([{ from: 50, to: 60 }], 20, 400)).toEqual([{ from: 30, to: 80 }]);
     expect(
@@ -323,6 +341,23 @@ describe("what changed of a line", () => {
       { from: 80, to: 140 },
       { from: 350, to: 470 },
     ]);
+    // 40 mm apart they meet, each run on by 20; 41 mm apart they do not.
+    const roundStart = (from: number) =>
+      runOn(
+        [
+          { from, to: 50 },
+          { from: 360, to: 370 },
+        ],
+        20,
+        400,
+      );
+    expect(roundStart(10)).toEqual([{ from: 340, to: 470 }]);
+    expect(roundStart(11)).toEqual([
+      { from: -9, to: 70 },
+      { from: 340, to: 390 },
+    ]);
+    expect(runOn([{ from: 10, to: 370 }], 20, 400)).toEqual([{ from: -10, to: 390 }]);
+    expect(runOn([{ from: 11, to: 370 }], 20, 400)).toEqual([{ from: -9, to: 390 }]);
     // All of it but 30 mm is gone round once.
     expect(runOn([{ from: 10, to: 380 }], 20, 400)).toEqual([{ from: -10, to: 390 }]);
     expect(runOn([{ from: 10, to: 340 }], 20, 400)).toEqual([{ from: -10, to: 360 }]);
@@ -356,9 +391,31 @@ describe("printed points to lay a strip on by", () => {
     ).toEqual(["centreNeck", "centreWaist", "sideWaist", "underarm", "waistDartInner", "waistDartOuter"]);
   });
 
+  it("are the bust point and where a princess seam passes it, too, but no corner that a cut made", () => {
+    const piece = cornerPiece({
+      corners: [
+        ["centreNeck", 0, 0, "neck"],
+        ["underarm", 100, 0, "side"],
+        ["cut1", 100, 50, "waist"],
+        ["sideWaist", 100, 100, "side"],
+        ["corner00", 100, 120, "side"],
+        ["centreWaist", 0, 100, "centre"],
+      ],
+      inside: { bustPoint: [40, 40], princessBust: [60, 40], strapAim: [20, 20] },
+    });
+    expect(printedPoints(piece).map(({ name, at }) => [name, at.x, at.y])).toEqual([
+      ["centreNeck", 0, 0],
+      ["underarm", 100, 0],
+      ["sideWaist", 100, 100],
+      ["centreWaist", 0, 100],
+      ["bustPoint", 40, 40],
+      ["princessBust", 60, 40],
+    ]);
+  });
+
   it("are told once where two are less than 3 mm apart", () => {
     const apart = (by: number) => printedPoints(darted(50 - by / 2, 50 + by / 2, 40)).length;
-    expect([apart(3.1), apart(2.9)]).toEqual([9, 8]);
+    expect([apart(3.1), apart(3), apart(2.9)]).toEqual([9, 9, 8]);
   });
 
   const at = (name: PointName, x: number, y: number) => ({ name, at: p(x, y) });

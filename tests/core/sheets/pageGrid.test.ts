@@ -97,6 +97,11 @@ describe("needed pages", () => {
     expect(needed(1, 2, [".", "#", "#"])).toEqual([".", "#"]);
     expect(needed(2, 2, ["...", "..#", "..."])).toEqual([".#", ".."]);
     expect(needed(2, 2, ["...", "...", ".#."])).toEqual(["..", "#."]);
+    // One that is there, but not beside it.
+    expect(needed(2, 2, ["..#", "#..", "..."])).toEqual(["##", ".."]);
+    expect(needed(2, 2, [".#.", "...", "#.."])).toEqual(["#.", "#."]);
+    expect(needed(2, 2, ["#..", "..#", "..."])).toEqual(["##", ".."]);
+    expect(needed(2, 2, ["#..", "...", ".#."])).toEqual(["#.", "#."]);
   });
 
   it("are one of four for the corner between them: one there anyhow, one of a strip, else the first", () => {
