@@ -265,6 +265,7 @@ export interface Plan extends PlanGarment {
   readonly right: PlanHalf;
   /** The ledger: what is made on both halves stands in it once. */
   readonly ledger: readonly PlannedAlteration[];
+  /** These two are worked out when they are read: what follows a drag reads neither. */
   readonly checks: readonly CheckResult[];
   readonly checklist: readonly ChecklistItem[];
 }
