@@ -90,8 +90,6 @@ export interface PlannedDart {
   readonly usualStop: { readonly least: Mm; readonly most: Mm } | null;
   /** What truing moved each mouth end along its leg (positive lengthens). */
   readonly truing: { readonly inner: Mm; readonly outer: Mm };
-  /** The sewn seam line inside the mouth: inner mouth end, the cap, outer mouth end. */
-  readonly cap: readonly PiecePoint[];
   /** Where shares can go. */
   readonly giveBackPlaces: readonly GiveBackPlace[];
 }
