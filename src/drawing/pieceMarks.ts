@@ -151,16 +151,16 @@ function grainOf(outline: ReturnType<typeof outlineOf>, at: (x: number, y: numbe
 }
 
 /** The stitch line all round: seams, and the cap across each dart's mouth. */
-const stitchPath = (piece: Piece, caps: ReadonlyMap<DartName, DartCap>): string =>
-  outlinePath(
-    piece.edges.flatMap((edge) => {
-      const curve = curveOf(piece, edge);
-      if (edge.mouthOf === null) return [curve];
-      const cap = invariant(caps.get(edge.mouthOf), "cap").halves.flat();
-      const isAlong = distance(invariant(cap[0], "cap").a, curve.a) < SAME_POINT;
-      return isAlong ? cap : cap.map((one) => edgeReverse(one)).toReversed();
-    }),
-  );
+function stitchPath(piece: Piece, caps: ReadonlyMap<DartName, DartCap>): string {
+  const chain = piece.edges.flatMap((edge) => {
+    const curve = curveOf(piece, edge);
+    if (edge.mouthOf === null) return [curve];
+    const cap = invariant(caps.get(edge.mouthOf), "cap").halves.flat();
+    const isAlong = distance(invariant(cap[0], "cap").a, curve.a) < SAME_POINT;
+    return isAlong ? cap : cap.map((one) => edgeReverse(one)).toReversed();
+  });
+  return `${chainPath(chain)}Z`;
+}
 
 export const polyline = (points: readonly PiecePoint[]): string => {
   const [first, ...rest] = points;

@@ -113,7 +113,7 @@ function blendingOf(sizes: readonly Piece[], at: LevelSizes): Blending {
 
 function pointBlended(blending: Blending, name: PointName): PiecePoint {
   const { level, towards } = invariant(blending.base.points[name], name);
-  return blended(blending, level, towards, (size) => pointOf(size, name));
+  return placeBlended(blending, level, towards, (size) => pointOf(size, name));
 }
 
 function curveBlended(blending: Blending, index: number): NonNullable<Edge["curve"]> {
@@ -121,13 +121,13 @@ function curveBlended(blending: Blending, index: number): NonNullable<Edge["curv
   const edge = invariant(edges[index], "edge");
   const [of1, of2] = controlsFollow(invariant(points[edge.from], edge.from), invariant(points[edge.to], edge.to));
   return {
-    c1: blended(blending, of1.level, of1.towards, (size) => invariant(size.edges[index]?.curve, "curve").c1),
-    c2: blended(blending, of2.level, of2.towards, (size) => invariant(size.edges[index]?.curve, "curve").c2),
+    c1: placeBlended(blending, of1.level, of1.towards, (size) => invariant(size.edges[index]?.curve, "curve").c1),
+    c2: placeBlended(blending, of2.level, of2.towards, (size) => invariant(size.edges[index]?.curve, "curve").c2),
   };
 }
 
 /** Where a point of the pieces comes to lie: across by what it follows, its height by the base size. */
-function blended(
+function placeBlended(
   { at, heights, between }: Blending,
   level: LevelName,
   towards: Follows["towards"],

@@ -201,12 +201,12 @@ function findLevels({ zone, other, opens, end }: Zones): readonly RoundLevel[] {
   // Bends that lie nearer together than curves are followed are one; just at the end of the opening there is always one.
   const sides = zone.way === 1 ? [...ends] : [];
   let last: Mm = -Infinity;
-  for (const bend of Float64Array.from(bends).sort()) {
+  for (const bend of Float64Array.from(bends).toSorted()) {
     if (bend - last > SOLVER_ACCURACY) sides.push(bend);
     last = bend;
   }
   const levels: RoundLevel[] = [];
-  for (const side of Float64Array.from(sides).sort()) {
+  for (const side of Float64Array.from(sides).toSorted()) {
     const level = roundAt(both, opens, side);
     if (level !== null) levels.push(level);
   }
@@ -235,9 +235,13 @@ function levelAt({ piece, outer, inner, next }: Strip, side: Mm): HalfLevel | nu
   // Beside a dart there are two of them: the tighter one counts.
   let tightest: Mm = Infinity;
   let centre: Mm = 0;
-  for (const from of placesAt(outer.s, side)) {
+  const starts = placesAt(outer.s, side);
+  for (let i = 0; i < starts.length; i += 1) {
+    const from = starts[i] ?? 0;
     const y = valueAt(outer.y, from);
-    for (const to of placesAt(inner.y, y)) {
+    const ends = placesAt(inner.y, y);
+    for (let j = 0; j < ends.length; j += 1) {
+      const to = ends[j] ?? 0;
       const s = valueAt(inner.s, to);
       const on = next === null ? null : levelAt(next, s);
       if (next !== null && on === null) continue;
