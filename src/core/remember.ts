@@ -39,13 +39,19 @@ export function remember<
     const [home] = values;
     if (typeof home !== "object" || home === null) throw new CoreBug(`remembered by ${first}, which is no object`);
     const known = answers.get(home) ?? [];
-    const found = known.find((answer) => answer.values.every((value, at) => Object.is(value, values[at])));
-    if (found !== undefined) return found.result;
+    for (const answer of known) if (areSame(answer.values, values)) return answer.result;
     // It is given what is named and nothing else: nor can what it hands on be read by another.
-    const named = { ...from };
-    for (const name of Object.keys(named)) if (!isNamed.has(name)) Reflect.deleteProperty(named, name);
+    const named = Object.keys(from).every((name) => isNamed.has(name)) ? from : { ...from };
+    if (named !== from)
+      for (const name of Object.keys(named)) if (!isNamed.has(name)) Reflect.deleteProperty(named, name);
     const result = derive(named);
     answers.set(home, [{ values, result }, ...known].slice(0, kept));
     return result;
   };
+}
+
+/** A loop of its own: it is asked for everything that is remembered, at every move of a drag. */
+function areSame(one: readonly unknown[], other: readonly unknown[]): boolean {
+  for (let at = 0; at < one.length; at += 1) if (!Object.is(one[at], other[at])) return false;
+  return true;
 }

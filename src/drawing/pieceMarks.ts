@@ -3,7 +3,7 @@ import { legsOf } from "../core/dart/bowedLegs";
 import { dartCapOf, type DartCap } from "../core/dart/dartCap";
 import { isInOutline } from "../core/geometry/outline";
 import { distance, midpoint, piecePoint, type PiecePoint } from "../core/geometry/point";
-import { edgeReverse, type EdgeCurve } from "../core/geometry/edgeCurve";
+import { edgeReverse } from "../core/geometry/edgeCurve";
 import { outlinePath, chainPath } from "../core/geometry/svgPath";
 import { pointOf, type DartName, type Piece, type PieceName } from "../core/pattern/piece";
 import { curveOf, outlineOf } from "../core/pattern/ring";
@@ -57,7 +57,10 @@ const marksOf = remember(["piece"], ({ piece }: { readonly piece: Piece }): Piec
       dart: dart.name,
       legs: dart.gathered === true ? gathersOf(inner, outer) : legsPath(piece, dart.name),
       fold: dart.gathered === true ? "" : polyline([apex, tip]),
-      cap: chainPath(halves.flat()),
+      // Of most pieces it is drawn with the stitch line alone.
+      get cap() {
+        return chainPath(halves.flat());
+      },
       apex,
       inner,
       outer,
@@ -135,33 +138,28 @@ const GRAIN_Y = [
 
 /** The grain line: upright, on the piece over its whole length. */
 function grainOf(outline: ReturnType<typeof outlineOf>, at: (x: number, y: number) => PiecePoint, bodice: boolean) {
-  const usual = bodice ? { from: at(0.13, 0.4), to: at(0.13, 0.85) } : { from: at(0.13, 0.3), to: at(0.13, 0.85) };
-  const tries = [
-    usual,
-    ...GRAIN_Y.flatMap(([top, bottom]) => GRAIN_X.map((x) => ({ from: at(x, top), to: at(x, bottom) }))),
-  ];
-  return tries.find(({ from, to }) => [from, midpoint(from, to), to].every((p) => isInOutline(outline, p))) ?? usual;
+  const isOn = ({ from, to }: PieceMarks["grain"]): boolean =>
+    [from, midpoint(from, to), to].every((p) => isInOutline(outline, p));
+  const usual = { from: at(0.13, bodice ? 0.4 : 0.3), to: at(0.13, 0.85) };
+  if (isOn(usual)) return usual;
+  for (const [top, bottom] of GRAIN_Y)
+    for (const x of GRAIN_X) {
+      const tried = { from: at(x, top), to: at(x, bottom) };
+      if (isOn(tried)) return tried;
+    }
+  return usual;
 }
 
 /** The stitch line all round: seams, and the cap across each dart's mouth. */
 function stitchPath(piece: Piece, caps: ReadonlyMap<DartName, DartCap>): string {
-  let path = "";
-  for (const edge of piece.edges) {
+  const chain = piece.edges.flatMap((edge) => {
     const curve = curveOf(piece, edge);
-    if (path === "") path = `M${written(curve.a)}`;
-    if (edge.mouthOf !== null) {
-      const cap = invariant(caps.get(edge.mouthOf), "cap").halves.flat();
-      const isAlong = distance(invariant(cap[0], "cap").a, curve.a) < SAME_POINT;
-      path += onward(isAlong ? cap : cap.map((one) => edgeReverse(one)).toReversed());
-    } else path += onward([curve]);
-  }
-  return `${path}Z`;
-}
-
-/** The move to the start of a chain is dropped, so that chains make one path. */
-function onward(chain: readonly EdgeCurve<"piece">[]): string {
-  const path = chainPath(chain);
-  return path.slice(path.search(/[LC]/));
+    if (edge.mouthOf === null) return [curve];
+    const cap = invariant(caps.get(edge.mouthOf), "cap").halves.flat();
+    const isAlong = distance(invariant(cap[0], "cap").a, curve.a) < SAME_POINT;
+    return isAlong ? cap : cap.map((one) => edgeReverse(one)).toReversed();
+  });
+  return `${chainPath(chain)}Z`;
 }
 
 export const polyline = (points: readonly PiecePoint[]): string => {

@@ -1,9 +1,11 @@
 /** The piece in small beside its jobs, to see where each amount belongs. Never a drawing to cut from. */
 import { cutLineWords, pieceDiagram, type PieceMarks } from "../drawing/index";
+import { dartCap } from "../core/dart/dartCap";
 import { liesAlongBust } from "../core/pattern/dartNames";
 import type { PieceName } from "../core/pattern/piece";
 import type { CutLine, PlannedDart, PlanHalf } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
+import { invariant } from "../core/result";
 import { SAME_LINE } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { shareWords } from "../words/blend";
@@ -138,7 +140,11 @@ export function PieceDiagram({ piece, plan, unit, width, caption }: PieceDiagram
     .filter(({ ref }) => !liesAlongBust(ref.dart))
     .map((dart): AtMouth => {
       const middle = middleOf(dart);
-      const ys = [middle.y, ...dart.cap.map(({ y }) => y)];
+      const sewn = invariant(
+        plan.fitted.find(({ name }) => name === piece),
+        "piece of the dart",
+      );
+      const ys = [middle.y, ...dartCap(sewn, dart.ref.dart).map(({ y }) => y)];
       const opensDown = dart.drawn.apex.y < middle.y;
       return {
         text: formatAmount(dart.drawn.intake, unit),

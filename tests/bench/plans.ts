@@ -17,7 +17,8 @@ const demo = invariant(demoWorks()[0], "demo work");
 function replan(work: Work): number {
   const plan = derivePlan(work);
   if (!plan.ok) throw new Error(plan.failure.code);
-  let letters = 0;
+  // Checks and checklist are made when they are read.
+  let letters = plan.value.checks.length + plan.value.checklist.length;
   for (const piece of [...plan.value.nest.sizes.flat(), ...plan.value.left.pieces])
     letters += outlinePath(outlineOf(piece)).length;
   return letters;

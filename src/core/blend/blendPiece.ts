@@ -5,6 +5,7 @@
  * curve that keeps the base size's directions at its ends. A bend between two levels takes a share of each, its controls
  * with it, so that a line of several cubics stays one smooth line too.
  */
+import { edgeLength } from "../geometry/edgeCurve";
 import { directionOf, distance, piecePoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { invariant } from "../result";
 import {
@@ -19,8 +20,9 @@ import {
   type SeamName,
 } from "../pattern/piece";
 import { placedAt, withCurve } from "../pattern/redraw";
+import { curveOf } from "../pattern/ring";
 import { DRAWN_ALIKE_DEGREES, SMOOTH_BEND } from "../tolerance";
-import { radians, radiansFromDegrees } from "../units";
+import { radians, radiansFromDegrees, type Mm } from "../units";
 
 /** What sizes a place goes with. */
 type Follows = Pick<NamedPoint, "level" | "towards">;
@@ -56,37 +58,86 @@ export function blendPiece(sizes: readonly Piece[], at: LevelSizes, only?: SeamN
   const base = invariant(sizes[0], "a nest with a size");
   const wanted =
     only === undefined ? null : new Set(base.edges.flatMap((e) => (e.seam === only ? [e.from, e.to] : [])));
-  const between = placesIn(sizes);
-  /** Where a point of the pieces comes to lie: across by what it follows, its height by the base size. */
-  const blended = ({ level, towards }: Follows, on: (piece: Piece) => PiecePoint): PiecePoint => {
-    const own = acrossAt(between.at(at[level]), on);
-    return piecePoint(
-      towards === undefined ? own : own + towards.share * (acrossAt(between.at(at[towards.level]), on) - own),
-      heightAt(between.at(at.bust), on),
-    );
-  };
+  const blending = blendingOf(sizes, at);
   const points: Partial<Record<PointName, NamedPoint>> = {};
   for (const name of pointNames(base)) {
     if (wanted !== null && !wanted.has(name)) continue;
     const point = invariant(base.points[name], name);
-    points[name] = placedAt(
-      point,
-      blended(point, (size) => pointOf(size, name)),
-    );
+    points[name] = placedAt(point, pointBlended(blending, name));
   }
-  const edges = base.edges.map((edge, index): Edge => {
-    if (edge.curve === null || (only !== undefined && edge.seam !== only)) return edge;
-    const control = (which: "c1" | "c2", follows: Follows): PiecePoint =>
-      blended(follows, (size) => invariant(size.edges[index]?.curve, "curve")[which]);
-    const [of1, of2] = controlsFollow(
-      invariant(base.points[edge.from], edge.from),
-      invariant(base.points[edge.to], edge.to),
-    );
-    return withCurve(edge, { c1: control("c1", of1), c2: control("c2", of2) });
-  });
-  const blendedPiece = { ...base, points, edges, ...turnsAt(base, between.at(at.bust)) };
+  const edges = base.edges.map((edge, index): Edge =>
+    edge.curve === null || (only !== undefined && edge.seam !== only)
+      ? edge
+      : withCurve(edge, curveBlended(blending, index)),
+  );
+  const blendedPiece = { ...base, points, edges, ...turnsAt(base, blending.heights) };
   const smooth = smoothBends(sizes, blendedPiece);
   return { ...blendedPiece, edges: only === undefined ? smooth : smooth.filter(({ seam }) => seam === only) };
+}
+
+/**
+ * How long a seam of the blended piece is, darts closed, mm. No piece is put together for it: for every plan it is asked at every
+ * size.
+ */
+export function blendedSeamLength(sizes: readonly Piece[], at: LevelSizes, seam: SeamName): Mm {
+  const blending = blendingOf(sizes, at);
+  let sum = 0;
+  for (const [index, edge] of blending.base.edges.entries()) {
+    if (edge.seam !== seam || edge.mouthOf !== null) continue;
+    // What is smoothed at its bends is smoothed as a piece.
+    if (isBend(edge.from) || isBend(edge.to)) return sewnLength(blendPiece(sizes, at, seam));
+    sum += edgeLength({
+      a: pointBlended(blending, edge.from),
+      b: pointBlended(blending, edge.to),
+      curve: edge.curve === null ? null : curveBlended(blending, index),
+    });
+  }
+  return sum;
+}
+
+const sewnLength = (piece: Piece): Mm =>
+  piece.edges.reduce((sum, edge) => (edge.mouthOf === null ? sum + edgeLength(curveOf(piece, edge)) : sum), 0);
+
+/** What is blended, and between which two sizes each level lies. */
+interface Blending {
+  readonly base: Piece;
+  readonly at: LevelSizes;
+  readonly heights: Between;
+  readonly between: (size: number) => Between;
+}
+
+function blendingOf(sizes: readonly Piece[], at: LevelSizes): Blending {
+  const between = placesIn(sizes);
+  return { base: invariant(sizes[0], "a nest with a size"), at, heights: between(at.bust), between };
+}
+
+function pointBlended(blending: Blending, name: PointName): PiecePoint {
+  const { level, towards } = invariant(blending.base.points[name], name);
+  return placeBlended(blending, level, towards, (size) => pointOf(size, name));
+}
+
+function curveBlended(blending: Blending, index: number): NonNullable<Edge["curve"]> {
+  const { edges, points } = blending.base;
+  const edge = invariant(edges[index], "edge");
+  const [of1, of2] = controlsFollow(invariant(points[edge.from], edge.from), invariant(points[edge.to], edge.to));
+  return {
+    c1: placeBlended(blending, of1.level, of1.towards, (size) => invariant(size.edges[index]?.curve, "curve").c1),
+    c2: placeBlended(blending, of2.level, of2.towards, (size) => invariant(size.edges[index]?.curve, "curve").c2),
+  };
+}
+
+/** Where a point of the pieces comes to lie: across by what it follows, its height by the base size. */
+function placeBlended(
+  { at, heights, between }: Blending,
+  level: LevelName,
+  towards: Follows["towards"],
+  on: (piece: Piece) => PiecePoint,
+): PiecePoint {
+  const own = acrossAt(between(at[level]), on);
+  return piecePoint(
+    towards === undefined ? own : own + towards.share * (acrossAt(between(at[towards.level]), on) - own),
+    heightAt(heights, on),
+  );
 }
 
 /**
@@ -181,9 +232,10 @@ interface Between {
 }
 
 /** The places of fractional sizes among the pieces; most levels have one and the same, which is looked up once. */
-function placesIn(sizes: readonly Piece[]): { readonly at: (size: number) => Between } {
-  const known = new Map<number, Between>();
-  const find = (size: number): Between => {
+function placesIn(sizes: readonly Piece[]): (size: number) => Between {
+  const known: { readonly size: number; readonly place: Between }[] = [];
+  return (size) => {
+    for (const one of known) if (one.size === size) return one.place;
     const { lower, share } = neighbours(size, sizes.length);
     const low = invariant(sizes[lower], "size");
     const place = {
@@ -191,10 +243,9 @@ function placesIn(sizes: readonly Piece[]): { readonly at: (size: number) => Bet
       high: share === 0 ? low : invariant(sizes[Math.min(lower + 1, sizes.length - 1)], "size"),
       share,
     };
-    known.set(size, place);
+    known.push({ size, place });
     return place;
   };
-  return { at: (size) => known.get(size) ?? find(size) };
 }
 
 function acrossAt({ low, high, share }: Between, on: (piece: Piece) => PiecePoint): number {

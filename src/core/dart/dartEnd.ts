@@ -6,6 +6,7 @@ import { SHORTEST_DART } from "../tolerance";
 import { radians, type Mm } from "../units";
 import { mouthMiddle } from "../pattern/ring";
 import { redrawn, withPoint } from "../pattern/redraw";
+import { linesBeside, withEndsAt } from "../pattern/linesBeside";
 import { runBeside } from "../pattern/runBeside";
 import { moveMouthEnd } from "./mouthEnd";
 import { evenLegs } from "./trueLegs";
@@ -68,12 +69,19 @@ export function aimDart(piece: Piece, name: DartName, bustPoint: PiecePoint, sto
     moves.push(at);
     if (even.half === 0) break;
   }
-  const { run, withRun } = runBeside(piece, ...mouthOf(piece, name), dart);
-  // A line of several cubics goes along round by round, a single one with its ends.
-  const isPlain = run.edges.length === 3;
-  let aimed = redrawn(run, withPoint(run.points, apex, { at: at.apex, level: "bust" }), run.edges);
-  for (const to of isPlain ? [at] : moves) aimed = moveMouthEnd(moveMouthEnd(aimed, inner, to.inner), outer, to.outer);
-  return withRun(aimed);
+  const mouth = mouthOf(piece, name);
+  const lines = linesBeside(piece, ...mouth);
+  const ended = (drawn: Piece): Piece =>
+    redrawn(drawn, withPoint(drawn.points, apex, { at: at.apex, level: "bust" }), drawn.edges);
+  // A single cubic goes along with its ends, a line of several round by round.
+  if (lines !== null) {
+    const [first, last] = mouth[0] === inner ? [at.inner, at.outer] : [at.outer, at.inner];
+    return ended(lines.withLines(withEndsAt(lines, first, last)));
+  }
+  const { run, withRun } = runBeside(piece, ...mouth, dart);
+  let aimed = run;
+  for (const to of moves) aimed = moveMouthEnd(moveMouthEnd(aimed, inner, to.inner), outer, to.outer);
+  return ended(withRun(aimed));
 }
 
 /**

@@ -6,6 +6,7 @@ import { edgeTangentAt, type EdgeCurve } from "../geometry/edgeCurve";
 import { comeNear } from "../geometry/iterate";
 import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { CoreBug, invariant } from "../result";
+import type { Lines } from "../pattern/linesBeside";
 import { dartOf, pointOf, type DartName, type Edge, type Piece, type PointName } from "../pattern/piece";
 import { redrawn, withCurve } from "../pattern/redraw";
 import { seamLength } from "../girth/seamLength";
@@ -68,14 +69,8 @@ export function trueSeamAtDart(piece: Piece, name: DartName): Piece {
   return outOf.length === 1 ? first : withEndTurned(first, outOf, "start", radians(-corner / 2));
 }
 
-/** The two lines of a seam that a dart with straight legs lies between: one ends at its mouth, the other goes on from there. */
-export interface LinesAtMouth {
-  readonly before: Line;
-  readonly after: Line;
-}
-
-/** The same truing of two lines alone; see `trueSeamAtDart`. */
-export function trueLinesAt({ before, after }: LinesAtMouth, apex: PiecePoint, asDrawn: Radians): LinesAtMouth {
+/** The same truing of the two lines alone that a dart with straight legs lies between; see `trueSeamAtDart`. */
+export function trueLinesAt({ before, after }: Lines, apex: PiecePoint, asDrawn: Radians): Lines {
   const [first, second] = [directionOf(apex, before.b), directionOf(apex, after.a)];
   const corner = cornerOver(before, after, first, second) - asDrawn;
   return {

@@ -4,7 +4,7 @@ import type { Piece } from "../pattern/piece";
 import { radians, radiansFromDegrees, type Mm } from "../units";
 import { bodiceSideAndWaist } from "./bodiceWaist";
 import type { DraftMeasures } from "./draftMeasures";
-import { controls, curved, DOWN, named, OUTWARD, straight, type Points } from "../pattern/namedEdges";
+import { controls, curved, DOWN, named, OUTWARD, straight } from "../pattern/namedEdges";
 import { lowerArmhole, upperArmhole } from "./armhole";
 import { shapingOf } from "./shaping";
 import { SHOULDER_EASE } from "../pattern/shoulderEase";
@@ -23,24 +23,17 @@ const DART_BELOW_BUST_LINE: Mm = 5;
  */
 export function draftBackBlock(m: DraftMeasures): Piece {
   const s = shapingOf(m);
-  const points: Points = {};
   const nape = piecePoint(0, 0);
   const sideNeck = piecePoint(m.neckBaseGirth / 5 - 2, -NECK_RISE);
   const tip = polar(sideNeck, SHOULDER_FALL, m.shoulderLength + SHOULDER_EASE);
   const touch = piecePoint(m.acrossBack / 2 + ACROSS_BACK_EASE, s.across);
   const underarm = piecePoint(s.backShare, s.underarm);
-  points.centreNeck = { at: nape, level: "neck" };
-  points.sideNeck = { at: sideNeck, level: "neck" };
-  points.shoulderTip = { at: tip, level: "shoulder" };
-  points.armholeTouch = { at: touch, level: "shoulder" };
-  points.centreBust = named(0, s.bustLine, "bust");
-  points.underBustCentre = named(0, s.underBustLine, "underBust");
 
   const squareToShoulder = radians(SHOULDER_FALL + DOWN);
   const neck = controls(nape, OUTWARD, sideNeck, radians(SHOULDER_FALL - Math.PI / 2), 0.6, 0.15);
   const upper = upperArmhole(tip, squareToShoulder, touch, DOWN);
   const lower = lowerArmhole(touch, DOWN, underarm);
-  const sideAndWaist = bodiceSideAndWaist(points, {
+  const sideAndWaist = bodiceSideAndWaist({
     share: s.backShare,
     side: s.side,
     underarm: s.underarm,
@@ -53,13 +46,21 @@ export function draftBackBlock(m: DraftMeasures): Piece {
   });
   return {
     name: "back",
-    points,
+    points: {
+      centreNeck: { at: nape, level: "neck" },
+      sideNeck: { at: sideNeck, level: "neck" },
+      shoulderTip: { at: tip, level: "shoulder" },
+      armholeTouch: { at: touch, level: "shoulder" },
+      centreBust: named(0, s.bustLine, "bust"),
+      underBustCentre: named(0, s.underBustLine, "underBust"),
+      ...sideAndWaist.points,
+    },
     edges: [
       curved("centreNeck", "sideNeck", "neck", neck[0], neck[1]),
       straight("sideNeck", "shoulderTip", "shoulder"),
       curved("shoulderTip", "armholeTouch", "armhole", upper[0], upper[1]),
       curved("armholeTouch", "underarm", "armhole", lower[0], lower[1]),
-      ...sideAndWaist,
+      ...sideAndWaist.edges,
       straight("centreWaist", "centreBust", "centre"),
       straight("centreBust", "centreNeck", "centre"),
     ],

@@ -3,12 +3,12 @@
  * the very length of the bodice's, and its dart is narrower than the bodice's by the same amount in every size, so that
  * the two waists still match when sizes are blended.
  */
-import { edgeLength } from "../geometry/edgeCurve";
-import { piecePoint } from "../geometry/point";
-import type { Edge, Piece } from "../pattern/piece";
-import { radians, type Mm } from "../units";
+import { cubicLength } from "../geometry/bezierLength";
+import { piecePoint, type PiecePoint } from "../geometry/point";
+import type { Piece } from "../pattern/piece";
+import { radians, type Mm, type Radians } from "../units";
 import type { DraftMeasures } from "./draftMeasures";
-import { controls, curved, DOWN, mouth, named, OUTWARD, straight, type Points } from "../pattern/namedEdges";
+import { controls, curved, DOWN, mouth, named, OUTWARD, straight } from "../pattern/namedEdges";
 import { shapingOf } from "./shaping";
 
 const HEM_BELOW_HIP: Mm = 30;
@@ -35,12 +35,12 @@ export function draftBasque(m: DraftMeasures, bodiceWaist: Mm, { side, dartLess 
   const intake = s.dart - dartLess;
   const hip = (m.hip + m.ease.hip) / 4 + (side === "front" ? FRONT_OVER_BACK : -FRONT_OVER_BACK);
   let sideX = bodiceWaist + intake;
-  let drafted = drawn(m, hip, sideX, bodiceWaist, intake, side);
+  let waist = waistSeam(m, hip, sideX, bodiceWaist, intake, side);
   for (let round = 0; round < 2; round += 1) {
-    sideX -= drafted.waist - bodiceWaist;
-    drafted = drawn(m, hip, sideX, bodiceWaist, intake, side);
+    sideX -= lengthOf(waist) - bodiceWaist;
+    waist = waistSeam(m, hip, sideX, bodiceWaist, intake, side);
   }
-  return drafted.piece;
+  return drawn(m, hip, side, waist);
 }
 
 /**
@@ -58,55 +58,85 @@ function sideRiseOf(bodiceWaist: Mm, sideX: Mm, intake: Mm, chordSlope: number, 
   );
 }
 
-function drawn(
+/** The waist seam with its dart: all that is drawn in rounds. */
+interface WaistSeam {
+  readonly centre: PiecePoint;
+  readonly inner: PiecePoint;
+  readonly outer: PiecePoint;
+  readonly sideWaist: PiecePoint;
+  readonly toInner: readonly [PiecePoint, PiecePoint];
+  readonly toSide: readonly [PiecePoint, PiecePoint];
+  readonly dartEnd: PiecePoint;
+  /** The direction in which the side seam leaves it. */
+  readonly leaving: Radians;
+}
+
+function waistSeam(
   m: DraftMeasures,
   hip: Mm,
   sideX: Mm,
   bodiceWaist: Mm,
   intake: Mm,
   side: "front" | "back",
-): { piece: Piece; waist: Mm } {
-  const points: Points = {};
+): WaistSeam {
   const dartX = DART_PLACE[side] * bodiceWaist;
   const length = DART_LENGTH[side];
   const halfAngle = Math.atan2(intake / 2, length);
   const rise = (dartX - intake / 2) * Math.tan(halfAngle / 2);
-  const sideHip = piecePoint(hip, m.waistToHip);
   const chordSlope = Math.atan2(hip - sideX, m.waistToHip);
   const leaving = radians(DOWN - SIDE_START * chordSlope);
-  const outer = piecePoint(dartX + intake / 2, -rise);
-  const waistArriving = radians(leaving - Math.PI / 2);
-  const sideRise = sideRiseOf(bodiceWaist, sideX, intake, chordSlope, side);
-  const sideWaist = piecePoint(sideX, -sideRise);
-  const inner = piecePoint(dartX - intake / 2, -rise);
   const centre = piecePoint(0, 0);
+  const inner = piecePoint(dartX - intake / 2, -rise);
+  const outer = piecePoint(dartX + intake / 2, -rise);
+  const sideWaist = piecePoint(sideX, -sideRiseOf(bodiceWaist, sideX, intake, chordSlope, side));
+  return {
+    centre,
+    inner,
+    outer,
+    sideWaist,
+    toInner: controls(centre, OUTWARD, inner, radians(OUTWARD - halfAngle)),
+    toSide: controls(outer, radians(OUTWARD + halfAngle), sideWaist, radians(leaving - Math.PI / 2)),
+    dartEnd: piecePoint(dartX, length),
+    leaving,
+  };
+}
+
+const lengthOf = ({ centre, inner, outer, sideWaist, toInner, toSide }: WaistSeam): Mm =>
+  cubicLength({ a: centre, c1: toInner[0], c2: toInner[1], b: inner }) +
+  cubicLength({ a: outer, c1: toSide[0], c2: toSide[1], b: sideWaist });
+
+function drawn(
+  m: DraftMeasures,
+  hip: Mm,
+  side: "front" | "back",
+  { centre, inner, outer, sideWaist, toInner, toSide, dartEnd, leaving }: WaistSeam,
+): Piece {
+  const sideHip = piecePoint(hip, m.waistToHip);
   const hem = m.waistToHip + HEM_BELOW_HIP;
-  points.centreWaist = { at: centre, level: "waist" };
-  points.waistDartInner = { at: inner, level: "bust" };
-  points.waistDartOuter = { at: outer, level: "bust" };
-  points.waistDartApex = named(dartX, length, "bust");
-  points.sideWaist = { at: sideWaist, level: "waist" };
-  points.sideHip = { at: sideHip, level: "hip" };
-  points.sideHem = named(hip, hem, "hip");
-  points.centreHem = named(0, hem, "hip");
-  points.centreHip = named(0, m.waistToHip, "hip");
-  const toInner = controls(centre, OUTWARD, inner, radians(OUTWARD - halfAngle));
-  const toSide = controls(outer, radians(OUTWARD + halfAngle), sideWaist, waistArriving);
   const down = controls(sideWaist, leaving, sideHip, DOWN, 0.33, 0.4);
-  const edges: Edge[] = [
-    curved("centreWaist", "waistDartInner", "waist", toInner[0], toInner[1]),
-    mouth("waistDartInner", "waistDartOuter", "waist", "waistDart"),
-    curved("waistDartOuter", "sideWaist", "waist", toSide[0], toSide[1]),
-    curved("sideWaist", "sideHip", "side", down[0], down[1]),
-    straight("sideHip", "sideHem", "side"),
-    straight("sideHem", "centreHem", "hem"),
-    straight("centreHem", "centreHip", "centre"),
-    straight("centreHip", "centreWaist", "centre"),
-  ];
-  const piece: Piece = {
+  return {
     name: side === "front" ? "frontBasque" : "backBasque",
-    points,
-    edges,
+    points: {
+      centreWaist: { at: centre, level: "waist" },
+      waistDartInner: { at: inner, level: "bust" },
+      waistDartOuter: { at: outer, level: "bust" },
+      waistDartApex: { at: dartEnd, level: "bust" },
+      sideWaist: { at: sideWaist, level: "waist" },
+      sideHip: { at: sideHip, level: "hip" },
+      sideHem: named(hip, hem, "hip"),
+      centreHem: named(0, hem, "hip"),
+      centreHip: named(0, m.waistToHip, "hip"),
+    },
+    edges: [
+      curved("centreWaist", "waistDartInner", "waist", toInner[0], toInner[1]),
+      mouth("waistDartInner", "waistDartOuter", "waist", "waistDart"),
+      curved("waistDartOuter", "sideWaist", "waist", toSide[0], toSide[1]),
+      curved("sideWaist", "sideHip", "side", down[0], down[1]),
+      straight("sideHip", "sideHem", "side"),
+      straight("sideHem", "centreHem", "hem"),
+      straight("centreHem", "centreHip", "centre"),
+      straight("centreHip", "centreWaist", "centre"),
+    ],
     darts: [
       {
         name: "waistDart",
@@ -123,8 +153,4 @@ function drawn(
     ],
     centreOnFold: side === "front",
   };
-  const waist =
-    edgeLength({ a: centre, b: inner, curve: { c1: toInner[0], c2: toInner[1] } }) +
-    edgeLength({ a: outer, b: sideWaist, curve: { c1: toSide[0], c2: toSide[1] } });
-  return { piece, waist };
 }

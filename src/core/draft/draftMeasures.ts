@@ -62,9 +62,9 @@ const slackening = (steps: number): number => SLACKENING * (1 - Math.exp(-steps 
 
 /** What a draft goes by for one bust girth (mm, at the block's own difference): the trade's proportions, body measures alone. */
 export function proportionAt(name: keyof typeof PROPORTIONS, bust: Mm): Mm {
-  const [worked, step, slack] = PROPORTIONS[name];
+  const proportion = PROPORTIONS[name];
   const steps = stepsTo(bust);
-  return worked + step * steps + slack * slackening(steps);
+  return proportion[0] + proportion[1] * steps + proportion[2] * slackening(steps);
 }
 
 /**

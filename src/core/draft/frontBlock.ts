@@ -7,7 +7,7 @@ import type { Piece } from "../pattern/piece";
 import { radians, radiansFromDegrees, type Mm } from "../units";
 import { bodiceSideAndWaist } from "./bodiceWaist";
 import type { DraftMeasures } from "./draftMeasures";
-import { controls, curved, DOWN, mouth, named, OUTWARD, straight, type Points } from "../pattern/namedEdges";
+import { controls, curved, DOWN, mouth, named, OUTWARD, straight } from "../pattern/namedEdges";
 import { lowerArmhole, upperArmhole } from "./armhole";
 import { shapingOf } from "./shaping";
 
@@ -25,7 +25,6 @@ const WAIST_DART_STOP: Mm = 20;
  */
 export function draftFrontBlock(m: DraftMeasures): Piece {
   const s = shapingOf(m);
-  const points: Points = {};
   const bustPoint = piecePoint(s.bustPointX, s.bustLine);
   const centreNeck = piecePoint(0, s.frontSideNeck.y + m.neckBaseGirth / 5 + NECK_DEPTH_EASE);
   const sideNeck = piecePoint(s.frontSideNeck.x, s.frontSideNeck.y);
@@ -36,19 +35,6 @@ export function draftFrontBlock(m: DraftMeasures): Piece {
   const closedTouch = piecePoint(m.acrossFront / 2 + ACROSS_FRONT_EASE, s.across);
   const touch = rotateAbout(closedTouch, bustPoint, m.bustDart);
   const underarm = piecePoint(s.frontShare, s.underarm);
-  points.centreNeck = { at: centreNeck, level: "neck" };
-  points.sideNeck = { at: sideNeck, level: "neck" };
-  points.shoulderDartInner = { at: dartInner, level: "shoulder" };
-  points.shoulderDartOuter = { at: dartOuter, level: "shoulder" };
-  points.shoulderDartApex = { at: bustPoint, level: "bust" };
-  points.shoulderTip = { at: tip, level: "shoulder" };
-  points.armholeTouch = { at: touch, level: "shoulder" };
-  points.bustPoint = { at: bustPoint, level: "bust" };
-  points.bustLineInner = { at: bustPoint, level: "bust" };
-  points.bustLineOuter = { at: bustPoint, level: "bust" };
-  points.centreBust = named(0, s.bustLine, "bust");
-  points.underBustCentre = named(0, s.underBustLine, "underBust");
-
   const neck = controls(centreNeck, OUTWARD, sideNeck, radians(SHOULDER_FALL - Math.PI / 2), 0.4, 0.38);
   // The dart turns what lies above the touch against what lies below it; the armhole passes midway between the two.
   const half = m.bustDart / 2;
@@ -58,7 +44,7 @@ export function draftFrontBlock(m: DraftMeasures): Piece {
     rotateAbout(closedUpper[1], bustPoint, m.bustDart),
   ];
   const lower = lowerArmhole(touch, radians(DOWN + half), underarm);
-  const sideAndWaist = bodiceSideAndWaist(points, {
+  const sideAndWaist = bodiceSideAndWaist({
     share: s.frontShare,
     side: s.side,
     underarm: s.underarm,
@@ -71,7 +57,21 @@ export function draftFrontBlock(m: DraftMeasures): Piece {
   });
   return {
     name: "front",
-    points,
+    points: {
+      centreNeck: { at: centreNeck, level: "neck" },
+      sideNeck: { at: sideNeck, level: "neck" },
+      shoulderDartInner: { at: dartInner, level: "shoulder" },
+      shoulderDartOuter: { at: dartOuter, level: "shoulder" },
+      shoulderDartApex: { at: bustPoint, level: "bust" },
+      shoulderTip: { at: tip, level: "shoulder" },
+      armholeTouch: { at: touch, level: "shoulder" },
+      bustPoint: { at: bustPoint, level: "bust" },
+      bustLineInner: { at: bustPoint, level: "bust" },
+      bustLineOuter: { at: bustPoint, level: "bust" },
+      centreBust: named(0, s.bustLine, "bust"),
+      underBustCentre: named(0, s.underBustLine, "underBust"),
+      ...sideAndWaist.points,
+    },
     edges: [
       curved("centreNeck", "sideNeck", "neck", neck[0], neck[1]),
       straight("sideNeck", "shoulderDartInner", "shoulder"),
@@ -79,7 +79,7 @@ export function draftFrontBlock(m: DraftMeasures): Piece {
       straight("shoulderDartOuter", "shoulderTip", "shoulder"),
       curved("shoulderTip", "armholeTouch", "armhole", upperAtTip, upperAtTouch),
       curved("armholeTouch", "underarm", "armhole", lower[0], lower[1]),
-      ...sideAndWaist,
+      ...sideAndWaist.edges,
       straight("centreWaist", "centreBust", "centre"),
       straight("centreBust", "centreNeck", "centre"),
     ],

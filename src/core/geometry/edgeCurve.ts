@@ -13,7 +13,7 @@ import { cubicLength, cubicLengthBetween, cubicParameterAtLength } from "./bezie
 import { cubicNearest } from "./bezierNearest";
 import { cubicIntersections } from "./bezierPair";
 import { cubicPart, cubicSplit } from "./bezierSplit";
-import { areBoundsNear, type Bounds } from "./bounds";
+import type { Bounds } from "./bounds";
 import { between, directionOf, distance, pointLike, type Frame, type Point } from "./point";
 import { segmentIntersections, segmentNearest, type Meeting, type Nearest } from "./segment";
 
@@ -131,7 +131,7 @@ export function edgeCrossingsAtX<F extends Frame>({ a, b, curve }: EdgeCurve<F>,
  * cubicIntersections for what is returned where edges touch or run along each other.
  */
 export function edgeIntersections<F extends Frame>(e1: EdgeCurve<F>, e2: EdgeCurve<NoInfer<F>>): readonly Meeting<F>[] {
-  if (!areBoundsNear(edgeHullBounds(e1), edgeHullBounds(e2), SAME_POINT)) return [];
+  if (!areHullsNear(e1, e2, SAME_POINT)) return [];
   const c1 = cubicOfEdge(e1);
   const c2 = cubicOfEdge(e2);
   if (c1 !== null && c2 !== null) return cubicIntersections(c1, c2);
@@ -168,6 +168,22 @@ export function edgeHullBounds<F extends Frame>(edge: EdgeCurve<F>): Bounds<F> {
   const cubic = cubicOfEdge(edge);
   return cubic === null ? endBounds(edge) : cubicHullBounds(cubic);
 }
+
+/** Whether the boxes of points and controls of two edges come within a margin of each other: looked at, not made. */
+const areHullsNear = <F extends Frame>(e1: EdgeCurve<F>, e2: EdgeCurve<NoInfer<F>>, margin: Mm): boolean =>
+  leastX(e1) <= mostX(e2) + margin &&
+  leastX(e2) <= mostX(e1) + margin &&
+  leastY(e1) <= mostY(e2) + margin &&
+  leastY(e2) <= mostY(e1) + margin;
+
+const leastX = <F extends Frame>({ a, b, curve }: EdgeCurve<F>): Mm =>
+  curve === null ? Math.min(a.x, b.x) : Math.min(a.x, curve.c1.x, curve.c2.x, b.x);
+const mostX = <F extends Frame>({ a, b, curve }: EdgeCurve<F>): Mm =>
+  curve === null ? Math.max(a.x, b.x) : Math.max(a.x, curve.c1.x, curve.c2.x, b.x);
+const leastY = <F extends Frame>({ a, b, curve }: EdgeCurve<F>): Mm =>
+  curve === null ? Math.min(a.y, b.y) : Math.min(a.y, curve.c1.y, curve.c2.y, b.y);
+const mostY = <F extends Frame>({ a, b, curve }: EdgeCurve<F>): Mm =>
+  curve === null ? Math.max(a.y, b.y) : Math.max(a.y, curve.c1.y, curve.c2.y, b.y);
 
 const endBounds = <F extends Frame>({ a, b }: EdgeCurve<F>): Bounds<F> => ({
   min: pointLike(a, Math.min(a.x, b.x), Math.min(a.y, b.y)),

@@ -4,7 +4,7 @@
  * to bend, so the levels given, one at each bend, hold the least of any sum of the two exactly.
  */
 import { edgeFlatten, edgeReverse } from "../geometry/edgeCurve";
-import { piecePoint } from "../geometry/point";
+import { distance, piecePoint, type PiecePoint } from "../geometry/point";
 import { pointOf, type Edge, type Piece, type PieceName, type SeamName } from "../pattern/piece";
 import { isBand, isBasque } from "../pattern/pieceGroups";
 import { pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
@@ -27,18 +27,24 @@ export interface RoundLevel {
 /** Which seam opens. */
 export type OpenSeam = "centreBack" | "side";
 
-/** A place on a seam: sewn distance from its end at the waist. */
-interface Station {
-  readonly s: Mm;
-  readonly x: Mm;
-  readonly y: Mm;
+/**
+ * The stations of a seam from its end at the waist on, with the sewn distance from there. Number by number, not place by place:
+ * they are gone through some thousand times a plan.
+ */
+interface Way {
+  readonly s: readonly Mm[];
+  readonly x: readonly Mm[];
+  readonly y: readonly Mm[];
 }
+
+/** A place on a seam: the number of the station before it, and the share of the way from there to the next. */
+type Place = number;
 
 /** A piece between two of its seams, and what is joined to the inner one. */
 interface Strip {
   readonly piece: Piece;
-  readonly outer: readonly Station[];
-  readonly inner: readonly Station[];
+  readonly outer: Way;
+  readonly inner: Way;
   readonly next: Strip | null;
 }
 
@@ -149,20 +155,23 @@ const strip = (
 });
 
 /** A seam of a piece from its end at the waist on: downwards with `way` 1, upwards with −1. */
-function stationsOf(piece: Piece, seam: SeamName, way: 1 | -1): readonly Station[] {
+function stationsOf(piece: Piece, seam: SeamName, way: 1 | -1): Way {
   const edges = inRow(piece.edges, seam);
   const [first, last] = [edges.at(0), edges.at(-1)];
-  if (first === undefined || last === undefined) return [];
+  const stations: { s: Mm[]; x: Mm[]; y: Mm[] } = { s: [], x: [], y: [] };
+  if (first === undefined || last === undefined) return stations;
   const isAgainst = (pointOf(piece, last.to).y - pointOf(piece, first.from).y) * way < 0;
-  const stations: Station[] = [];
   let s: Mm = 0;
+  let before: PiecePoint | null = null;
   for (const edge of isAgainst ? edges.toReversed() : edges) {
     const curve = curveOf(piece, edge);
-    for (const { x, y } of edgeFlatten(isAgainst ? edgeReverse(curve) : curve, OPENING_ACCURACY)) {
-      const before = stations.at(-1);
+    for (const point of edgeFlatten(isAgainst ? edgeReverse(curve) : curve, OPENING_ACCURACY)) {
       // Across the mouth of a dart nothing is sewn.
-      if (before !== undefined && edge.mouthOf === null) s += Math.hypot(x - before.x, y - before.y);
-      stations.push({ s, x, y });
+      if (before !== null && edge.mouthOf === null) s += distance(before, point);
+      before = point;
+      stations.s.push(s);
+      stations.x.push(point.x);
+      stations.y.push(point.y);
     }
   }
   return stations;
@@ -187,27 +196,38 @@ const levelsIn = remember(["zone", "other", "opens", "end"], findLevels);
 
 function findLevels({ zone, other, opens, end }: Zones): readonly RoundLevel[] {
   const both = other === zone ? [zone] : [zone, other];
-  const sides = both.flatMap(({ front, back }) => [...bendsOf(front), ...bendsOf(back)]);
+  const bends = both.flatMap(({ front, back }) => [...bendsOf(front), ...bendsOf(back)]);
   const ends = opens === "side" ? [end] : both.flatMap(({ back }) => sidesAt(back, back.inner, end));
   // Bends that lie nearer together than curves are followed are one; just at the end of the opening there is always one.
-  const places = [
-    ...(zone.way === 1 ? ends : []),
-    ...sides.toSorted((a, b) => a - b).filter((at, i, all) => i === 0 || at - (all[i - 1] ?? at) > SOLVER_ACCURACY),
-  ].toSorted((a, b) => a - b);
-  return places.flatMap((side): RoundLevel[] => {
-    let girth: Mm = 0;
-    const belows: Mm[] = [];
-    for (const half of both) {
-      const [front, back] = [levelAt(half.front, side), levelAt(half.back, side)];
-      if (front === null || back === null) return [];
-      const { base, way } = half;
-      girth += (2 / both.length) * (front.width + back.width);
-      belows.push(way * (opens === "side" ? base.side + side : base.centreBack + back.centre));
-    }
-    // A centre back is sewn of both halves; a side opens on one of them, and nobody says which: the lower one lets less through.
-    const below = opens === "side" ? Math.max(...belows) : sum(belows) / belows.length;
-    return [{ girth, below, seam: null }];
-  });
+  const sides = zone.way === 1 ? [...ends] : [];
+  let last: Mm = -Infinity;
+  for (const bend of Float64Array.from(bends).toSorted()) {
+    if (bend - last > SOLVER_ACCURACY) sides.push(bend);
+    last = bend;
+  }
+  const levels: RoundLevel[] = [];
+  for (const side of Float64Array.from(sides).toSorted()) {
+    const level = roundAt(both, opens, side);
+    if (level !== null) levels.push(level);
+  }
+  return levels;
+}
+
+/** The level round a zone, or the zone of each half, that meets the side seam at a sewn distance. */
+function roundAt(both: readonly Zone[], opens: OpenSeam, side: Mm): RoundLevel | null {
+  let girth: Mm = 0;
+  let lowest: Mm = -Infinity;
+  let sumOfBelows: Mm = 0;
+  for (const { front, back, base, way } of both) {
+    const [inFront, behind] = [levelAt(front, side), levelAt(back, side)];
+    if (inFront === null || behind === null) return null;
+    girth += (2 / both.length) * (inFront.width + behind.width);
+    const below = way * (opens === "side" ? base.side + side : base.centreBack + behind.centre);
+    lowest = Math.max(lowest, below);
+    sumOfBelows += below;
+  }
+  // A centre back is sewn of both halves; a side opens on one of them, and nobody says which: the lower one lets less through.
+  return { girth, below: opens === "side" ? lowest : sumOfBelows / both.length, seam: null };
 }
 
 /** The level that meets the outer seam at a sewn distance; null where it does not run from seam to seam. */
@@ -215,15 +235,21 @@ function levelAt({ piece, outer, inner, next }: Strip, side: Mm): HalfLevel | nu
   // Beside a dart there are two of them: the tighter one counts.
   let tightest: Mm = Infinity;
   let centre: Mm = 0;
-  for (const from of heightsAt(outer, side)) {
-    for (const to of crossingsAt(inner, from.y)) {
-      const on = next === null ? null : levelAt(next, to.s);
+  const starts = placesAt(outer.s, side);
+  for (let i = 0; i < starts.length; i += 1) {
+    const from = starts[i] ?? 0;
+    const y = valueAt(outer.y, from);
+    const ends = placesAt(inner.y, y);
+    for (let j = 0; j < ends.length; j += 1) {
+      const to = ends[j] ?? 0;
+      const s = valueAt(inner.s, to);
+      const on = next === null ? null : levelAt(next, s);
       if (next !== null && on === null) continue;
-      const own = clothBetween(piece, piecePoint(to.x, from.y), piecePoint(from.x, from.y));
+      const own = clothBetween(piece, piecePoint(valueAt(inner.x, to), y), piecePoint(valueAt(outer.x, from), y));
       const width = own + (on?.width ?? 0);
       if (width >= tightest) continue;
       tightest = width;
-      centre = on?.centre ?? to.s;
+      centre = on?.centre ?? s;
     }
   }
   return tightest === Infinity ? null : { width: tightest, centre };
@@ -231,51 +257,57 @@ function levelAt({ piece, outer, inner, next }: Strip, side: Mm): HalfLevel | nu
 
 /** Where along the outer seam a level meets a corner of anything that it crosses. */
 function bendsOf({ piece, outer, inner, next }: Strip): readonly Mm[] {
-  const heights = [
-    ...outer.map(({ y }) => y),
-    ...inner.map(({ y }) => y),
-    ...piece.darts.flatMap((dart) => [dart.apex, dart.inner, dart.outer].map((name) => pointOf(piece, name).y)),
-    ...(next === null ? [] : bendsOf(next).flatMap((s) => heightsAt(inner, s).map(({ y }) => y))),
-  ];
+  const heights = new Set([...outer.y, ...inner.y]);
+  for (const dart of piece.darts)
+    for (const name of [dart.apex, dart.inner, dart.outer]) heights.add(pointOf(piece, name).y);
+  if (next !== null) for (const s of bendsOf(next)) for (const y of valuesAt(inner.s, s, inner.y)) heights.add(y);
   const sides: Mm[] = [];
-  for (const y of new Set(heights)) for (const { s } of crossingsAt(outer, y)) sides.push(s);
+  for (const y of heights) sides.push(...valuesAt(outer.y, y, outer.s));
   return sides;
 }
 
 /** Where along the outer seam the level runs that meets the inner one at a sewn distance. */
-const sidesAt = ({ outer }: Strip, inner: readonly Station[], s: Mm): readonly Mm[] =>
-  heightsAt(inner, s).flatMap(({ y }) => crossingsAt(outer, y).map((at) => at.s));
+const sidesAt = ({ outer }: Strip, inner: Way, s: Mm): readonly Mm[] =>
+  valuesAt(inner.s, s, inner.y).flatMap((y) => valuesAt(outer.y, y, outer.s));
 
-const heightsAt = (way: readonly Station[], s: Mm): readonly Station[] => placesAt(way, "s", s);
-const crossingsAt = (way: readonly Station[], y: Mm): readonly Station[] => placesAt(way, "y", y);
+/** What one number of a seam's stations is where another has a value. */
+const valuesAt = (by: readonly Mm[], value: Mm, of: readonly Mm[]): readonly Mm[] =>
+  placesAt(by, value).map((place) => valueAt(of, place));
 
-function placesAt(way: readonly Station[], by: "s" | "y", value: Mm): readonly Station[] {
-  const places: Station[] = [];
-  let from: Station | null = null;
-  // Asked some hundred times a plan: what most stretches come to is two comparisons, and nothing is made for them.
-  for (const to of way) {
-    if (from !== null) {
-      const start = from[by];
-      const end = to[by];
-      const least = Math.min(start, end);
-      const most = Math.max(start, end);
-      if (value >= least - SOLVER_ACCURACY && value <= most + SOLVER_ACCURACY) {
-        const whole = most - least;
-        const into = start < end ? value - start : start - value;
-        // Along the mouth of a dart, or a level stretch: both ends.
-        if (whole <= SOLVER_ACCURACY) places.push(from, to);
-        else places.push(between(from, to, Math.min(1, Math.max(0, into / whole))));
-      }
+const NOWHERE: readonly Place[] = [];
+
+/** Where a number of a seam's stations has a value: in order, and a station where two stretches meet once. */
+function placesAt(numbers: readonly Mm[], value: Mm): readonly Place[] {
+  // Nearly always it is one place, and what most stretches come to is two comparisons: nothing is made for them.
+  let places = NOWHERE;
+  let last: Place = -1;
+  for (let at = 1; at < numbers.length; at += 1) {
+    const start = numbers[at - 1] ?? 0;
+    const end = numbers[at] ?? 0;
+    const least = start < end ? start : end;
+    const most = start < end ? end : start;
+    if (value < least - SOLVER_ACCURACY || value > most + SOLVER_ACCURACY) continue;
+    const whole = most - least;
+    const isLevel = whole <= SOLVER_ACCURACY;
+    const into = isLevel ? 0 : (start < end ? value - start : start - value) / whole;
+    const place = at - 1 + (into < 0 ? 0 : into > 1 ? 1 : into);
+    if (place > last) {
+      places = last < 0 ? [place] : [...places, place];
+      last = place;
     }
-    from = to;
+    // Along the mouth of a dart, or a level stretch: both ends.
+    if (isLevel && at > last) {
+      places = [...places, at];
+      last = at;
+    }
   }
   return places;
 }
 
-const between = (from: Station, to: Station, share: number): Station => ({
-  s: from.s + share * (to.s - from.s),
-  x: from.x + share * (to.x - from.x),
-  y: from.y + share * (to.y - from.y),
-});
+function valueAt(numbers: readonly Mm[], place: Place): Mm {
+  const station = Math.floor(place);
+  const value = numbers[station] ?? 0;
+  return place === station ? value : value + (place - station) * ((numbers[station + 1] ?? 0) - value);
+}
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);

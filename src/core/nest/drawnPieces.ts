@@ -2,7 +2,7 @@
  * Pieces that lie before us as they are printed, her own or a stand-in brought to them: blended as they are, opened to the bust
  * point where the bust is altered, and their darts then ended as hers are. What is not altered is not redrawn.
  */
-import { blendPiece, levelSizes, type LevelSizes } from "../blend/blendPiece";
+import { blendedSeamLength, blendPiece, levelSizes, type LevelSizes } from "../blend/blendPiece";
 import type { SizeChart } from "../chart/sizeChart";
 import { drawnStop } from "../dart/dartEnd";
 import { readDartEnd, type DartEndReading } from "../dart/dartEndReading";
@@ -94,15 +94,14 @@ const finishedWaist = remember(
 function finishedAt(nest: Nest, level: "bust" | "waist" | "hip", at: LevelSizes): Mm {
   let sum: Mm = 0;
   const isPrinted = isOneSize(at);
-  const pieceAt = (sizes: readonly Piece[], seam?: SeamName): Piece =>
-    isPrinted ? invariant(sizes[at.bust], "size") : blendPiece(sizes, at, seam);
+  const pieceAt = (sizes: readonly Piece[]): Piece =>
+    isPrinted ? invariant(sizes[at.bust], "size") : blendPiece(sizes, at);
+  const seamAt = (sizes: readonly Piece[], seam: SeamName): Mm =>
+    isPrinted ? seamLength(pieceAt(sizes), seam) : blendedSeamLength(sizes, at, seam);
   for (const [name, sizes] of inOneCup({ nest })) {
     const line = sizes[0]?.levelLines.find((one) => one.level === level);
     if (line === undefined || (level === "waist" && isBasque(name))) continue;
-    sum +=
-      "seam" in line.along
-        ? seamLength(pieceAt(sizes, line.along.seam), line.along.seam)
-        : (levelWidth(pieceAt(sizes), level) ?? 0);
+    sum += "seam" in line.along ? seamAt(sizes, line.along.seam) : (levelWidth(pieceAt(sizes), level) ?? 0);
   }
   return 2 * sum;
 }

@@ -1,5 +1,5 @@
 /** The pieces that stand in for the pattern's own: drafted from its chart, and made up in its style. */
-import { blendPiece, levelSizes, type LevelSizes } from "../blend/blendPiece";
+import { blendedSeamLength, blendPiece, levelSizes, type LevelSizes } from "../blend/blendPiece";
 import type { Pattern } from "../decisions/pattern";
 import { easeOfRow } from "../draft/draftMeasures";
 
@@ -69,12 +69,7 @@ export function standInPieces(pattern: Pattern): PatternPieces {
 /** Whole finished waist at a fractional size, the base size's darts kept; mm. */
 function finishedWaistAt(blocks: Blocks, baseSize: number, size: number): Mm {
   const at = levelSizes(baseSize, size, baseSize);
-  return 2 * (blendedWaist(blocks.front, at) + blendedWaist(blocks.back, at));
-}
-
-/** Blends the waist seam alone: that is all the finished waist needs. */
-function blendedWaist(sizes: readonly Piece[], at: LevelSizes): Mm {
-  return seamLength(blendPiece(sizes, at, "waist"), "waist");
+  return 2 * (blendedSeamLength(blocks.front, at, "waist") + blendedSeamLength(blocks.back, at, "waist"));
 }
 
 function finishedHips({ frontBasque, backBasque }: Blocks): readonly Mm[] | null {

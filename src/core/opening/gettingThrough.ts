@@ -9,6 +9,7 @@ import { seamLength, seamLengthDownTo } from "../girth/seamLength";
 import type { Piece } from "../pattern/piece";
 import { isBasque } from "../pattern/pieceGroups";
 import { piecesOf, type PieceSet } from "../pattern/pieceSet";
+import { invariant } from "../result";
 import { SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 import type { WayIn } from "./gettingIn";
@@ -194,7 +195,8 @@ function leastEndOfOpen(passages: readonly Passage[]): Mm {
     }
     lacking.sort((a, b) => a.below - b.below);
     let least: Mm = -Infinity;
-    for (const [at, { below, free, lack }] of lacking.entries()) {
+    for (let at = 0; at < lacking.length; at += 1) {
+      const { below, free, lack } = invariant(lacking[at], "level");
       if (lack > 0) least = Math.max(least, below + lack / 2 - free);
       // Between a level that lacks and one that does not, the opening goes down to where nothing is lacking any more.
       const next = lacking[at + 1];

@@ -6,6 +6,7 @@ import type { Decided } from "../decisions/decided";
 import type { PatternPieces } from "../nest/patternPieces";
 import type { PieceName } from "../pattern/piece";
 import { isSamePiece, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
+import { remember } from "../remember";
 import { invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
 import { makeOnHalves, type AlterationsMade } from "./makeAlterations";
@@ -25,7 +26,7 @@ import { onNeckline, withNecklines } from "./withNecklines";
  * The whole plan that follows from a work. Pure: the same work gives the same plan.
  *
  * Sizes are picked and pieces cut by them; the wearer's alterations are made on both halves; what came of it is measured;
- * each half is told for itself; and both are held against the checks and put in the order of work.
+ * each half is told for itself; and both are held against the checks and put in the order of work, when that is asked.
  */
 export function derivePlan(work: Decided): Result<Plan, PlanFailure> {
   const pieces = soundPieces(work.pattern);
@@ -43,22 +44,44 @@ export function planOn(pieces: PatternPieces, work: Decided): Result<Plan, PlanF
     onNeckline(planHalf(work, picked, garment, made[half], half), necklines[half]);
   const ownLeft = halfOf("left");
   const [left, right] = namedApart(ownLeft, made.right === made.left ? ownLeft : halfOf("right"));
-  const ofLeft = setOf(left.pieces);
-  const halves = [ofLeft, right === left ? ofLeft : setOf(right.pieces)] as const;
-  const checksOf = (half: PlanHalf): readonly CheckResult[] => checksOn(work, picked, halves, half);
-  const twice = unlike(left, right);
+  const told: Told = { work, picked, left, right };
   return ok({
     ...garment,
     left,
     right,
     ledger: ledgerOfHalves(work, left, right),
-    checks: checksOfHalves(checksOf(left), right === left ? null : checksOf(right)),
-    checklist: workOfHalves(
-      jobsOn(picked.halves.left, left, twice),
-      right === left ? null : jobsOn(picked.halves.right, right, twice),
-    ),
+    // Nobody reads them in the middle of a drag, nor of a plan that is only tried: made when they are read.
+    get checks() {
+      return checksOf({ told });
+    },
+    get checklist() {
+      return checklistOf({ told });
+    },
   });
 }
+
+/** What is told of a plan is told of its halves as they were made for a work. */
+interface Told {
+  readonly work: Decided;
+  readonly picked: Picked;
+  readonly left: PlanHalf;
+  readonly right: PlanHalf;
+}
+
+const checksOf = remember(["told"], ({ told: { work, picked, left, right } }: { readonly told: Told }) => {
+  const ofLeft = setOf(left.pieces);
+  const halves = [ofLeft, right === left ? ofLeft : setOf(right.pieces)] as const;
+  const of = (half: PlanHalf): readonly CheckResult[] => checksOn(work, picked, halves, half);
+  return checksOfHalves(of(left), right === left ? null : of(right));
+});
+
+const checklistOf = remember(["told"], ({ told: { picked, left, right } }: { readonly told: Told }) => {
+  const twice = unlike(left, right);
+  return workOfHalves(
+    jobsOn(picked.halves.left, left, twice),
+    right === left ? null : jobsOn(picked.halves.right, right, twice),
+  );
+});
 
 function planGarment(work: Decided, picked: Picked, left: AlterationsMade, right: AlterationsMade): PlanGarment {
   return {

@@ -90,8 +90,6 @@ export interface PlannedDart {
   readonly usualStop: { readonly least: Mm; readonly most: Mm } | null;
   /** What truing moved each mouth end along its leg (positive lengthens). */
   readonly truing: { readonly inner: Mm; readonly outer: Mm };
-  /** The sewn seam line inside the mouth: inner mouth end, the cap, outer mouth end. */
-  readonly cap: readonly PiecePoint[];
   /** Where shares can go. */
   readonly giveBackPlaces: readonly GiveBackPlace[];
 }
@@ -265,6 +263,7 @@ export interface Plan extends PlanGarment {
   readonly right: PlanHalf;
   /** The ledger: what is made on both halves stands in it once. */
   readonly ledger: readonly PlannedAlteration[];
+  /** These two are worked out when they are read: what follows a drag reads neither. */
   readonly checks: readonly CheckResult[];
   readonly checklist: readonly ChecklistItem[];
 }

@@ -1,6 +1,5 @@
 /** Each dart of the final pieces, seen three ways: as printed, as the wearer's cup asks, as drawn now. */
 import { giveBackPlaces } from "../alterations/redraw/giveBack";
-import { dartCap } from "../dart/dartCap";
 import { drawnStop, usualStop } from "../dart/dartEnd";
 import { bustPointOfReading, judgeDartEnd } from "../dart/dartEndReading";
 import { coneRadius } from "../dart/fullness";
@@ -72,7 +71,6 @@ export function readDarts(
         endJudged: drawn.end === null ? null : judgeDartEnd(drawn.end, usualStop(dart.name)),
         usualStop: dart.aimsAt === null ? null : usualStop(dart.name),
         truing: applied.truing.get(keyOf(ref)) ?? { inner: 0, outer: 0 },
-        cap: dartCap(piece, dart.name),
         giveBackPlaces: giveBackPlaces(applied.pieces, ref),
       };
     }),

@@ -6,10 +6,14 @@ import { planOf } from "./planOf";
 
 /**
  * What a plan of a work never seen takes, in steps that are each much shorter than all of it: who must not be kept waiting does
- * something else between. After the last of them `planOf` has the plan at hand.
+ * something else between. After the last of them `planOf` has the plan at hand, and the plan its checks.
  */
 export const stepsToPlan = (work: Decided): readonly (() => unknown)[] => {
   const { own, chart } = work.pattern;
   const reading = own === undefined ? [] : [() => outlinesFor(own, chart), () => readingOf(work.pattern)];
-  return [...reading, () => planOf(work)];
+  const checks = (): unknown => {
+    const plan = planOf(work);
+    return plan.ok ? plan.value.checks : null;
+  };
+  return [...reading, () => planOf(work), checks];
 };

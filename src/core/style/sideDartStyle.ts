@@ -47,12 +47,13 @@ function forCup(front: Piece, difference: Mm): Result<FullBust, FullBustFailure>
 
 const usual = (): null => null;
 
+const isAtWaist = (name: DartName): boolean => homeOf(name) === "waist";
+
 /** The one that lies first, as it is sewn. */
-const bustDarts = (front: Piece): readonly DartName[] =>
-  front.darts
-    .filter(({ aimsAt }) => aimsAt === "bustPoint")
-    .map(({ name }) => name)
-    .toSorted((a, b) => Number(homeOf(a) === "waist") - Number(homeOf(b) === "waist"));
+function bustDarts(front: Piece): readonly DartName[] {
+  const all = front.darts.filter(({ aimsAt }) => aimsAt === "bustPoint").map(({ name }) => name);
+  return [...all.filter((name) => !isAtWaist(name)), ...all.filter(isAtWaist)];
+}
 
 /** The bust darts ended at the drawn stop from a bust point, and the seams trued over the shut darts. */
 function endBustDarts(

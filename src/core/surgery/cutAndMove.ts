@@ -19,7 +19,7 @@ import {
 } from "../pattern/piece";
 import { placedAt, redrawn, withCurve, withEnds, withoutPoint, withPoint } from "../pattern/redraw";
 import { SAME_POINT } from "../tolerance";
-import { curveOf, edgeFrom, outlineOf, pointsBetween } from "../pattern/ring";
+import { curveOf, edgeFrom, outlineOf } from "../pattern/ring";
 
 /** A part of a piece that moves as one. */
 export interface Part {
@@ -73,26 +73,29 @@ export function cutAndMove(
   parts: readonly Part[],
   drawn: { readonly cuts: readonly (readonly PiecePoint[])[]; readonly hinges: readonly PiecePoint[] },
 ): Operated {
-  const motionOfEdge = new Map<number, Rigid<"piece">>();
+  const motions: (Rigid<"piece"> | undefined)[] = piece.edges.map(() => undefined);
   const points: Partial<Record<PointName, NamedPoint>> = { ...piece.points };
-  const movedTo = new Map<PointName, PiecePoint>();
   const place = (name: PointName, motion: Rigid<"piece">): void => {
     const point = invariant(piece.points[name], name);
     const at = moveRigidly(motion, point.at);
-    const known = movedTo.get(name);
-    if (known !== undefined && distance(known, at) > SAME_POINT) throw new CoreBug(`${piece.name}: torn at ${name}`);
-    movedTo.set(name, at);
+    const known = points[name];
+    // Placed by another part already: it is no longer the point it was.
+    if (known !== undefined && known !== point && distance(known.at, at) > SAME_POINT)
+      throw new CoreBug(`${piece.name}: torn at ${name}`);
     points[name] = placedAt(point, at);
   };
   for (const part of parts) {
-    for (const index of edgesOf(piece, part)) motionOfEdge.set(index, part.motion);
-    for (const name of pointsBetween(piece, part.from, part.to)) place(name, part.motion);
+    for (const index of edgesOf(piece, part)) {
+      motions[index] = part.motion;
+      place(invariant(piece.edges[index], "edge").from, part.motion);
+    }
+    place(part.to, part.motion);
     for (const name of part.carries) if (piece.points[name] !== undefined) place(name, part.motion);
   }
   const edges = piece.edges.map((edge, index): Edge => {
-    const motion = motionOfEdge.get(index);
+    const motion = motions[index];
     if (motion === undefined) {
-      if (edge.curve !== null && (isTorn(piece, edge.from, movedTo) || isTorn(piece, edge.to, movedTo))) {
+      if (edge.curve !== null && (isTorn(piece, edge.from, points) || isTorn(piece, edge.to, points))) {
         throw new CoreBug(`${piece.name}: the curve from ${edge.from} would be stretched`);
       }
       return edge;
@@ -116,8 +119,8 @@ export function cutAndMove(
   };
 }
 
-function isTorn(piece: Piece, name: PointName, movedTo: ReadonlyMap<PointName, PiecePoint>): boolean {
-  const at = movedTo.get(name);
+function isTorn(piece: Piece, name: PointName, moved: Piece["points"]): boolean {
+  const at = moved[name]?.at;
   return at !== undefined && distance(at, pointOf(piece, name)) > SAME_POINT;
 }
 

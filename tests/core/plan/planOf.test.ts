@@ -50,3 +50,14 @@ describe("the plan of a dress", () => {
     expect(names(work)).not.toContain("openingPasses");
   });
 });
+
+describe("what is told of a plan", () => {
+  it("is not made before it is read, since what follows a drag reads none of it, and then once", () => {
+    const plan = planned({ ...work, alterations: [...work.alterations] });
+    for (const told of ["checks", "checklist"] as const) {
+      expect(Object.getOwnPropertyDescriptor(plan, told)?.value).toBe(undefined);
+      expect(plan[told].length).toBeGreaterThan(0);
+      expect(plan[told]).toBe(plan[told]);
+    }
+  });
+});
