@@ -127,13 +127,8 @@ describe("a corner of the line", () => {
     const line = cuttingLine(
       ring([0, 0, "neck", 0], [100, 0, "neck", 0], [200, down, "side", 0], [200, 200, "hem", 0], [0, 200, "centre", 0]),
     );
-    expect(line.map((one) => [one.at.x, one.corner]).toSorted()).toEqual([
-      [0, true],
-      [0, true],
-      [100, corner],
-      [200, true],
-      [200, true],
-    ]);
+    expect(line).toHaveLength(5);
+    for (const one of line) expect(one.corner).toBe(one.at.x === 100 ? corner : true);
   });
 });
 
