@@ -9,7 +9,9 @@ import type { Picks } from "../../../src/core/decisions/decided";
 import { bodyOf, measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import type { Cup, GirthLevel, PatternPieces } from "../../../src/core/nest/patternPieces";
 import type { Nest, Piece } from "../../../src/core/pattern/piece";
+import type { AlterationsMade } from "../../../src/core/plan/makeAlterations";
 import { pickSizes, type PickInputs } from "../../../src/core/plan/pickSizes";
+import { planLevels } from "../../../src/core/plan/planLevels";
 import { fail, ok } from "../../../src/core/result";
 import { piecePoint } from "../../../src/core/geometry/point";
 import type { FullBustFailure } from "../../../src/core/surgery/fullBust";
@@ -312,5 +314,89 @@ describe("no sizes are picked", () => {
     });
     expect(refusal({ ...TWELVE, waist: 5 })).toBeNull();
     expect(refusal({ ...TWELVE, waist: 5.25 })).toMatchObject({ level: "waist", wanted: 915 });
+  });
+});
+
+describe("the girths of sizes picked", () => {
+  const half = (girths: AlterationsMade["girths"]): AlterationsMade => ({
+    pieces: {},
+    alterations: [],
+    truing: new Map(),
+    changes: [],
+    girths,
+  });
+  const NONE = half({});
+  const levels = (
+    picks: Picks = TWELVE,
+    made: Made = {},
+    halves: readonly [AlterationsMade, AlterationsMade] = [NONE, NONE],
+  ) => planLevels(picked(picks, made), picks, CHART.draftedDifference, halves);
+
+  it("lie between their printed lines, are wanted by body and ease, and claim what alterations change", () => {
+    const found = picked();
+    const [bust, waist, hip, ...more] = levels(TWELVE, {}, [half({ bust: 6, waist: -4 }), half({ bust: 2, hip: 8 })]);
+    expect(more).toEqual([]);
+    expect(bust).toEqual({
+      level: "bust",
+      between: ["12", "14"],
+      share: 0,
+      size: 1,
+      extrapolated: false,
+      body: 905,
+      ease: 81,
+      target: 986,
+      // 880 less 50, 75 of cup and 81 of ease; half of 6 and of 2.
+      claim: 880 - 50 + 75 + 81 + 4,
+      finished: 0,
+      spread: found.sizing.baseSize.spread,
+      margin: found.sizing.baseSize.margin,
+      probability: found.sizing.baseSize.probability,
+      borderline: found.sizing.baseSize.borderline,
+    });
+    expect(waist).toMatchObject({
+      level: "waist",
+      between: ["14", "16"],
+      share: close(0.1),
+      size: close(2.1),
+      extrapolated: false,
+      body: 745,
+      ease: 44,
+      target: 789,
+      claim: 787,
+      // The nearest line is finished to 785.
+      margin: 4,
+    });
+    expect(waist).not.toHaveProperty("isHeld");
+    expect(waist).not.toHaveProperty("untraced");
+    expect(hip).toMatchObject({ level: "hip", target: 1050, claim: 1054, margin: 16 });
+  });
+
+  it("are what was picked, or what there is but one of, whatever is wanted", () => {
+    const [, waist, hip] = levels({ ...TWELVE, waist: 0.5 });
+    expect([waist?.claim, waist?.target, hip?.claim]).toEqual([725, 789, 1050]);
+    const [, held, free] = levels(TWELVE, { alike: ["waist"] });
+    expect([held?.isHeld, held?.claim, held?.size]).toEqual([true, 745, 1]);
+    expect([free?.isHeld, free?.claim]).toEqual([undefined, 1050]);
+  });
+
+  it("are beyond the chart below its first line and above its last", () => {
+    const beyond = (waist: number) => levels({ ...TWELVE, waist })[1]?.extrapolated;
+    expect([-0.25, 0, 3, 3.25].map(beyond)).toEqual([true, false, false, true]);
+  });
+
+  it("say which of the lines that they stand on were not traced", () => {
+    const untraced = (waist: number, ...traced: readonly boolean[]) =>
+      levels({ ...TWELVE, waist }, { traced })[1]?.untraced;
+    expect(untraced(2.25, false, false, true, false)).toEqual(["16"]);
+    expect(untraced(2.25, false, false, false, false)).toEqual(["14", "16"]);
+    expect(untraced(2.25, false, false, true, true)).toBeUndefined();
+    // On a line itself it stands on that alone, also on the last.
+    expect(untraced(2, true, true, true, false)).toBeUndefined();
+    expect(untraced(2, true, true, false, true)).toEqual(["14"]);
+    expect(untraced(3, true, true, false, true)).toBeUndefined();
+    expect(untraced(3, true, true, true, false)).toEqual(["16"]);
+    expect(untraced(3.25, true, true, false, true)).toEqual(["14"]);
+    expect(levels(TWELVE, { traced: [true, false, true, true] })[0]?.untraced).toEqual(["12"]);
+    expect(levels(TWELVE, { traced: [true, true, false, true] })[0]?.untraced).toBeUndefined();
   });
 });
