@@ -429,4 +429,53 @@ describe("a seam that a corner has cut short", () => {
     expect(ys).toEqual(ys.toSorted((one, other) => one - other));
     for (const { x, y } of side?.slice(1) ?? []) expect(Math.abs(Math.hypot(x, y) - RADIUS + 10)).toBeLessThan(0.05);
   });
+
+  // Parallels that bend less than a circle of 2 m, or more than one of 12 mm, are straight; so is one that ends in more than 8 mm
+  // of it (our own choice).
+  it.each([
+    [200, 10, 7, 7, true],
+    [200, 10, 9, 7, false],
+    [1500, 10, 4.5, 7, true],
+    [2500, 10, 4.5, 7, false],
+    [14, 2, 1, 3, true],
+    [10, 2, 1, 3, false],
+  ] as const)(
+    "on a circle of %s, %s inside, in steps of %s: %s further on bent: %s",
+    (radius, allowance, step, on, isBent) => {
+      const outer = radius + allowance;
+      const at = (along: number): Place => [outer * Math.cos(along / outer), outer * Math.sin(along / outer)];
+      const STEPS = 8;
+      const [start, end] = [at(-STEPS * step), at(STEPS * step)];
+      const top = at(-STEPS * step - on)[1] - allowance;
+      const found = takenInside(
+        [
+          seam(allowance, [
+            [-outer, top],
+            [start[0], top],
+          ]),
+          seam(
+            allowance,
+            Array.from({ length: 2 * STEPS + 1 }, (_, i) => at((i - STEPS) * step)),
+          ),
+          seam(allowance, [end, [-outer, end[1]]]),
+          seam(allowance, [
+            [-outer, end[1]],
+            [-outer, top],
+          ]),
+        ],
+        () => false,
+      );
+      const corner = found.ok ? found.value[1]?.[0] : undefined;
+      expect(corner?.y).toBeCloseTo(top + allowance, 6);
+      // Straight on, it lies on the parallel of the last chord: at its foot by the chord's own height nearer to the middle.
+      const half = step / outer / 2;
+      const foot = outer * Math.cos(half) - allowance;
+      const way = (-STEPS * step) / outer + half;
+      const straight = (foot - (corner?.y ?? 0) * Math.sin(way)) / Math.cos(way);
+      const bent = Math.sqrt(radius ** 2 - (corner?.y ?? 0) ** 2);
+      const [wanted, far] = isBent ? [bent, straight] : [straight, bent];
+      expect(Math.abs((corner?.x ?? 0) - wanted)).toBeLessThan(Math.abs(far - wanted) / 4);
+      expect(Math.abs(straight - bent)).toBeGreaterThan(0.01);
+    },
+  );
 });
