@@ -6,7 +6,7 @@ import { Bezier } from "bezier-js";
 import { describe, expect, it } from "vitest";
 import { lineEdge, type EdgeCurve } from "../../../src/core/geometry/edgeCurve";
 import { piecePoint } from "../../../src/core/geometry/point";
-import type { Edge, Piece } from "../../../src/core/pattern/piece";
+import type { Piece } from "../../../src/core/pattern/piece";
 import { quarterPieces, type QuarterCut } from "../../../src/core/skirts/quarterPieces";
 import {
   alongSide,
@@ -60,7 +60,7 @@ const placed = (of: Readonly<Record<string, readonly [number, number, string]>>)
   Object.fromEntries(
     Object.entries(of).map(([name, [x, y, level]]) => [name, [expect.closeTo(x, 6), expect.closeTo(y, 6), level]]),
   );
-const edge = (from: string, to: string, seam: string, more: Partial<Edge> = {}) => ({
+const edge = (from: string, to: string, seam: string, more: object = {}) => ({
   from,
   to,
   seam,
