@@ -396,6 +396,16 @@ describe("one half kept for both", () => {
       value: { kind: "keepHalf", alterations: [fit("swayBack", 9, undefined, "a")], picks: { baseSize: "12" } },
     });
     expect(keepHalf(testWork, "left")).toEqual({ ok: false, failure: { code: "keep/halves-alike" } });
+    // A name that another thing has stays with it, and what is for both keeps its own, whatever it says.
+    const names = (...alterations: readonly Alteration[]) => {
+      const kept = keepHalf(withAlterations(...alterations), "left");
+      return kept.ok && kept.value.kind === "keepHalf" ? kept.value.alterations.map(({ id }) => id) : [];
+    };
+    expect(names(fit("swayBack", 4, "left", "a-left"), fit("roundBack", 5, undefined, "a"))).toEqual(["a-left", "a"]);
+    expect(names(fit("swayBack", 4, "left", "a-left"), fit("roundBack", 5, undefined, "b-left"))).toEqual([
+      "a",
+      "b-left",
+    ]);
   });
 
   it("tells cups that are unlike also where there is no plan yet", () => {
@@ -453,6 +463,16 @@ describe("a dart's halves", () => {
     expect(sharesOf(work, dart, "left")).toEqual({ centreSeam: 1 });
     expect(sharesOf(work, dart, "right")).toEqual({});
     expect(sharesOf(work, side)).toEqual({});
+    // The first that has any, of those on that half.
+    const both = withAlterations(end(3), {
+      kind: "dartMouth",
+      id: "m",
+      dart,
+      inner: 1,
+      outer: 1,
+      giveBack: { sideSeam: 1 },
+    });
+    expect([sharesOf(both, dart), sharesOf(both, dart, "right")]).toEqual([{ sideSeam: 1 }, { sideSeam: 1 }]);
   });
 });
 

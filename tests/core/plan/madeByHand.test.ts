@@ -266,3 +266,51 @@ describe("an alteration", () => {
     }
   });
 });
+
+describe("centres of two halves", () => {
+  /** Its centre so long. */
+  const front = (down: number, more: Partial<Piece> = {}): HalfMade => {
+    const plain = rectangle("front");
+    const points = { ...plain.points, centreWaist: { at: piecePoint(0, down), level: "waist" as const } };
+    return { blended: { front: { ...plain, points, ...more } } };
+  };
+  const centre = ({ pieces }: AlterationsMade): number => pieces.front?.points.centreWaist?.at.y ?? Number.NaN;
+  const changes = (left: number, right: number) => {
+    const halves = made([], front(left), front(right));
+    return [halves.left, halves.right].map((half) => half.changes);
+  };
+  const walked = (amount: number) => [
+    { piece: "front", seam: "centre", what: "seamWalked", point: "centreWaist", amount: expect.closeTo(amount, 6) },
+  ];
+
+  it("that are apart by half a millimetre to six are brought to the longer one, and told so", () => {
+    expect(changes(200, 203)).toEqual([walked(3), []]);
+    expect(changes(205, 200)).toEqual([[], walked(5)]);
+    expect(changes(200, 205.9)).toEqual([walked(5.9), []]);
+    const { left, right } = made([], front(200), front(203));
+    expect(centre(left)).toBeCloseTo(203, 2);
+    expect(centre(right)).toBe(203);
+  });
+
+  it("are left as they are where that is less than is told, or more than truing moves", () => {
+    expect(changes(200, 200.5)).toEqual([[], []]);
+    expect(changes(200.4, 200)).toEqual([[], []]);
+    expect(changes(200, 206.1)).toEqual([[], []]);
+    expect(centre(made([], front(200), front(200.4)).left)).toBe(200);
+  });
+
+  it("are cut open on both where one is a seam, and lie on the fold else", () => {
+    const folds = (left: boolean, right: boolean) => {
+      const halves = made([], front(200, { centreOnFold: left }), front(200, { centreOnFold: right }));
+      return [halves.left, halves.right].map(({ pieces }) => pieces.front?.centreOnFold);
+    };
+    expect([folds(true, true), folds(false, false)]).toEqual([
+      [true, true],
+      [false, false],
+    ]);
+    expect([folds(true, false), folds(false, true)]).toEqual([
+      [false, false],
+      [false, false],
+    ]);
+  });
+});
