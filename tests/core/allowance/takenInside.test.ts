@@ -23,6 +23,8 @@ describe("the line inside a seam with a turn", () => {
     const tip = taken.value[0]?.toSorted((p, q) => p.y - q.y)[0];
     expect(tip?.x).toBeCloseTo(100, 6);
     expect(tip?.y).toBeCloseTo(y, 6);
+    // A point for each end and one for the turn.
+    expect(taken.value[0]).toHaveLength(3);
   });
 });
 

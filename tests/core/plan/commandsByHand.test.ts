@@ -6,8 +6,11 @@ import type { OwnPattern } from "../../../src/core/decisions/ownPattern";
 import { redrawsOn, type SeenOfDart } from "../../../src/core/decisions/seenAtDart";
 import type { Work } from "../../../src/core/decisions/work";
 import { applyCommand, pickOn, relabelled, type Command } from "../../../src/core/plan/commands";
-import { ref, testWork, withAlterations } from "../../support/works";
+import { ref } from "../../support/dartRef";
+import { sampleWork } from "../../support/sampleWork";
 
+const testWork: Work = { ...sampleWork, alterations: [] };
+const withAlterations = (...alterations: readonly Alteration[]): Work => ({ ...sampleWork, alterations });
 const run = (work: Work, ...commands: readonly Command[]): Work => commands.reduce(applyCommand, work);
 const isTaken = (command: Command, work: Work = testWork): boolean => applyCommand(work, command) !== work;
 

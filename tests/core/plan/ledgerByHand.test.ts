@@ -6,7 +6,8 @@ import type { TakenAnswer } from "../../../src/core/decisions/trial";
 import type { Work } from "../../../src/core/decisions/work";
 import { applyCommand } from "../../../src/core/plan/commands";
 import { idOnHalf, put, putOrTakeOut, split, takeOut } from "../../../src/core/plan/putAlteration";
-import { ref, testWork } from "../../support/works";
+import { ref } from "../../support/dartRef";
+import { sampleWork } from "../../support/sampleWork";
 
 const on = (half: Half | undefined): { readonly half?: Half } => (half === undefined ? {} : { half });
 const fit = (name: FitAlteration["fit"], amount: number, half?: Half, id: string = name): FitAlteration => ({
@@ -162,7 +163,7 @@ it("answers taken to a trial are the last sixty, whatever an older file had", ()
     alterations: [],
     half,
   });
-  const begun = applyCommand(testWork, { kind: "beginTrial", id: "t", day: "2026-11-20" });
+  const begun = applyCommand(sampleWork, { kind: "beginTrial", id: "t", day: "2026-11-20" });
   const trials = begun.trials?.map((trial) => ({
     ...trial,
     taken: Array.from({ length: LIMITS.observations }, (_, at) => answer("left", at === 0 ? "roundBack" : "swayBack")),
