@@ -77,6 +77,12 @@ describe("the last step of each thing", () => {
     expect(firstSteps({ of, skirt: aLine(260, 6) })).toEqual(inTurn({ code: "remnant/flare", from: 6, to: 5 }));
   });
 
+  it("of a length is told in half inches where she measures in inches", () => {
+    expect(firstSteps({ skirt: { kind: "straight", length: 596.9 }, unit: "in" })).toEqual(
+      inTurn(lengthFrom(596.9, 584.2)),
+    );
+  });
+
   it("is none of what has none", () => {
     expect(firstSteps({ skirt: { kind: "aLine", length: 600, flare: 4 } })).toEqual(inTurn(lengthFrom(600, 590)));
     expect(firstSteps({ skirt: { kind: "straight", length: 600, flare: 9 } })).toEqual(inTurn(lengthFrom(600, 590)));

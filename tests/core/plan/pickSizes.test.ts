@@ -11,6 +11,7 @@ import type { Cup, GirthLevel, PatternPieces } from "../../../src/core/nest/patt
 import type { Nest, Piece } from "../../../src/core/pattern/piece";
 import type { AlterationsMade } from "../../../src/core/plan/makeAlterations";
 import { pickSizes, type PickInputs } from "../../../src/core/plan/pickSizes";
+import { offerOf } from "../../../src/core/plan/printed";
 import { planLevels } from "../../../src/core/plan/planLevels";
 import { fail, ok } from "../../../src/core/result";
 import { piecePoint } from "../../../src/core/geometry/point";
@@ -398,5 +399,21 @@ describe("the girths of sizes picked", () => {
     expect(untraced(3.25, true, true, false, true)).toEqual(["14"]);
     expect(levels(TWELVE, { traced: [true, false, true, true] })[0]?.untraced).toEqual(["12"]);
     expect(levels(TWELVE, { traced: [true, true, false, true] })[0]?.untraced).toBeUndefined();
+  });
+});
+
+describe("the picks that pieces leave open", () => {
+  const all: Picks = { baseSize: "12", cup: "C", halfCups: { left: "B" }, waist: 1.5, hip: 2, bustAlteration: 8 };
+
+  it("are all of them, but a cup of her own pieces, and a line where all sizes are one", () => {
+    const left = (picks: Picks, made: Made = {}, source: PatternPieces["source"] = "fitted"): Picks =>
+      offerOf({ ...patternPieces(made), source }, picks).picks;
+    expect(left(all)).toStrictEqual(all);
+    expect(left({ baseSize: "12" })).toStrictEqual({ baseSize: "12" });
+    expect(left(all, {}, "own")).toStrictEqual({ baseSize: "12", waist: 1.5, hip: 2, bustAlteration: 8 });
+    const { waist: _waist, ...noWaist } = all;
+    const { hip: _hip, ...noHip } = all;
+    expect(left(all, { alike: ["waist"] })).toStrictEqual(noWaist);
+    expect(left(all, { alike: ["hip"] })).toStrictEqual(noHip);
   });
 });

@@ -105,3 +105,11 @@ describe("levels below the waist", () => {
     ]);
   });
 });
+
+it("six panels shut no dart into flare, however they are to be shaped; darts that are shut do", () => {
+  const into = (panels: 2 | 6) => draft({ panels, shaping: "shut" }).suppression.map(({ shutInto }) => shutInto > 0);
+  expect([into(6), into(2)]).toEqual([
+    [false, false],
+    [true, true],
+  ]);
+});
