@@ -4,7 +4,7 @@ import { tapesOf } from "../../src/core/measures/tape";
 import type { Plan, PlannedDart } from "../../src/core/plan/plan";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Work } from "../../src/core/decisions/work";
-import type { DartName, DartRef, PieceName } from "../../src/core/pattern/piece";
+import type { DartName, PieceName } from "../../src/core/pattern/piece";
 
 const BUSTS = [760, 800, 840, 880, 920, 960, 1000, 1040, 1090, 1140, 1200, 1260];
 
@@ -58,4 +58,4 @@ export function dartIn(plan: Plan, piece: PieceName, dart: DartName): PlannedDar
   return found;
 }
 
-export const ref = (piece: PieceName, dart: DartName): DartRef => ({ piece, dart });
+export { ref } from "./dartRef";

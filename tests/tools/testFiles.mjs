@@ -25,7 +25,7 @@ const LONG = [
   "ui/darts/refusal.test.tsx",
   "follower/follower.test.ts",
   "core/outlines/foreignOutlines.test.ts",
-  "core/cutting/cuttingLine.test.ts",
+  "core/cutting/linesOfAnyPlan.test.ts",
   "document/mergeWorks.test.ts",
   "core/overlay/anyOverlay.test.ts",
   "ui/paper/TrueScalePaper.test.tsx",

@@ -95,6 +95,7 @@ function cornerBetween(one: Stretch, other: Stretch, before: PiecePoint[], after
     lapped ??
     mitred(ends, at, reach) ??
     overrun({ at, ends, before, after, reach }) ??
+    (turn < Math.PI / 2 ? stepped(ends, at) : null) ??
     squared(ends, one.allowance, other.allowance)
   );
 }
@@ -154,6 +155,13 @@ function overrun({
   if (onOne === null || distance(at, onOne.at) > reach) return null;
   shorten(before, onOne.index, false);
   return [onOne.at];
+}
+
+/** A step square to the wider of two lines, where a slight turn would have the narrower one come out on it too far off. */
+function stepped({ one, other }: Ends, at: PiecePoint): PiecePoint[] | null {
+  const step =
+    meetSegment(one, at, other.from) ?? meetSegment({ from: other.from, way: backwards(other.way) }, at, one.from);
+  return step === null ? null : [step];
 }
 
 /** Each parallel continued by its allowance, and straight across. */

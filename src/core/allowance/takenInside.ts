@@ -200,29 +200,66 @@ function goesOn(line: readonly PiecePoint[], was: readonly PiecePoint[]): boolea
   return (b.x - a.x) * (d.x - c.x) + (b.y - a.y) * (d.y - c.y) > 0;
 }
 
+/** A point of a parallel, and the way in which the edge that it belongs to ends. */
+interface Aimed {
+  readonly at: PiecePoint;
+  readonly way: Radians;
+}
+
 /** The parallel inside, without what would turn back where a curve is tighter than the allowance. */
 function parallel(edges: Chain, allowance: Mm): readonly PiecePoint[] {
-  const points: PiecePoint[] = [];
-  const add = (p: PiecePoint, way: Radians): void => {
-    const last = points.at(-1);
-    if (last === undefined) points.push(p);
-    else if (distance(last, p) > SAME_POINT && Math.cos(directionOf(last, p) - way) > -TURNED_BACK) points.push(p);
-  };
+  const all: Aimed[] = [];
   for (const [index, edge] of edges.entries()) {
     const [way, next] = [edgeTangentAt(edge, 1), edges[index + 1]];
     const line = parallelOf(edge, -allowance, TAKEN_INSIDE_WITHIN);
     // Between two edges the parallels are joined where they would meet, not where each ends.
     const inner = next === undefined ? line : line.slice(0, -1);
-    const before = edges[index - 1];
-    for (const p of before === undefined ? inner : inner.slice(1)) add(p, way);
+    for (const at of index === 0 ? inner : inner.slice(1)) all.push({ at, way });
     if (next === undefined) continue;
     const turn = turnBetween(way, edgeTangentAt(next, 0));
     const square = radians(way + turn / 2 + Math.PI / 2);
-    add(polar(edge.b, square, allowance / Math.cos(turn / 2)), way);
+    all.push({ at: polar(edge.b, square, allowance / Math.cos(turn / 2)), way });
+  }
+  const points: PiecePoint[] = [];
+  for (const { at, way } of withoutLoops(all, LOOP_REACH * allowance)) {
+    const last = points.at(-1);
+    if (last === undefined) points.push(at);
+    else if (distance(last, at) > SAME_POINT && Math.cos(directionOf(last, at) - way) > -TURNED_BACK) points.push(at);
   }
   return points;
 }
 const TURNED_BACK = 0.5;
+/** Allowances. A loop is no longer where a seam turns by no more than two thirds of the way back (our own choice). */
+const LOOP_REACH = 8;
+
+/** Without the loop that a parallel makes round a curve tighter than itself: from where it crosses itself on. */
+function withoutLoops(line: readonly Aimed[], most: Mm): readonly Aimed[] {
+  const kept: Aimed[] = [];
+  let from = 0;
+  for (const [index, start] of line.entries()) {
+    if (index < from) continue;
+    kept.push(start);
+    const end = line[index + 1];
+    if (end === undefined) continue;
+    const met = firstMeeting([start.at, end.at], within(line, index + 2, most));
+    if (met === null) continue;
+    from = index + 3 + met.alongOther;
+    kept.push({ at: met.at, way: invariant(line[from], "point").way });
+  }
+  return kept;
+}
+
+/** The points from one on as far as that, and one more. */
+function within(line: readonly Aimed[], from: number, most: Mm): readonly PiecePoint[] {
+  const points: PiecePoint[] = [];
+  let along: Mm = 0;
+  for (let index = from; index < line.length && along <= most; index += 1) {
+    const { at } = invariant(line[index], "point");
+    along += distance(points.at(-1) ?? at, at);
+    points.push(at);
+  }
+  return points;
+}
 
 /** A seam without what its corners added at either end: it ends where it last turned within their reach. */
 function withoutCorners(

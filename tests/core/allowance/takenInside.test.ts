@@ -23,5 +23,44 @@ describe("the line inside a seam with a turn", () => {
     const tip = taken.value[0]?.toSorted((p, q) => p.y - q.y)[0];
     expect(tip?.x).toBeCloseTo(100, 6);
     expect(tip?.y).toBeCloseTo(y, 6);
+    // A point for each end and one for the turn.
+    expect(taken.value[0]).toHaveLength(3);
+  });
+});
+
+describe("the line inside a seam that is rounded", () => {
+  // A corner rounded by less than the allowance has none left: both sides' own lines meet where they would without it.
+  it.each([2, 5, 9.5, 10])("by %s mm, with an allowance of 10, has a corner", (radius) => {
+    const reach = (radius * 4 * (Math.SQRT2 - 1)) / 3;
+    const run = (...edges: CutRun["edges"]): CutRun => ({ edges, allowance: 10, next: { kind: "corner" } });
+    const taken = takenInside(
+      [
+        run(lineEdge(piecePoint(0, 0), piecePoint(200, 0))),
+        run(
+          lineEdge(piecePoint(200, 0), piecePoint(200, 100 - radius)),
+          {
+            a: piecePoint(200, 100 - radius),
+            b: piecePoint(200 - radius, 100),
+            curve: {
+              c1: piecePoint(200, 100 - radius + reach),
+              c2: piecePoint(200 - radius + reach, 100),
+            },
+          },
+          lineEdge(piecePoint(200 - radius, 100), piecePoint(0, 100)),
+        ),
+        run(lineEdge(piecePoint(0, 100), piecePoint(0, 0))),
+      ],
+      () => false,
+    );
+    if (!taken.ok) throw new Error("nothing left");
+    const line = taken.value[1] ?? [];
+    // Of a curve as tight as the allowance a hundredth is left.
+    for (const { x, y } of line) expect(Math.min(190 - x, 90 - y)).toBeGreaterThan(-0.02);
+    for (const { x, y } of line) expect(Math.min(190 - x, 90 - y)).toBeLessThan(0.02);
+    expect([line[0], line.at(-1)]).toEqual([
+      { x: expect.closeTo(190, 2), y: expect.closeTo(10, 2) },
+      { x: expect.closeTo(10, 2), y: expect.closeTo(90, 2) },
+    ]);
+    expect(Math.min(...line.map(({ x, y }) => Math.hypot(x - 190, y - 90)))).toBeLessThan(0.02);
   });
 });

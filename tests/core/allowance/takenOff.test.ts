@@ -81,6 +81,29 @@ describe("what is taken off inside a rectangle", () => {
     ).toEqual({ run: 1 });
   });
 
+  it("is told so of the first of all, too", () => {
+    expect(
+      taken(
+        seam(10, [
+          [200, 0],
+          [200, 15],
+        ]),
+        seam(10, [
+          [200, 15],
+          [0, 15],
+        ]),
+        seam(10, [
+          [0, 15],
+          [0, 0],
+        ]),
+        seam(10, [
+          [0, 0],
+          [200, 0],
+        ]),
+      ),
+    ).toEqual({ run: 0 });
+  });
+
   it("is told where two seams do not meet at all", () => {
     // The second begins far from where the first ends: sixty millimetres further on they have not met.
     expect(
@@ -147,6 +170,71 @@ describe("a dart's mouth in a seam", () => {
     const found = takenInside(ring([140, 80]), isCorner);
     const [one, other] = found.ok ? found.value : [];
     expect([one?.at(-1), other?.[0]]).toEqual([near([96.25, 10]), near([113.75, 10])]);
+  });
+
+  it("lies between seams that do not meet: a wide one beyond it makes no corner of theirs", () => {
+    // An ear of 44.7, more than 3.2 of its own 10: it is the seam's own, though the other has 30.
+    const [wide, own] = [
+      [
+        [0, 0],
+        [90, 0],
+      ],
+      [
+        [110, 0],
+        [90, -40],
+        [300, -40],
+      ],
+    ] as const;
+    const before = takenInside(
+      [
+        seam(30, wide, { kind: "mouth", apex: p([100, 80]), legs: [p([90, 0]), p([110, 0])] }),
+        seam(10, own),
+        seam(10, [
+          [300, -40],
+          [300, 150],
+        ]),
+        seam(10, [
+          [300, 150],
+          [0, 150],
+        ]),
+        seam(10, [
+          [0, 150],
+          [0, 0],
+        ]),
+      ],
+      isCorner,
+    );
+    // The leg goes 10 out in 80 up, the ear's line 10 inside of 20 back in 40 up.
+    const inside = Math.hypot(20, 40);
+    const [x, y] = [110 + 400 / inside, -200 / inside];
+    const on = (x - 110 + y / 8) / 25;
+    const met: Place = [x - 20 * on, y - 40 * on];
+    expect(before.ok && before.value[1]?.[0]).toEqual(near(met));
+    const flip = ([px, py]: Place): Place => [200 - px, py];
+    const after = takenInside(
+      [
+        seam(10, own.map(flip).toReversed(), {
+          kind: "mouth",
+          apex: p([100, 80]),
+          legs: [p([90, 0]), p([110, 0])],
+        }),
+        seam(30, wide.map(flip).toReversed()),
+        seam(10, [
+          [200, 0],
+          [200, 150],
+        ]),
+        seam(10, [
+          [200, 150],
+          [-100, 150],
+        ]),
+        seam(10, [
+          [-100, 150],
+          [-100, -40],
+        ]),
+      ],
+      isCorner,
+    );
+    expect(after.ok && after.value[0]?.at(-1)).toEqual(near(flip(met)));
   });
 
   it("is told where the dart does not reach the seam", () => {
@@ -287,6 +375,33 @@ describe("what a corner adds to its seam", () => {
     // 30 of 48 is more than six tenths: the ear is the seam then, and runs 10 inside of x = 18, up from the bottom.
     const other = short(18, 30);
     expect(other).not.toMatchObject({ value: [{}, {}, [near([8, 190]), near([10, 190])], {}] });
+    // And so at its other end.
+    const shortLeft = (width: number, ear: number) =>
+      takenInside(
+        [
+          seam(10, [
+            [0, 0],
+            [width, 0],
+          ]),
+          seam(10, [
+            [width, 0],
+            [width, 200],
+          ]),
+          seam(10, [
+            [width, 200],
+            [0, 200],
+            [0, 200 - ear],
+          ]),
+          seam(10, [
+            [0, 200 - ear],
+            [0, 0],
+          ]),
+        ],
+        isCorner,
+      );
+    const keptLeft = shortLeft(50, 30);
+    expect(keptLeft.ok && keptLeft.value[2]).toEqual([near([40, 190]), near([10, 190])]);
+    expect(shortLeft(18, 30)).not.toMatchObject({ value: [{}, {}, [near([8, 190]), near([10, 190])], {}] });
   });
 });
 
@@ -318,7 +433,15 @@ describe("a seam with a turn of its own", () => {
     expect(bottom?.toSorted((one, other) => one.y - other.y)[0]).toEqual(
       near([100, 150 - (10 * Math.hypot(20, 50)) / 20]),
     );
-    expect([bottom?.[0], bottom?.at(-1)]).toEqual([near([190, 190]), near([10, 190])]);
+    // Where it begins, its side lies 10 square off both, too.
+    const beside = (10 * Math.hypot(20, 50) - 200) / 50;
+    expect(bottom).toEqual([
+      near([190, 190]),
+      near([120 + beside, 190]),
+      near([100, 150 - (10 * Math.hypot(20, 50)) / 20]),
+      near([80 - beside, 190]),
+      near([10, 190]),
+    ]);
   });
 
   it("of two curves is parallel to both", () => {
@@ -429,4 +552,53 @@ describe("a seam that a corner has cut short", () => {
     expect(ys).toEqual(ys.toSorted((one, other) => one - other));
     for (const { x, y } of side?.slice(1) ?? []) expect(Math.abs(Math.hypot(x, y) - RADIUS + 10)).toBeLessThan(0.05);
   });
+
+  // Parallels that bend less than a circle of 2 m, or more than one of 12 mm, are straight; so is one that ends in more than 8 mm
+  // of it (our own choice).
+  it.each([
+    [200, 10, 7, 7, true],
+    [200, 10, 9, 7, false],
+    [1500, 10, 4.5, 7, true],
+    [2500, 10, 4.5, 7, false],
+    [14, 2, 1, 3, true],
+    [10, 2, 1, 3, false],
+  ] as const)(
+    "on a circle of %s, %s inside, in steps of %s: %s further on bent: %s",
+    (radius, allowance, step, on, isBent) => {
+      const outer = radius + allowance;
+      const at = (along: number): Place => [outer * Math.cos(along / outer), outer * Math.sin(along / outer)];
+      const STEPS = 8;
+      const [start, end] = [at(-STEPS * step), at(STEPS * step)];
+      const top = at(-STEPS * step - on)[1] - allowance;
+      const found = takenInside(
+        [
+          seam(allowance, [
+            [-outer, top],
+            [start[0], top],
+          ]),
+          seam(
+            allowance,
+            Array.from({ length: 2 * STEPS + 1 }, (_, i) => at((i - STEPS) * step)),
+          ),
+          seam(allowance, [end, [-outer, end[1]]]),
+          seam(allowance, [
+            [-outer, end[1]],
+            [-outer, top],
+          ]),
+        ],
+        () => false,
+      );
+      const corner = found.ok ? found.value[1]?.[0] : undefined;
+      expect(corner?.y).toBeCloseTo(top + allowance, 6);
+      // Straight on, it lies on the parallel of the last chord: at its foot by the chord's own height nearer to the middle.
+      const half = step / outer / 2;
+      const foot = outer * Math.cos(half) - allowance;
+      const way = (-STEPS * step) / outer + half;
+      const straight = (foot - (corner?.y ?? 0) * Math.sin(way)) / Math.cos(way);
+      const bent = Math.sqrt(radius ** 2 - (corner?.y ?? 0) ** 2);
+      const [wanted, far] = isBent ? [bent, straight] : [straight, bent];
+      expect(Math.abs((corner?.x ?? 0) - wanted)).toBeLessThan(Math.abs(far - wanted) / 4);
+      expect(Math.abs(straight - bent)).toBeGreaterThan(0.01);
+    },
+  );
 });

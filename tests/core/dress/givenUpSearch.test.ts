@@ -1,9 +1,8 @@
 /** The steps in which things are given up for a remnant, and how each is sought: common practice, no source, or our own choice. mm. */
 import { describe, expect, it } from "vitest";
-import type { Dress, Skirt } from "../../../src/core/decisions/dress";
+import type { Skirt } from "../../../src/core/decisions/dress";
 import type { LengthUnit } from "../../../src/core/decisions/work";
 import {
-  BARE,
   EDGED,
   HAS,
   answerOf,
@@ -13,7 +12,6 @@ import {
   inTurn,
   lengthFrom,
   needed,
-  never,
   ratioFrom,
   waysOf,
   type Case,
@@ -84,72 +82,6 @@ describe("the first step of each thing, in the order of what is lost", () => {
     expect(lengths(605, "cm")).toEqual(inTurn(lengthFrom(605, 600)));
     expect(lengths(600.0005, "cm")).toEqual(inTurn(lengthFrom(600.0005, 590)));
     expect(lengths(596.9, "in")).toEqual(inTurn(lengthFrom(596.9, 584.2)));
-  });
-});
-
-describe("the last step of each thing", () => {
-  /** That what is tried first of each, which is the furthest of it, takes as much cloth as these. */
-  const expectFurthest = (like: Case, ...furthest: readonly Skirt[]): void => {
-    const { sought } = answerOf(like, HAS, never);
-    expect(sought.slice(1, 1 + furthest.length).map(({ prepared }) => byArea(prepared))).toEqual(
-      furthest.map((skirt) => expect.closeTo(needed({ ...like, skirt }), 6)),
-    );
-  };
-
-  it("is a fullness of 1.2, flare of 4, a quarter of a circle, or three fifths of the length", () => {
-    expectFurthest(
-      { skirt: { kind: "gathered", length: 600, ratio: 1.75 } },
-      { kind: "gathered", length: 600, ratio: 1.2 },
-      { kind: "gathered", length: 360, ratio: 1.75 },
-    );
-    expectFurthest(
-      { skirt: { kind: "aLine", length: 600, flare: 6.5 } },
-      { kind: "aLine", length: 600, flare: 4 },
-      { kind: "aLine", length: 360, flare: 6.5 },
-    );
-    expectFurthest(
-      { skirt: { kind: "peplum", peplumLength: 160, peplumShare: 1 } },
-      { kind: "peplum", peplumLength: 160, peplumShare: 0.25 },
-      // Three fifths are 96: 100 is the last whole centimetre.
-      { kind: "peplum", peplumLength: 100, peplumShare: 1 },
-    );
-  });
-
-  it("is of each tier its own, the lowest first", () => {
-    const of = (first: number, second: number, length = 600): Skirt => ({
-      kind: "tiers",
-      length,
-      tiers: [{ ratio: first }, { ratio: second }],
-    });
-    expectFurthest({ skirt: of(1.5, 2) }, of(1.5, 1.2), of(1.2, 2), of(1.5, 2, 360));
-    // In whole widths of 650 on a waist of 752 and its ease: two of them are 1.2 of it and more, three of the lower are 1.2 of two.
-    const whole = (first: number, second: number, length = 600): Skirt => ({
-      kind: "tiers",
-      length,
-      tierCut: "wholeWidths",
-      tiers: [{ widths: first }, { widths: second }],
-    });
-    const narrow: Case = { skirt: whole(2, 5), main: { width: 700 } };
-    expectFurthest(narrow, whole(2, 3), whole(2, 5, 360));
-  });
-
-  it("is the shortest that can be drafted, where that is sooner: an A-line ends 60 below the hip", () => {
-    const of: Dress = { ...BARE, measures: { waistToHip: 200 } };
-    const aLine = (length: number, flare: number): Skirt => ({ kind: "aLine", length, flare });
-    expectFurthest({ of, skirt: aLine(400, 6) }, aLine(400, 4), aLine(260, 6));
-    // Of 265 one step is left, of 260 none: its flare alone.
-    expect(firstSteps({ of, skirt: aLine(265, 6) })).toEqual(
-      inTurn(lengthFrom(265, 260), { code: "remnant/flare", from: 6, to: 5 }),
-    );
-    expect(firstSteps({ of, skirt: aLine(260, 6) })).toEqual(inTurn({ code: "remnant/flare", from: 6, to: 5 }));
-  });
-
-  it("is none of what has none", () => {
-    expect(firstSteps({ skirt: { kind: "aLine", length: 600, flare: 4 } })).toEqual(inTurn(lengthFrom(600, 590)));
-    expect(firstSteps({ skirt: { kind: "straight", length: 600, flare: 9 } })).toEqual(inTurn(lengthFrom(600, 590)));
-    const gathered = (ratio: number): unknown => firstSteps({ skirt: { kind: "gathered", length: 600, ratio } });
-    expect(gathered(1.2)).toEqual(inTurn(lengthFrom(600, 590)));
-    expect(gathered(1.25)).toEqual(inTurn(lengthFrom(600, 590), ratioFrom(1.25, 1.2)));
   });
 });
 

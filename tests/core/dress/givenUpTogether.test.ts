@@ -1,7 +1,6 @@
 /** What is given up for a remnant where no one thing makes it go, and what is told then. mm. */
 import { describe, expect, it } from "vitest";
 import type { Prepared } from "../../../src/core/cloth/layPrepared";
-import type { Skirt } from "../../../src/core/decisions/dress";
 import { clothAskedOf } from "../../../src/core/dress/dressCloth";
 import type { GiveUp } from "../../../src/core/dress/remnant";
 import { invariant } from "../../../src/core/result";
@@ -74,55 +73,5 @@ describe("where no one thing makes it go", () => {
       [facing, binding, nap, closely(lengthFrom(600, 590))],
       [facing, binding, nap, closely(ratioFrom(1.8, 1.7))],
     ]);
-  });
-});
-
-describe("no lay is sought for nothing", () => {
-  const counted = (like: Case): readonly number[] => {
-    const { answer, sought } = answerOf(like, HAS, never);
-    expect(waysOf(answer)).toEqual([]);
-    expect(answer).toMatchObject({ goes: false, has: HAS, short: HAS, failure: null });
-    return sought.map(({ effort }) => effort);
-  };
-  const short = (count: number): readonly number[] => [1, ...Array.from({ length: count }, () => 0.15)];
-  const gathered: Skirt = { kind: "gathered", length: 600, ratio: 1.8 };
-
-  it("each thing by itself, and all else half-way and wholly before the length", () => {
-    expect(counted({ skirt: gathered })).toEqual(short(2 + 2));
-    // Nothing but its length.
-    expect(counted({ skirt: { kind: "straight", length: 600 } })).toEqual(short(1));
-  });
-
-  it("with one thing that costs nothing: that, and that with each", () => {
-    expect(counted({ skirt: gathered, of: { edges: { neck: "facing", armhole: "facing" } } })).toEqual(
-      short(1 + 2 + 2 + 2),
-    );
-  });
-
-  it("with several: each of them, all of them, and all of them with each", () => {
-    expect(counted({ skirt: gathered, of: EDGED })).toEqual(short(2 + 2 + 1 + 2 + 2));
-    expect(counted({ skirt: gathered, of: EDGED, main: { oneWay: true, fold: true } })).toEqual(
-      short(4 + 2 + 1 + 2 + 2),
-    );
-  });
-});
-
-describe("cloth that it cannot lie on at all", () => {
-  it("says why, and not by how much", () => {
-    const { answer } = answerOf({ skirt: { kind: "straight", length: 600 }, main: { width: 150 } }, HAS, never);
-    expect(answer).toMatchObject({ goes: false, has: HAS, short: null, failure: { code: "cloth/part-too-wide" } });
-    expect(waysOf(answer)).toEqual([]);
-  });
-});
-
-describe("what she has", () => {
-  it("is told before it is washed, and so is what is missing", () => {
-    const like: Case = { skirt: { kind: "straight", length: 600 }, main: { shrinkage: 20 } };
-    const { answer, sought } = answerOf(like, HAS, (_, index) => (index === 0 ? 840 : 900));
-    expect(answer).toMatchObject({ goes: false, has: HAS, short: expect.closeTo(50, 6) });
-    expect(sought.map(({ goal }) => goal)).toEqual([0, expect.closeTo(800, 6)]);
-    expect(answerOf(like, HAS, () => 800.00009).answer).toMatchObject({ goes: true, left: expect.closeTo(0, 3) });
-    expect(answerOf(like, HAS, () => 800.00011).answer.goes).toBe(false);
-    expect(answerOf(like, HAS, () => 760).answer).toMatchObject({ goes: true, has: HAS, left: expect.closeTo(50, 6) });
   });
 });

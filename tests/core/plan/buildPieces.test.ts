@@ -1,99 +1,220 @@
-/** What is made of a bust and of a bust point, on the demo draft: her own point by its two lengths, the bust by what is lacking. */
+/**
+ * What is made of a bust, and of her bust point, on a front that is nothing but a dart: 80 long and 20 wide at its mouth, wider
+ * by as much as it is spread on the half, twice.
+ */
 import { describe, expect, it } from "vitest";
-import type { StyleName } from "../../../src/core/decisions/pattern";
-import type { Work } from "../../../src/core/decisions/work";
-import type { MeasureName } from "../../../src/core/measures/measure";
-import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
-import { dartIn, planOf, testWork } from "../../support/works";
+import { piecePoint } from "../../../src/core/geometry/point";
+import type { Making } from "../../../src/core/nest/patternPieces";
+import type { Dart, DartHome, Piece } from "../../../src/core/pattern/piece";
+import { dartName } from "../../../src/core/pattern/dartNames";
+import type { PieceSet } from "../../../src/core/pattern/pieceSet";
+import { buildPieces, type BuildInputs, type Built } from "../../../src/core/plan/buildPieces";
+import { fail, ok } from "../../../src/core/result";
+import { radians } from "../../../src/core/units";
+import { boxPiece } from "../../support/boxPiece";
+import { cornerPiece, dartFor } from "../../support/cornerPiece";
 
-const GIRTHS = { bustGirth: 905, upperChestGirth: 832, waistGirth: 752, hipGirth: 1034 } as const;
-const taped = (readings: Partial<Record<MeasureName, number>>, picks: Work["picks"] = {}): Work => ({
-  ...testWork,
-  tapes: tapesOf({ ...GIRTHS, ...readings }),
-  picks,
+interface DartMade {
+  readonly home?: DartHome;
+  readonly more?: Partial<Dart>;
+  /** At no spread. */
+  readonly mouth?: number;
+  readonly length?: number;
+  readonly bustLineAt?: number;
+}
+
+/** Its bust point lies as far across as it is spread. */
+function front(spread: number, { home = "side", more = {}, mouth = 20, length = 80, bustLineAt }: DartMade): Piece {
+  const name = dartName(home);
+  const half = Math.max(0, mouth + 2 * spread) / 2;
+  return cornerPiece({
+    corners: [
+      ["centreNeck", 0, 0, "neck"],
+      ["underarm", 200, 0, "side"],
+      ["sideWaist", 200, 200, "waist"],
+      [`${name}Outer`, 100 + half, 200, "waist", name],
+      [`${name}Inner`, 100 - half, 200, "waist"],
+      ["centreWaist", 0, 200, "centre"],
+    ],
+    inside: {
+      [`${name}Apex`]: [100, 200 - length],
+      bustPoint: [100 + spread, 110],
+      ...(bustLineAt === undefined ? {} : { bustLineInner: [0, bustLineAt] }),
+    },
+    darts: [{ ...dartFor(name, "waist", "bustPoint"), ...more }],
+  });
+}
+
+const others: PieceSet = { back: boxPiece("back", 190, 200) };
+const cut: PieceSet = { front: { ...front(0, {}), seamEase: {} } };
+
+/** How a front is said to be finished: across by the cup difference, down by the bust point that it was finished for. */
+const finishedFor = (pieces: PieceSet): unknown => pieces.front?.points.princessTop?.at;
+
+const making = (dart: DartMade, least = -1000, most = 1000): Making => ({
+  open: { front: front(0, dart) },
+  cut,
+  others,
+  sideNeck: piecePoint(30, -20),
+  adjustBust: (_open, spread) =>
+    spread < least || spread > most
+      ? fail({ code: "fullBust/out-of-reach", most: spread < least ? least : most })
+      : ok({
+          pieces: { front: front(spread, dart) },
+          turn: radians(0.1),
+          drop: spread / 2,
+          smoothed: radians(0),
+          traces: [],
+        }),
+  finish: ({ front: one, ...rest }, bustPoint, difference) =>
+    one === undefined
+      ? rest
+      : {
+          ...rest,
+          front: {
+            ...one,
+            points: {
+              ...one.points,
+              princessTop: { at: piecePoint(difference, bustPoint.x), level: "bust" },
+            },
+          },
+        },
+});
+const built = (dart: DartMade, more: Partial<BuildInputs> = {}): Built =>
+  buildPieces({
+    making: making(dart),
+    bustPiece: "front",
+    cupDifference: 50,
+    asked: 0,
+    asMuchAsCanBe: true,
+    residual: 0,
+    body: {},
+    age: undefined,
+    ...more,
+  });
+/** The whole change that is made of so much. */
+const made = (asked: number, dart: DartMade = {}, more: Partial<BuildInputs> = {}): number | null => {
+  const { bust, alteration } = built(dart, { asked, ...more });
+  return bust === null && alteration === 0 ? null : alteration;
+};
+
+describe("a bust that is not altered", () => {
+  it("leaves the pieces as they are cut, what is never altered beside them", () => {
+    const { bust, alteration, cut: asCut, blended } = built({});
+    expect([bust, alteration]).toEqual([null, 0]);
+    expect(asCut).toEqual({ ...cut, ...others });
+    expect(blended).toEqual(asCut);
+  });
 });
 
-describe("her bust point", () => {
-  // The draft's side neck lies at (69, -40).
-  const [sideX, sideY] = [69, -40];
+describe("a bust altered", () => {
+  it("is spread by half on the half, and finished for where the bust point then lies and for the fuller cup", () => {
+    const { bust, alteration, cut: asCut, blended, bustPoint } = built({}, { asked: 30 });
+    expect(bust?.ok === true && bust.value.drop).toBe(7.5);
+    expect(alteration).toBe(30);
+    expect(asCut).toEqual({ ...cut, ...others });
+    expect(blended.back).toBe(others.back);
+    expect(finishedFor(blended)).toEqual({ x: 80, y: 115 });
+    expect(bustPoint.printed).toEqual({ x: 115, y: 110 });
+  });
 
-  it("lies half of the width out, and the depth from the side neck; what was not measured is as printed", () => {
-    const own = (readings: Partial<Record<MeasureName, number>>) => planOf(taped(readings)).bustPoint;
-    const { printed } = own({});
-    expect(own({}).own).toBeNull();
-    expect(own({ bustPointWidth: 190 }).own).toEqual({ x: 95, y: printed.y });
-    const deep = own({ sideNeckToBustPoint: 280 }).own;
-    expect(deep?.x).toBeCloseTo(printed.x, 9);
-    expect(Math.hypot((deep?.x ?? 0) - sideX, (deep?.y ?? 0) - sideY)).toBeCloseTo(280, 6);
-    const both = own({ bustPointWidth: 180, sideNeckToBustPoint: 280 }).own;
-    expect(both?.x).toBeCloseTo(90, 9);
-    expect(both?.y).toBeCloseTo(sideY + Math.sqrt(280 ** 2 - (90 - sideX) ** 2), 6);
+  it("as she set it is made whole or not at all, however wide its darts", () => {
+    const whole = { asMuchAsCanBe: false };
+    expect(made(400, {}, whole)).toBe(400);
+    const short = built({}, { asked: 30, ...whole, making: making({}, -10, 10) });
+    expect(short.bust).toEqual({ ok: false, failure: { code: "fullBust/out-of-reach", most: 10 } });
+    expect(short.alteration).toBe(0);
+    expect(short.blended).toEqual({ ...cut, ...others });
+  });
+
+  it("as is found lacking is made as far as can be cut", () => {
+    expect(made(40, {}, { making: making({}, -12.3, 12.3) })).toBe(24.6);
+    expect(made(-40, {}, { making: making({ mouth: 60 }, -12.3, 12.3) })).toBe(-24.6);
+  });
+
+  // 70 degrees over 80 mm are 112.03 across: 46.02 on the half more than 20 (common practice, no source).
+  it("is made in whole millimetres as far as its dart can be sewn as one: to 70 degrees", () => {
+    expect(made(92)).toBe(92);
+    expect(made(90.5)).toBe(90.5);
+    // By halves of 46.5 to half a millimetre: 45.77 goes, 46.14 does not.
+    expect(made(93)).toBe(91);
+    // By halves of 100: 45.70 goes, 46.09 does not.
+    expect(made(200)).toBe(91);
+  });
+
+  it("is taken in as far as a dart of 2 mm is left", () => {
+    expect(made(-18)).toBe(-18);
+    // By halves of 9.25: 8.96 leaves 2.08, of 30: 8.91 leaves 2.18.
+    expect(made(-18.5)).toBe(-17);
+    expect(made(-60)).toBe(-17);
+    // What is wider than 70 degrees at first stays so.
+    expect(made(-10, { mouth: 150 })).toBe(-10);
+    expect(made(10, { mouth: 150 })).toBeNull();
+  });
+
+  it("is nothing where less than a millimetre can be made of it", () => {
+    expect(made(0.9)).toBeNull();
+    expect(made(1)).toBe(1);
+    expect(made(-1)).toBe(-1);
+    // 0.27 on the half are left; or 1.52, of which 1.25 goes by halves of 20.
+    expect(made(40, { mouth: 111.5 })).toBeNull();
+    expect(made(40, { mouth: 109 })).toBe(2);
+  });
+
+  it("goes by bust darts alone: not by gathers, by an under-bust dart, nor by one that serves no bust", () => {
+    expect(made(200, { more: { gathered: true } })).toBe(200);
+    expect(made(200, { more: { aimsAt: null } })).toBe(200);
+    expect(made(200, { home: "underBust" })).toBe(200);
+    expect(made(200, { home: "waist" })).toBe(91);
+  });
+
+  it("lets in nothing where a dart from below is sewn past the bust line", () => {
+    expect(made(30, { home: "waist", bustLineAt: 120 })).toBe(30);
+    expect(made(30, { home: "waist", bustLineAt: 120.5 })).toBeNull();
+    expect(made(30, { home: "side", bustLineAt: 130 })).toBe(30);
+    expect(made(-10, { home: "waist", bustLineAt: 130 })).toBe(-10);
   });
 });
 
-describe("a bust", () => {
-  const bust = (
-    readings: Partial<Record<MeasureName, number>>,
-    picks?: Work["picks"],
-    style: StyleName = "sideDart",
-  ) => {
-    const work = taped(readings, picks);
-    const plan = planOf({ ...work, pattern: { ...work.pattern, style } });
-    const line = plan.ledger.find(({ source }) => source === "bust");
-    return {
-      ...plan.sizing.bust,
-      notes: line?.outcome.ok === true ? line.outcome.value.notes.map(({ code }) => code) : null,
-      what: line?.what,
-      plan,
-    };
-  };
+describe("the darts that her own cup asks for", () => {
+  const wanted = (residual: number, more: Partial<BuildInputs> = {}) => built({}, { residual, ...more }).wanted;
 
-  // Common practice, no source: up to 12 mm all round are left alone.
-  it("is altered by what base and cup lack of it, and left alone where that is little", () => {
-    // 12 in C is drafted for 905.
-    const twelve = { baseSize: "12", cup: "C" };
-    expect(bust({ bustGirth: 917 }, twelve)).toMatchObject({ residual: 12, asked: 0, alteration: 0, notes: null });
-    expect(bust({ bustGirth: 918 }, twelve)).toMatchObject({
-      residual: 13,
-      asked: 13,
-      alteration: 13,
-      notes: ["centreLengthened", "armholeSmoothed"],
-      what: { kind: "bust", amount: 13, asked: 13, spread: 6.5 },
-    });
+  it("are as drafted where nothing is lacking, else spread by half of what is, and finished for it", () => {
+    const [none, some] = [wanted(0), wanted(24)];
+    expect(none?.front?.points.sideDartOuter?.at.x).toBe(110);
+    expect(none === null ? null : finishedFor(none)).toEqual({ x: 50, y: 100 });
+    expect(some?.front?.points.sideDartOuter?.at.x).toBe(122);
+    expect(some === null ? null : finishedFor(some)).toEqual({ x: 74, y: 112 });
   });
 
-  it("that cannot be made whole says what was wanted and what is made, of a cup that its seam is longer", () => {
-    const full = bust({ bustGirth: 1139, upperChestGirth: 880 });
-    expect(full.notes).toEqual(["bustShort", "centreLengthened", "armholeSmoothed"]);
-    expect([full.asked, full.asked - full.alteration > 12]).toEqual([169, true]);
-    expect(full.what).toMatchObject({ amount: full.alteration, asked: 169, spread: full.alteration / 2 });
-    const cups = bust({ bustGirth: 1139, upperChestGirth: 880 }, {}, "midriff");
-    expect(cups.notes).toEqual(["bustShort", "cupLengthened"]);
-  });
-
-  it("that is smaller is taken out, as far as the darts go: no more is wanted of them", () => {
-    const small = bust({ bustGirth: 860, upperChestGirth: 860 });
-    expect(small.asked).toBe(-60);
-    expect(small.alteration).toBeLessThan(0);
-    expect(small.alteration).toBeGreaterThan(-60);
-    expect(small.notes).toContain("bustShort");
-    for (const { drawn } of small.plan.left.darts) expect(drawn.intake).toBeGreaterThan(0);
-  });
-
-  it("is wanted by what it lacks of base and cup, though nothing is altered: its darts are held against that", () => {
-    const asDrafted = planOf(taped({}, { baseSize: "12", cup: "C" }));
-    const [drawn, wanted] = [asDrafted, asDrafted].map((plan, at) => {
-      const dart = dartIn(plan, "front", "waistDart");
-      return (at === 0 ? dart.drawn : dart.wanted)?.intake ?? Number.NaN;
-    });
-    expect(wanted).toBeCloseTo(drawn ?? 0, 1);
-    // 12 mm more are left alone in the pieces; the darts that would take them in are wider.
-    const fuller = dartIn(planOf(taped({ bustGirth: 917 }, { baseSize: "12", cup: "C" })), "front", "sideDart");
-    expect(fuller.drawn.intake).toBeCloseTo(dartIn(asDrafted, "front", "sideDart").drawn.intake, 1);
-    expect(fuller.wanted?.fullness).toBeGreaterThan(fuller.drawn.fullness);
+  it("are drawn to her own bust point, and are none where they cannot be made", () => {
+    const body = { bustPointWidth: { value: 180, spread: 4, readings: [180], set: 0 } };
+    const own = wanted(24, { body });
+    expect(own === null ? null : finishedFor(own)).toEqual({ x: 74, y: 90 });
+    expect(wanted(24, { making: making({}, -10, 10) })).toBeNull();
   });
 });
 
-it("measures of the test's body are those of the works it stands beside", () => {
-  expect(measuresOf(testWork.tapes)).toMatchObject(GIRTHS);
+describe("her own bust point", () => {
+  const measured = (value: number) => ({ value, spread: 4, readings: [value], set: 0 });
+  const own = (width: number | null, depth: number | null) =>
+    built(
+      {},
+      {
+        body: {
+          ...(width === null ? {} : { bustPointWidth: measured(width) }),
+          ...(depth === null ? {} : { sideNeckToBustPoint: measured(depth) }),
+        },
+      },
+    ).bustPoint;
+
+  it("lies half of the width out, and so far from the side neck; what was not measured is as printed", () => {
+    expect(own(null, null).own).toBeNull();
+    expect(own(180, null).own).toEqual({ x: 90, y: 110 });
+    // 30 and 40 of 50: the side neck lies at (30, -20), twice as large.
+    expect(own(180, 100).own).toEqual({ x: 90, y: expect.closeTo(60, 9) });
+    expect(own(null, 250).own).toEqual({ x: 100, y: expect.closeTo(-20 + 240, 9) });
+    expect(own(180, 40).own).toBeNull();
+    expect(own(180, 100).probable).toBeNull();
+  });
 });

@@ -65,4 +65,17 @@ describe("what a change makes fail", () => {
     expect(leftOutBy(two, "shoulderSlope")).toEqual([]);
     expect(leftOutBy(testWork, "none")).toEqual([]);
   });
+
+  it("is another one where as many are left out as before, of which one is made on a piece that had none", () => {
+    const gather = (piece: "front" | "back", dart: "neckDart" | "centreDart"): Alteration => ({
+      kind: "dartGather",
+      id: `${piece} ${dart}`,
+      dart: ref(piece, dart),
+    });
+    const before = withAlterations(gather("front", "neckDart"), gather("front", "centreDart"));
+    const after = withAlterations(gather("front", "neckDart"), gather("back", "neckDart"));
+    const faults = newlyFailing(before, after).filter(({ unit }) => unit === "faults");
+    expect(faults.map(({ measured, pieces }) => [measured, pieces])).toEqual([[2, ["front", "back"]]]);
+    expect(newlyFailing(after, before)).toEqual([]);
+  });
 });

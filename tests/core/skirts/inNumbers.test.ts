@@ -266,6 +266,14 @@ describe("a round skirt", () => {
     ]);
   });
 
+  it("is cut further where a part of it would close to a ring, with no room for allowances beside it", () => {
+    // Of 720 the front has 370. Of 1.7 circles it leaves 0.126 of one about a waist of 67.4: 53 for two allowances of 15; of 1.9 it is 9.
+    const seams = (share: number) =>
+      skirtOn({ kind: "circle", length: 300, share }, { ...onBody({ hip: null }), closure: side(180) }).circle?.seams;
+    expect(seams(1.7)).toEqual(["leftSide", "rightSide"]);
+    expect(seams(1.9)).toEqual(["centreFront", "centreBack", "leftSide", "rightSide"]);
+  });
+
   it("says how wide its cloth would have to be, in tens", () => {
     // The narrowest it is cut: each quarter of 1100 in eight, of the front 185 / 720 of the circle.
     const eighth = (1100 + 720 / (2 * Math.PI) + 15) * Math.sin((185 / 720) * (Math.PI / 4)) + 30;
@@ -528,6 +536,14 @@ describe("a fitted skirt", () => {
     expect([on(670), on(998, { panels: 6 })]).toEqual([null, null]);
     // 60.25.
     expect(on(999, { panels: 6 })).toEqual({ code: "skirt/darts-too-wide", intake: 60.25, most: 60 });
+  });
+
+  it("of six panels on a hip that is hardly wider has all of it taken at the side", () => {
+    // (740 + 50 − 720) / 4 = 17.5, less than the 22 that the side takes.
+    const draft = skirtOn({ kind: "aLine", length: 600, panels: 6 }, onBody({ hip: 740, toFloor: EVEN }));
+    expect(draft.suppression?.map(({ atSide }) => atSide)).toEqual([close(17.5), close(17.5)]);
+    const wider = skirtOn({ kind: "aLine", length: 600, panels: 6 }, onBody({ hip: 800, toFloor: EVEN }));
+    expect(wider.suppression?.map(({ atSide }) => atSide)).toEqual([close(22), close(22)]);
   });
 
   it("reaches at least 60 below the hip", () => {
