@@ -16,7 +16,7 @@ if (typeof noted === "object" && noted !== null && "recentlyCreatedOwnerStacks" 
   });
 
 // Parts of the page are loaded when they are asked for, here too: the first time each is transformed on the way.
-configure({ asyncUtilTimeout: 30_000 });
+configure({ asyncUtilTimeout: 90_000 });
 
 const actEnvironment = (on: boolean) => Reflect.set(globalThis, "IS_REACT_ACT_ENVIRONMENT", on);
 
