@@ -2,6 +2,7 @@ import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import type { Plugin } from "vite";
 import { defineConfig } from "vitest/config";
+import { quickModules } from "./tests/tools/quickModules.mjs";
 import { alone, inPage, inPageAlone, LongestFirst } from "./tests/tools/testFiles.mjs";
 
 /** What the writer of PDF files would load for pictures and web pages in them: we draw neither. */
@@ -90,7 +91,7 @@ const PAGE_SETUP = [...NODE_SETUP, "tests/support/page.setup.ts"];
 export default defineConfig({
   // Relative addresses, so that the built site works from any folder of any server.
   base: "./",
-  plugins: [react(), builtPage()],
+  plugins: [react(), builtPage(), quickModules()],
   resolve: { alias: ABSENT.map((name) => ({ find: new RegExp(`^${name}$`), replacement: absent })) },
   worker: { format: "es" },
   build: {

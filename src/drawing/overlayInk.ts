@@ -208,10 +208,16 @@ function leaderOf({ box, off }: Spot, to: PiecePoint): EdgeCurve<"piece"> | null
 }
 
 /** A leader through other words strikes them out. */
-const leaderCost = (leader: EdgeCurve<"piece"> | null, taken: readonly Box[]): number =>
-  leader === null ? 0 : OVER_WORDS * taken.filter((box) => sampled(leader).some((p) => isInBox(box, p))).length;
+function leaderCost(leader: EdgeCurve<"piece"> | null, taken: readonly Box[]): number {
+  if (leader === null) return 0;
+  const along = sampled(leader);
+  return OVER_WORDS * taken.filter((box) => along.some((p) => isInBox(box, p))).length;
+}
 
 function isInBox(box: Box, p: PiecePoint): boolean {
+  // No corner lies further from the middle than half of both sides together; nearly all that is drawn does.
+  const reach = (box.width + box.height) / 2 + 2 * CLEAR;
+  if (Math.abs(p.x - box.centre.x) > reach || Math.abs(p.y - box.centre.y) > reach) return false;
   const { x, y } = within(box, p);
   return Math.abs(x) < box.width / 2 + CLEAR && Math.abs(y) < box.height / 2 + CLEAR;
 }

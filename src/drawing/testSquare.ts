@@ -91,7 +91,7 @@ function rulesBeside(
     for (let y = window.y + 2; y + height <= window.y + window.height - 2; y += 3) {
       for (let x = window.x + 2; x + width <= window.x + window.width - 2; x += 3) {
         const box = { x, y, width, height };
-        if (!isTaken(box, kept) && inkWithin(box, dots) === 0) return box;
+        if (!dots.some((dot) => isWithin(box, dot)) && !isTaken(box, kept)) return box;
       }
     }
     return null;
@@ -137,10 +137,12 @@ const EDGE: Mm = 6;
 /** How much is drawn within a box, the weightier the more it matters that it stays clear. */
 export function inkWithin(box: Window, dots: readonly Dot[]): number {
   let sum = 0;
-  for (const dot of dots)
-    if (dot.x > box.x && dot.y > box.y && dot.x < box.x + box.width && dot.y < box.y + box.height) sum += dot.weight;
+  for (const dot of dots) if (isWithin(box, dot)) sum += dot.weight;
   return sum;
 }
+
+const isWithin = (box: Window, dot: Dot): boolean =>
+  dot.x > box.x && dot.y > box.y && dot.x < box.x + box.width && dot.y < box.y + box.height;
 
 /** What is drawn of the squares by their corners: each corner of both, and the words along the foot. */
 function cornerPatches(x: Mm, y: Mm): readonly Window[] {
@@ -174,7 +176,7 @@ export function testSquarePlace(
   all: readonly Dot[],
   kept: readonly (readonly SheetPoint[])[] = [],
 ): { readonly x: Mm; readonly y: Mm } {
-  const dots = all.filter((dot) => inkWithin(window, [dot]) > 0);
+  const dots = all.filter((dot) => isWithin(window, dot));
   const room = { x: window.width - TEST_INCH - 2 * EDGE, y: window.height - TEST_INCH - 2 * EDGE };
   let best = { x: window.x + EDGE, y: window.y + EDGE };
   let least = Infinity;

@@ -32,6 +32,7 @@ import { invariant } from "../../src/core/result";
 import { writeWorkFile } from "../../src/document/workFile";
 import { requestFor as asThePageAsks } from "../../src/ui/paper/paperRequest";
 import { useChoices } from "../../src/ui/paper/choicesState";
+import { bundledDoor } from "../support/bundledDoor";
 import { DEMO_FILES, HALVES_FILE, planJson, root } from "../support/doors";
 import { readPath, type PathStep } from "../support/pathReader";
 import { pdfLines, pdfWriting } from "../support/pdfjs";
@@ -39,7 +40,7 @@ import { fontsOf, pageSizes } from "../support/poppler";
 import { cornerOf, distanceOf, missOf, stretchOf, type Place, type Stretch } from "../support/reportedPieces";
 import { sampleWork } from "../support/sampleWork";
 
-/** A process and a compiler start for each run: slow on a busy machine. */
+/** A process starts for each run: slow on a busy machine. */
 const PATIENCE = 120_000;
 const DAY = "2026-11-25";
 
@@ -58,8 +59,8 @@ function ran(command: string, args: readonly string[], env: NodeJS.ProcessEnv = 
   return { status, stdout, stderr: stderr.toString() };
 }
 
-const script = ["--import", "tsx", join(root, "src/cli/paper.ts")];
-const paper = (...args: readonly string[]): Ran => ran(process.execPath, [...script, ...args]);
+const bundled = bundledDoor("paper");
+const paper = (...args: readonly string[]): Ran => ran(process.execPath, [bundled, ...args]);
 
 /** The same without a process: what it says, or throws. */
 function said(...args: readonly string[]): string | Uint8Array {
@@ -237,7 +238,7 @@ describe("npm run paper, as a process", { timeout: PATIENCE }, () => {
     const out = ran(process.execPath, [
       "--import",
       `data:text/javascript,${encodeURIComponent(barred)}`,
-      ...script,
+      bundled,
       HALVES_FILE,
       "--as",
       "pdf",

@@ -1,7 +1,7 @@
 /**
  * The whole story of two trial garments as she lives it: a toile with two answers to one dart, what was seen, the answer taken,
  * "the left is right", a second toile that is clean, kept as her base, and the next dress begun from it. Once with the mouse, once
- * by keys alone, once in inches, once on a phone.
+ * by keys alone, once in inches on a phone.
  */
 import { expect, test, type Locator, type Page } from "@playwright/test";
 import { expectNoAxeViolations } from "./support";
@@ -277,24 +277,15 @@ test("the whole story by keys alone", async ({ page }) => {
   await beginFromBase(page, way);
 });
 
-test("the whole story in inches", async ({ page }) => {
-  test.slow();
-  const hand = pointer();
-  await page.goto("./#tape");
-  await page.getByRole("radio", { name: "in", exact: true }).check();
-  const way: Way = { hand, amounts: INCHES, goTo: byLinks(page, hand), look: async () => undefined };
-  await tellStory(page, way);
-  await beginFromBase(page, way);
-});
-
-test("the whole story on a phone, nothing wider than the screen", async ({ page }) => {
+test("the whole story in inches on a phone, nothing wider than the screen", async ({ page }) => {
   test.slow();
   await page.setViewportSize({ width: 390, height: 844 });
   const hand = pointer();
-  await page.goto("./");
+  await page.goto("./#tape");
+  await page.getByRole("radio", { name: "in", exact: true }).check();
   const way: Way = {
     hand,
-    amounts: MM,
+    amounts: INCHES,
     goTo: byLinks(page, hand),
     look: async () => {
       await expectNoAxeViolations(page);

@@ -1,6 +1,7 @@
 /**
  * Every demonstration written as SVG and as DXF by our own export of all sizes, read back as if it were a pattern from
- * elsewhere: the pieces to 0.05 mm, and the plan on them that of the stand-in.
+ * elsewhere: the pieces to 0.05 mm, and the plan on them that of the stand-in. In `npm test` each in one of both formats;
+ * `npm run whole -- roundTrip` has each in both.
  *
  * Distances are measured by the test's own sampling, not by the core.
  */
@@ -18,6 +19,7 @@ import { invariant } from "../../src/core/result";
 import { readWorkFile } from "../../src/document/workFile";
 import { readPatternFile } from "../../src/reading/readPatternFile";
 import { DEMO_FILES } from "../support/doors";
+import { shareOf } from "../support/share";
 
 interface XY {
   readonly x: number;
@@ -93,8 +95,8 @@ function ownFrom(file: string, as: "svg" | "dxf", work: Work, cup: string | null
   return { file: `nest.${as}`, drawing: read.value, pieces: [], ...(cup === null ? {} : { cup }), inUse: true };
 }
 
-const CASES = DEMO_FILES.flatMap((file) =>
-  (["svg", "dxf"] as const).map((as) => ({ name: `${file.replace(/^.*\//, "")} as ${as}`, file, as })),
+const CASES = DEMO_FILES.flatMap((file, at) =>
+  shareOf(["svg", "dxf"] as const, 2, at).map((as) => ({ name: `${file.replace(/^.*\//, "")} as ${as}`, file, as })),
 );
 
 /** A nest of ten sizes is written, read and joined: slow on a busy machine. */

@@ -24,7 +24,6 @@ const LONG = [
   "cli/paper.test.ts",
   "ui/darts/refusal.test.tsx",
   "follower/follower.test.ts",
-  "core/outlines/foreignOutlines.test.ts",
   "core/cutting/linesOfAnyPlan.test.ts",
   "document/mergeWorks.test.ts",
   "core/overlay/anyOverlay.test.ts",

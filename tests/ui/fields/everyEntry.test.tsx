@@ -1,6 +1,7 @@
 /**
  * What is on the screen is in the document, at every key: every field of every step, found by looking for it, so that a new
- * field is held to it too.
+ * field is held to it too. What several pages have alike is looked at on the first, and a share of it on the others;
+ * `npm run whole -- everyEntry` looks at all of it on each.
  */
 import { act, fireEvent, screen, within } from "@testing-library/react";
 import { describe, expect, it, vi } from "vitest";
@@ -25,6 +26,7 @@ import { TissueStep } from "../../../src/ui/tissue/TissueStep";
 import { TrialStep } from "../../../src/ui/trial/TrialStep";
 import { thornfield } from "../ownPattern/ownFile";
 import { fakeWorkers } from "../paper/fakeWorkers";
+import { shareOf } from "../../support/share";
 import { ref, testWork, withAlterations } from "../../support/works";
 import { renderWork, viewNow } from "../renderWork";
 
@@ -40,10 +42,12 @@ const PANELS = {
   paper: PaperStep,
 };
 
-/** The steps without the table, which takes its time to draw. */
-function Steps() {
+const Nothing = (): null => null;
+
+/** One step, and nothing where the others are; without the table. What is not looked at takes its time to draw too. */
+function Steps({ only }: { readonly only: Step }) {
   useHashStep();
-  const Panel = PANELS[usePageState((page) => page.step)];
+  const Panel = usePageState((page) => page.step) === only ? PANELS[only] : Nothing;
   return (
     <>
       <Head />
@@ -299,12 +303,31 @@ const leaveTo = (hash: string): void =>
     window.dispatchEvent(new Event("hashchange"));
   });
 
+/** In the head of the page, so that no step takes it along. */
+const IN_HEAD = "Name of this work";
+
+/** On which page each field was met first, of those that several have alike: the head's, and most of a dress's. */
+const met = new Map<string, Scene>();
+
+function isMetElsewhere(name: string, scene: Scene): boolean {
+  if (name !== IN_HEAD && scene.step !== "dress") return false;
+  const first = met.get(name) ?? scene;
+  met.set(name, first);
+  return first !== scene;
+}
+
+function lookedAt(fields: readonly string[], scene: Scene): readonly string[] {
+  const again = fields.filter((name) => isMetElsewhere(name, scene));
+  const share = shareOf(again, 4, Object.values(SCENES).indexOf(scene));
+  return fields.filter((name) => !again.includes(name) || share.includes(name));
+}
+
 async function put(scene: Scene) {
   const workers = fakeWorkers();
   const room = createPaperRoom(workers.open, () => undefined);
   const rendered = await renderWork(
     <PaperRoomProvider value={() => room}>
-      <Steps />
+      <Steps only={scene.step} />
     </PaperRoomProvider>,
     scene.work,
   );
@@ -318,7 +341,7 @@ async function put(scene: Scene) {
   expect(new Set(fields).size).toBe(fields.length);
   expect(fields).not.toContain("");
   expect(fields.length).toBeGreaterThanOrEqual(scene.least);
-  return { ...rendered, first, afresh, fields };
+  return { ...rendered, first, afresh, fields: lookedAt(fields, scene) };
 }
 
 /** Where each field stood last: it is looked for there first, since the names of all are many to read. */
@@ -339,9 +362,6 @@ function fieldOf(name: string): Field {
 /** What stands in it; a slider lies on its marks but for what counting in twentieths leaves. */
 const shownIn = (field: Field): string =>
   field.type === "range" ? String(Number(Number(field.value).toFixed(2))) : field.value;
-
-/** In the head of the page, so that no step takes it along. */
-const IN_HEAD = "Name of this work";
 
 const withoutUnread = (work: Work): Work => ({ ...work, unread: {} });
 const isGoing = (store: WorkStore): boolean => store.getState().gesture !== null;
