@@ -217,7 +217,6 @@ function groupsOf(parts: readonly Part[], at: ReadonlyMap<number, readonly Part[
 /** The walks round the outside of parts that hang together; one that passes a place twice is parted there. */
 function outerLoops(group: readonly Part[], net: Net): readonly (readonly Step[])[] {
   const outgoing = new Map<number, { readonly step: Step; readonly way: number }[]>();
-  const alone = group.filter(({ fromNode, toNode }) => fromNode === toNode);
   const steps = group.flatMap((part): readonly Step[] => [
     { part, forward: true },
     { part, forward: false },
@@ -231,7 +230,6 @@ function outerLoops(group: readonly Part[], net: Net): readonly (readonly Step[]
     else found.push({ step, way });
   }
   for (const list of outgoing.values()) list.sort((one, other) => one.way - other.way);
-  if (group.length === 1 && alone.length === 1 && alone[0] !== undefined) return [[{ part: alone[0], forward: true }]];
 
   const keyOf = ({ part, forward }: Step): number => part.id * 2 + (forward ? 1 : 0);
   const nextOf = (step: Step): Step | undefined => {

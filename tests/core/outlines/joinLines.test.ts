@@ -162,6 +162,113 @@ describe("the net", () => {
     expect(net(["M5 0.3L5 10"], ["M0 0L20 0"]).map(({ own }) => own)).toEqual([true, false, false]);
   });
 
+  it("closes no chain of lines by its own ends that is shorter than eight times the gap", () => {
+    // Shared lines, so that no end is set on the other line: 3.4 mm with 0.4 open, then 3.1.
+    const closed = (reach: number): number[][] =>
+      net([], [`M0 0L${reach} 0`, `M${reach} 0L0 0.4`]).map(({ gaps }) => gaps);
+    expect(closed(1.7)).toEqual([
+      [0.4, 0],
+      [0, 0.4],
+    ]);
+    expect(closed(1.5)).toEqual([
+      [0, 0],
+      [0, 0],
+    ]);
+    // Of three, the last joined by a gap of 0.1 first: 3.3 mm in all, then 3.1.
+    const bridged = (reach: number): number[][] =>
+      net([], [`M0 0L${reach} 0`, `M${reach} 0L${reach} 0.3`, `M${reach} 0.4L0 0.4`]).map(({ gaps }) => gaps);
+    expect(bridged(1.5)).toEqual([
+      [0.4, 0],
+      [0, 0.1],
+      [0.1, 0.4],
+    ]);
+    expect(bridged(1.4)).toEqual([
+      [0, 0],
+      [0, 0.1],
+      [0.1, 0],
+    ]);
+  });
+
+  it("of gaps alike joins the one first that was drawn first", () => {
+    // Quarters of a millimetre: the one in the middle could go to either.
+    const found = net(["M0 0L10 0", "M10.25 0L10.25 20", "M10.5 0L20 0"], [], 0.3);
+    expect(found.map(({ places }) => places[places[0]?.[0] === 0 ? 1 : 0])).toEqual([
+      [10.125, 0],
+      [10.125, 0],
+      [10.125, 0],
+    ]);
+    expect(found.map(({ gaps }) => gaps)).toEqual([
+      [0, 0.25],
+      [0.25, 0],
+      [0.25, 0],
+    ]);
+  });
+
+  it("brings a loose end to a place where lines meet, or end, within 0.02 mm, and else cuts the line beside it", () => {
+    const corner = ["M0 0L10 0", "M10 0L20 0"];
+    for (const lines of [corner, corner.toReversed()]) {
+      const found = net([...lines, "M10 0.3L10 10"]);
+      expect(
+        found
+          .map(({ places }) => places)
+          .flat()
+          .filter(([x]) => x === 10),
+      ).toHaveLength(4);
+      expect(found.flatMap(({ gaps }) => gaps).filter((gap) => gap === 0.3)).toHaveLength(3);
+      expect(net([...lines, "M10.015 0.3L10 10"])).toHaveLength(3);
+      expect(net([...lines, "M9.985 0.3L10 10"])).toHaveLength(3);
+      expect(net([...lines, "M10.03 0.3L10 10"])).toHaveLength(4);
+      expect(net([...lines, "M9.97 0.3L10 10"])).toHaveLength(4);
+    }
+    // The wider of two gaps at one place is its own.
+    const twice = net([...corner, "M10 0.2L10 10", "M10 -0.4L10 -10"]);
+    expect(twice.map(({ gaps }) => gaps)).toEqual([
+      [0, 0.4],
+      [0.4, 0],
+      [0.4, 0],
+      [0.4, 0],
+    ]);
+    const other = net([...corner, "M10 0.4L10 10", "M10 -0.2L10 -10"]);
+    expect(other.flatMap(({ gaps }) => gaps).filter((gap) => gap === 0.4)).toHaveLength(4);
+  });
+
+  it("brings a loose end to where a gap was closed before", () => {
+    // The two in one line are nearest to each other, and meet at 10.1; the third comes to one of them, 0.4 away.
+    const found = net(["M0 0L10 0", "M10.2 0L20 0", "M10.2 0.4L10.2 10"]);
+    expect(found.map(({ places }) => places)).toEqual([
+      [
+        [0, 0],
+        [10.1, 0],
+      ],
+      [
+        [10.1, 0],
+        [20, 0],
+      ],
+      [
+        [10.1, 0],
+        [10.2, 10],
+      ],
+    ]);
+  });
+
+  it("cuts a curve at its belly, and a line however long it is, or far away", () => {
+    // At its middle the curve is three quarters of 40 down.
+    const curved = net(["M0 0C20 40 40 40 60 0", "M30 30.3L30 80"]);
+    expect(curved).toHaveLength(3);
+    expect(curved[0]).toMatchObject({ span: [0, 0.5], gaps: [0, 0.3] });
+    expect(net(["M0 0L90000 0", "M44444 0.3L44444 80"])).toHaveLength(3);
+    expect(net(["M-3000 -2000L3000 -2000", "M-1111 -2000.3L-1111 -3000"])).toHaveLength(3);
+  });
+
+  it("looks at no more than 64 lines at a place, of many that lie apart at all", () => {
+    const close = (count: number): string[] => Array.from({ length: count }, (_, i) => `M0 ${i / 10}L100 ${i / 10}`);
+    expect(net([...close(64), "M50 6.34L50 90"], [], 0.05)).toHaveLength(66);
+    expect(net([...close(65), "M50 6.44L50 90"], [], 0.05)).toHaveLength(66);
+    const apart = (line: (at: number) => string): string[] => Array.from({ length: 100 }, (_, i) => line(i * 20));
+    expect(net([...apart((x) => `M${x} 0L${x} 100`), "M1980.3 50L1990 50"])).toHaveLength(102);
+    expect(net([...apart((y) => `M0 ${y}L100 ${y}`), "M50 1980.3L50 1990"])).toHaveLength(102);
+  });
+
   it("leaves out what has no length", () => {
     expect(net(["M0 0L0.01 0"])).toEqual([]);
   });
