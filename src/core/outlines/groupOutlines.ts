@@ -46,8 +46,7 @@ const centre = ({ min, max }: Bounds<"sheet">): SheetPoint => midpoint(min, max)
 function overlap(p: Bounds<"sheet">, q: Bounds<"sheet">): number {
   const width = Math.min(p.max.x, q.max.x) - Math.max(p.min.x, q.min.x);
   const height = Math.min(p.max.y, q.max.y) - Math.max(p.min.y, q.min.y);
-  if (width <= 0 || height <= 0) return 0;
-  const both = width * height;
+  const both = Math.max(0, width) * Math.max(0, height);
   return both / (boxArea(p) + boxArea(q) - both);
 }
 
