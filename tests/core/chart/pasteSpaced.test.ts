@@ -115,15 +115,47 @@ describe("what stays one cell", () => {
     ["80 (31½)", "80(31½)"],
     ["80 cm (31½ in)", "80cm(31½in)"],
     ['31 1/2" / 80 cm', '31-1/2"/80cm'],
+    ["31 1/3", "31-1/3"],
+    ["31 3/4", "31-3/4"],
+    ["31 7/8", "31-7/8"],
+    ["31 31/32", "31-31/32"],
+    ["31 ¾", "31¾"],
+    ["80 cms", "80cms"],
+    ["800 mm", "800mm"],
+    ["31 inch", "31inch"],
+    ["31 in", "31in"],
+    ["31 in.", "31in."],
+    ["31 ins.", "31ins."],
+    ["31½ in", "31½in"],
+    ["31 ″", "31″"],
+    ["31 ”", "31”"],
+    ["80 ‡§", "80‡§"],
+    ["31½ †", "31½†"],
+    ["86 - 90", "86-90"],
+    ["86 — 90", "86-90"],
+    ["33½ to 34", "33½-34"],
+    ["80 ( 31½)", "80(31½)"],
+    ["80 cms ( 31)", "80cms(31)"],
+    ['31" / 80', '31"/80'],
+    ["31½ / 80", "31½/80"],
+    ["80 cm / 31½ in.", "80cm/31½in."],
+    ["*80", "*80"],
+    ["½", "½"],
+    ["--", "--"],
+    ["80\u2009cm", "80cm"],
+    ["80\u00a0cm", "80cm"],
     ["80\u202fcm", "80cm"],
   ])("%j", (value, one) =>
     expect(cut(`Bust ${value} 84\nWaist 62 66`)).toEqual([`1: Bust|${one}|84`, "2: Waist|62|66"]),
   );
 
-  it.each(["31 1/5", "80 meal", "80 /"])("%j does not", (value) => {
-    const spaced = cutSpaced(`Bust ${value}`);
-    expect("lines" in spaced && (spaced.lines[0]?.length ?? 0)).not.toBe(2);
-  });
+  it.each(["31 1/5", "31 1/25", "80 meal", "80 inn", "80 /", "80 (x)", "80 to x", "80 - x", "80 *x"])(
+    "%j does not",
+    (value) => {
+      const spaced = cutSpaced(`Bust ${value}`);
+      expect("lines" in spaced && (spaced.lines[0]?.length ?? 0)).not.toBe(2);
+    },
+  );
 
   it("each cell is counted in its line", () => {
     const along = cutSpaced(`Size 8 10 12\nof the body\n${ALONG}`);
