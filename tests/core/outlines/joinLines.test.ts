@@ -457,6 +457,52 @@ describe("outlines", () => {
   });
 });
 
+describe("what hangs inside an outline", () => {
+  it("is left whole, a loop at the end of a line too", () => {
+    const { loops, chains } = joined([
+      "M0 0L100 0L100 50",
+      "M100 50L100 100L0 100L0 0",
+      "M100 50L60 50",
+      "M60 50L40 30L40 70",
+      "M40 70L60 50",
+    ]);
+    expect(loops.map(({ strokes: of }) => keys(of).toSorted())).toEqual([["0:0", "0:1"]]);
+    expect(chains.map((chain) => [along(chain), chain.isHeld])).toEqual([["100,50 60,50 40,30 40,70 60,50", true]]);
+  });
+
+  it("is held where both its ends lie on others, and not where one ends in nothing", () => {
+    const { chains } = joined([
+      "M0 0L100 0L100 100",
+      "M100 100L0 100L0 0",
+      "M20 0L20 100",
+      "M50 0L50 60",
+      "M70 20L70 80",
+    ]);
+    expect(chains.map((chain) => [along(chain), chain.isHeld])).toEqual([
+      ["20,0 20,100", true],
+      ["50,0 50,60", false],
+      ["70,20 70,80", false],
+    ]);
+  });
+});
+
+describe("a curve whose end is moved to close a gap", () => {
+  const controls = (path: string): string[] =>
+    joined(["M0 100L0 0L100 0L100 100", path]).loops.flatMap(({ edges }) =>
+      edges.flatMap(({ curve }) =>
+        curve === null ? [] : [curve.c1, curve.c2].map(({ x, y }) => `${round(x)},${round(y)}`).toSorted(),
+      ),
+    );
+
+  it("sets out as before: its control there moves along, the other stays", () => {
+    // The gap of 0.4 is closed in its middle.
+    expect(controls("M100 100.4C70 130 30 130 0 100")).toEqual(["30,130", "70,129.8"]);
+    expect(controls("M0 100C30 130 70 130 100 100.4")).toEqual(["30,130", "70,129.8"]);
+    expect(controls("M0.4 100C30 130 70 130 100 100")).toEqual(["29.8,130", "70,130"]);
+    expect(controls("M100 100C70 130 30 130 0 100")).toEqual(["30,130", "70,130"]);
+  });
+});
+
 describe("what is left", () => {
   it("is strung together, straight on where several meet", () => {
     const { chains } = joined(["M0 0L50 0", "M50 0L100 1", "M50 0L50 50"]);
@@ -509,6 +555,25 @@ describe("lines drawn twice", () => {
       expect(left(way([0, 0], [100, 0], [100, 50]), way([100, 50], [100, 0], [0, 0]))).toEqual(["0:0"]);
     }
     expect(left("M0 0L100 0L100 50L0 50Z", "M0 0L100 50L100 0L0 50Z")).toEqual(["0:0", "0:1"]);
+  });
+
+  it("are as long as one another to 0.08 mm, and closed both or neither", () => {
+    // Teeth between the same ends, in the same box and round the same area, but one has one more there and back.
+    expect(left("M0 0L50 10L50 0L100 0", "M0 0L50 10L50 0L100 0")).toEqual(["0:0"]);
+    expect(left("M0 0L100 0L100 0.03L0 0.03L0 0", "M0 0L100 0")).toEqual(["0:0", "0:1"]);
+    expect(left("M0 0L100 0L0 0Z", "M0 0L100 0L0 0.03")).toEqual(["0:0", "0:1"]);
+  });
+
+  it("are told of any that lie together, and of sixty-four at the most of one length in one place", () => {
+    expect(left("M0 0L100 0", "M0 5L100 5", "M0 0L100 0", "M0 5L100 5", "M5 0L105 0")).toEqual(["0:0", "0:1", "0:4"]);
+    // Lines of one length from one corner of a millimetre, a hundredth of a turn apart.
+    const fan = (count: number): string[] =>
+      Array.from({ length: count }, (_, i) => {
+        const way = 0.7 + i / 1000;
+        return `M0 0L${1000 * Math.cos(way)} ${1000 * Math.sin(way)}`;
+      });
+    expect(left(...fan(64), ...fan(64).slice(-1))).toHaveLength(64);
+    expect(left(...fan(65), ...fan(65).slice(-1))).toHaveLength(66);
   });
 
   it("keep their own of each look", () => {
