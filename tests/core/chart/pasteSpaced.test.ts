@@ -90,6 +90,24 @@ describe("sizes down the side", () => {
     ["Size Bust Waist Hip\n8 36 80 62 86 94 99", "paste/headings-uncertain"],
   ])("%j", (text, wanted) => expect(cut(text)).toEqual(wanted));
 
+  it.each([
+    // Headings that no size goes under, or that say two things at once, are none.
+    ["Size Bust Waist Hip cm\n8 80 62 86", ["1: Size|Bust|Waist|Hip cm", "2: 8|80|62|86"]],
+    ["Size Bust cm Waist cm Hip cm\n8 80 62 86", ["1: Size|Bust cm|Waist cm|Hip cm", "2: 8|80|62|86"]],
+    ["Size High bust Bust Waist Hip\n8 76 80 62 86", ["1: Size|High bust|Bust|Waist|Hip", "2: 8|76|80|62|86"]],
+    ["Size Bust Waist Hip Height\n8 80 62 86 164", ["1: Size|Bust|Waist|Hip|Height", "2: 8|80|62|86|164"]],
+    ["Bust Waist Hip Height\n8 80 62 86 164", ["1: size|Bust|Waist|Hip|Height", "2: 8|80|62|86|164"]],
+    [
+      "Size Bust in Bust cm Waist in Waist cm Hip in Hip cm\n8 31 80 24 62 34 86",
+      ["1: Size|Bust in|Bust cm|Waist in|Waist cm|Hip in|Hip cm", "2: 8|31|80|24|62|34|86"],
+    ],
+    ["Size Bust cm Bust cm Waist Hip\n8 80 81 62 86", "paste/headings-uncertain"],
+    // Rows of fewer than three values are notes.
+    ["Size Bust Waist Hip\n8 80 62 86\nsee page 4", ["1: Size|Bust|Waist|Hip", "2: 8|80|62|86", "3: see|page|4"]],
+    // What is sewn is no smaller than what is worn, in every row.
+    ["Size Hip Finished hip Waist Bust\n8 86 96 62 80\n10 90 89 66 84", "paste/headings-uncertain"],
+  ])("parted: %j", (text, wanted) => expect(cut(text)).toEqual(wanted));
+
   it("of a line with more than 40 words nothing is made", () => {
     const words = (count: number) => `Size Bust Waist Hip ${"round ".repeat(count - 4).trim()}`;
     expect(cut(`${words(41)}\n8 80 62 86`)).toBe("paste/headings-uncertain");
@@ -175,6 +193,28 @@ describe("what stays one cell", () => {
   it.each(["8 ".repeat(9_000), "8".repeat(18_000), `8 below ${"8½ ".repeat(6_000)}`])(
     "a line of numbers is cut, however long it is",
     (text) => expect(cutSpaced(text)).toHaveProperty("lines"),
+  );
+
+  it.each([
+    // Two girths and a word more make a line of headings; a number makes it none, and so does a girth too few.
+    ["Bust Waist\n80 62 86", ["1: Bust|Waist", "2: 80|62|86"]],
+    ["Bust Waist Hip 2\n8 80 62 86", ["1: Bust|Waist|Hip|2", "2: 8|80|62|86"]],
+    ["Size Bust Back\n8 80 40", ["1: Size|Bust|Back", "2: 8|80|40"]],
+    ["Size 8 10 12\nUK 4 6 8", ["1: Size|8|10|12", "2: UK|4|6|8"]],
+    ["Bust", ["1: Bust"]],
+    ["80 84 Bust", ["1: 80|84|Bust"]],
+    ["Bust Bust Size\n8 80 62", ["1: Bust|Bust|Size", "2: 8|80|62"]],
+  ])("%j is cut at every space", (text, wanted) => expect(cut(text)).toEqual(wanted));
+
+  it.each([
+    ["Body 8 10", "1: Body 8 10"],
+    ["Body 8 10 12", "1: Body|8|10|12"],
+    ["Body 8 10 12 14", "1: Body 8 10 12 14"],
+    ["Length 40 41 x", "1: Length 40 41 x"],
+    ["Cloth 140 150 –", "1: Cloth|140|150|–"],
+    ["Old 8 10", "1: Old 8 10"],
+  ])("over the girths %j names no sizes for certain", (first, wanted) =>
+    expect(cut(`${first}\n${ALONG}`)).toEqual([wanted, ...ALONG_CUT]),
   );
 
   it("text without any girth is cut at every space", () =>
