@@ -543,7 +543,7 @@ describe("squares and frames", () => {
       [10, 599, 300, 402],
       [10, 600, 300, 400],
     ] as const)
-      expect(frame(other, { path: box(x, y, width, height) }).some(([, isFramed]) => isFramed)).toBe(y === 600);
+      expect(frame(other, { path: box(x, y, width, height) }).some(([, isTold]) => isTold)).toBe(y === 600);
   });
 });
 

@@ -80,7 +80,7 @@ describe("the bust point", () => {
     expect(lengthOf("sideNeckToBustPoint", [cup])).toBe(75);
     expect(lengthOf("sideNeckToBustPoint", [cup, seamedPiece("strap", { neck: 210, strap: 20 })])).toBe(285);
     // Of both places the side neck counts.
-    const both: Piece = { ...front, points: { ...front.points, ...{ strapAim: cup.points.strapAim } } };
+    const both: Piece = { ...front, points: { ...cup.points, ...front.points } };
     expect(lengthOf("sideNeckToBustPoint", [both])).toBe(195);
   });
 
