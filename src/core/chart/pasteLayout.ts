@@ -141,7 +141,7 @@ function tableDown(above: readonly Line[], [headings = [], ...rest]: readonly Li
   const titles = above.filter(isTitle).map((line) => readTitle(textOf(line)));
   const spans = spanners(above.at(-1), headings.length);
   const [below = []] = rest;
-  const unitLine = filled(below).length > 0 && below.every((cell) => !isFilled(cell) || readUnit(cell.text) !== null);
+  const unitLine = below.every((cell) => !isFilled(cell) || readUnit(cell.text) !== null);
   const finished = titles.findLast((title) => title.finished !== null)?.finished ?? null;
   const rows = unitLine ? rest.slice(1) : rest;
   const notes = rows.filter(isTitle).map((line) => readTitle(textOf(line)));

@@ -238,6 +238,8 @@ describe("sizes along the top", () => {
     expect(labelsOf("|8|10")).toBe("8 10");
     expect(labelsOf("8|10")).toBe("8 10");
     expect(labelsOf("Chart|8|10")).toBe("8 10");
+    expect(labelsOf("Sizes", "|8|10")).toBe("8 10");
+    expect(columnsOf("|8|of us|12", ...GIRTHS)).toBe("· bust waist hip");
   });
 
   it("are not certain where a line has another number of them", () => {
