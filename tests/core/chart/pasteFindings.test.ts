@@ -232,6 +232,12 @@ describe("units that nothing says", () => {
     expect(findings).toContainEqual(note({ code: "paste/unit-assumed", unit }));
   });
 
+  it("are no question where the headings say it, however small the girths", () =>
+    expect(pasteChart("Size\tBust (cm)\tWaist (cm)\tHip (cm)\n8\t55\t48\t64", "cm")).toEqual({
+      rows: [row("8", 550, 480, 640)],
+      findings: [],
+    }));
+
   it("are the unit given where as many sizes are usual in it", () => {
     expect(pasteChart(table("8\t80\t62\t86"), "cm").findings).toEqual([]);
     expect(pasteChart(table("8\t31\t24\t34"), "in").findings).toEqual([]);

@@ -102,6 +102,12 @@ describe("sizes down the side", () => {
       ["1: Size|Bust in|Bust cm|Waist in|Waist cm|Hip in|Hip cm", "2: 8|31|80|24|62|34|86"],
     ],
     ["Size Bust cm Bust cm Waist Hip\n8 80 81 62 86", "paste/headings-uncertain"],
+    ["Size Bust Waist Hip\nSize Bust Waist Hip\n8 80 62 86", "paste/headings-uncertain"],
+    [
+      "Size Bust Waist Hip Height Colour\n8 80 62 86 164 5",
+      ["1: Size|Bust|Waist|Hip|Height|Colour", "2: 8|80|62|86|164|5"],
+    ],
+    ["UK US Bust Waist Hip\n8 4 80 62 86", ["1: UK|US|Bust|Waist|Hip", "2: 8|4|80|62|86"]],
     // Rows of fewer than three values are notes.
     ["Size Bust Waist Hip\n8 80 62 86\nsee page 4", ["1: Size|Bust|Waist|Hip", "2: 8|80|62|86", "3: see|page|4"]],
     // What is sewn is no smaller than what is worn, in every row.
