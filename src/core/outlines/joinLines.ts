@@ -67,9 +67,7 @@ function walk(own: readonly Stroke[], shared: readonly Stroke[], within: Mm): Jo
   const net = crossingsApart(netOf(own, shared, within));
   const alive = new Set(net.parts);
   const at = partsAt(net.parts);
-  pruneEnds(at, alive);
-  for (const bridge of bridgesOf(at, alive)) alive.delete(bridge);
-  pruneEnds(at, alive);
+  for (const bridge of bridgesOf(at, net.parts.length)) alive.delete(bridge);
 
   const taken = new Set<Part>();
   const loops: Loop[] = [];
@@ -129,34 +127,12 @@ function crossingsApart(net: Net): Net {
   return { places, gaps, parts: net.parts.map((part) => moved.get(part) ?? part) };
 }
 
-/** Parts that end in nothing taken away, and what then does. */
-function pruneEnds(at: ReadonlyMap<number, readonly Part[]>, alive: Set<Part>): void {
-  const count = new Map<number, number>();
-  for (const [node, parts] of at)
-    count.set(
-      node,
-      parts.reduce((sum, part) => sum + (alive.has(part) ? (part.fromNode === part.toNode ? 2 : 1) : 0), 0),
-    );
-  const ends = [...count].filter(([, parts]) => parts === 1).map(([node]) => node);
-  // What is added while it runs is run over too: each part is taken away but once.
-  for (const node of ends) {
-    const part = at.get(node)?.find((one) => alive.has(one));
-    if (part === undefined || count.get(node) !== 1) continue;
-    alive.delete(part);
-    for (const end of [part.fromNode, part.toNode]) {
-      const left = (count.get(end) ?? 0) - 1;
-      count.set(end, left);
-      if (left === 1) ends.push(end);
-    }
-  }
-}
-
 /**
- * Parts that join what nothing else joins: no closed walk goes along them.
+ * Parts that join what nothing else joins, and those that end in nothing: no closed walk goes along them.
  *
  * @source Tarjan 1974, without recursion
  */
-function bridgesOf(at: ReadonlyMap<number, readonly Part[]>, alive: ReadonlySet<Part>): readonly Part[] {
+function bridgesOf(at: ReadonlyMap<number, readonly Part[]>, count: number): readonly Part[] {
   const order = new Map<number, number>();
   const low = new Map<number, number>();
   const bridges: Part[] = [];
@@ -166,7 +142,7 @@ function bridgesOf(at: ReadonlyMap<number, readonly Part[]>, alive: ReadonlySet<
     order.set(root, order.size);
     low.set(root, order.size - 1);
     // Twice every part at the most, once each way, and once more to leave each place.
-    const most = 4 * alive.size + 2 * at.size + 2;
+    const most = 4 * count + 2 * at.size + 2;
     for (let round = 0; round < most && path.length > 0; round += 1) {
       const top = path.at(-1);
       if (top === undefined) break;
@@ -181,7 +157,7 @@ function bridgesOf(at: ReadonlyMap<number, readonly Part[]>, alive: ReadonlySet<
         continue;
       }
       top.next += 1;
-      if (!alive.has(part) || part === top.by || part.fromNode === part.toNode) continue;
+      if (part === top.by || part.fromNode === part.toNode) continue;
       const other = part.fromNode === top.node ? part.toNode : part.fromNode;
       const known = order.get(other);
       if (known === undefined) {
@@ -286,7 +262,7 @@ function simpleLoops(steps: readonly Step[]): readonly (readonly Step[])[] {
     path = path.slice(0, from);
     position = new Map(path.map((one, at) => [startOf(one), at]));
   }
-  return loops.filter((loop) => loop.length > 1 || loop[0]?.part.fromNode === loop[0]?.part.toNode);
+  return loops;
 }
 
 /** Whether what hangs on the loops lies within them: else they are a dart or a mark on an outline that is broken. */
@@ -352,9 +328,7 @@ function edgesOf(steps: readonly Step[], net: Net, isClosed: boolean): readonly 
 /** A closed walk begun where one stroke ends and another begins, so that none is broken at the seam of the walk. */
 function turned(steps: readonly Step[], isClosed: boolean): readonly Step[] {
   if (!isClosed) return steps;
-  const from = steps.findIndex(
-    ({ part, forward }, at) => part.stroke !== steps.at(at - 1)?.part.stroke || forward !== steps.at(at - 1)?.forward,
-  );
+  const from = steps.findIndex(({ part }, at) => part.stroke !== steps.at(at - 1)?.part.stroke);
   return from <= 0 ? steps : [...steps.slice(from), ...steps.slice(0, from)];
 }
 

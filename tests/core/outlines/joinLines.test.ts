@@ -457,6 +457,62 @@ describe("outlines", () => {
   });
 });
 
+describe("which way lines set out", () => {
+  /** Drawn as they stand, and each the other way. */
+  const bothWays = (lines: readonly string[]): readonly (readonly string[])[] => [
+    lines,
+    lines.map((line) => `M${line.slice(1).split("L").toReversed().join("L")}`),
+  ];
+  const keysOf = (some: readonly { readonly strokes: readonly Stroke[] }[]): string[] =>
+    some.map(({ strokes: of }) => keys(of).toSorted().join(" ")).toSorted();
+
+  it("tells what is outside: the middle one of three between two places is none of the outline, however it winds", () => {
+    const over = "M0 0L0 -60L140 -60L140 0L100 0";
+    const through = "M0 0L60 0L100 -30L100 0";
+    const under = "M0 0L0 60L100 60L100 0";
+    for (const lines of bothWays([over, through, under])) {
+      const { loops, chains } = joined(lines);
+      expect(keysOf(loops)).toEqual(["0:0 0:2"]);
+      expect(keysOf(chains)).toEqual(["0:1"]);
+    }
+  });
+
+  it("tells where lines cross straight, wherever they come from", () => {
+    const lines = [
+      "M40 0L40 40L50 50",
+      "M50 50L60 60L100 60L100 0L40 0",
+      "M40 100L40 60L50 50",
+      "M50 50L60 40L140 40L140 100L40 100",
+    ];
+    for (const some of bothWays(lines)) expect(keysOf(joined(some).loops)).toEqual(["0:0 0:1", "0:2 0:3"]);
+    // Four at a place, and all of them of the size: a shared one does not go on by itself.
+    expect(keysOf(joined(lines.slice(0, 2), lines.slice(2)).loops)).toEqual(["0:0 0:1"]);
+  });
+
+  it("tells which goes straight on, of what is left", () => {
+    const lines = ["M0 0L50 0", "M50 0L60 0L60 50L0 50", "M50 0L80 40"];
+    for (const some of bothWays(lines)) expect(keysOf(joined(some).chains)).toEqual(["0:0 0:1", "0:2"]);
+  });
+});
+
+describe("a closed walk", () => {
+  it("is an outline where it encloses more than its own length, as wide as gaps are joined", () => {
+    // 16 of area, 16 round.
+    const small = (within: number) => joined(["M0 0L4 0L4 4", "M4 4L0 4L0 0"], [], within).loops.length;
+    expect(small(1)).toBe(0);
+    expect(small(0.99)).toBe(1);
+  });
+
+  it("leaves over what a line of it goes past its corner", () => {
+    const past = ["M-20 0L100 0", "M100 0L100 100L0 100L0 0"];
+    for (const shared of [[], ["M500 0L600 0"]]) {
+      const { loops, chains } = joined(past, shared);
+      expect(loops.map(corners)).toEqual([SQUARE]);
+      expect(chains.map((chain) => [along(chain), chain.isHeld])).toEqual([["-20,0 0,0", false]]);
+    }
+  });
+});
+
 describe("what hangs inside an outline", () => {
   it("is left whole, a loop at the end of a line too", () => {
     const { loops, chains } = joined([
