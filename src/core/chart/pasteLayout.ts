@@ -253,7 +253,7 @@ function labelLine(line: Line, count: number, from: number, begun: boolean): Col
   const { column, bare } = headingOf(first);
   const named = line.slice(0, line.findLastIndex(isFilled) + 1);
   const make = (cell: PastedCell, cells: Line): Column => ({ ...NO_HEADING, column: "label", cell, cells });
-  if (column === "label" || ((first.text === EMPTY || bare) && !isSizeName(first.text) && named.length > 1)) {
+  if (column === "label" || ((first.text === EMPTY || bare) && !isSizeName(first.text))) {
     const cells = named.slice(from);
     const clear = from === 1 || !isFilled(named[1]) || readUnit(named[1].text) !== null;
     if (!cells.some(isFilled)) return null;

@@ -215,8 +215,8 @@ const MOST_PARTINGS = 2000;
 function partings(words: readonly string[], count: number): readonly (readonly string[])[] {
   if (words.length < count) return [];
   let open: readonly (readonly string[])[] = [[]];
-  // Round by round another heading; the words used so far are counted in the heads.
-  let used: readonly number[] = [0];
+  // Round by round another heading; the words used so far are counted in the heads: none at first.
+  let used: readonly number[] = [];
   for (let round = 1; round <= count; round += 1) {
     const next: (readonly string[])[] = [];
     const reached: number[] = [];

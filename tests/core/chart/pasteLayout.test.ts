@@ -129,6 +129,11 @@ describe("sizes down the side", () => {
         "10 84 66 90 94 76 100",
       ]),
     );
+    // Wherever the names stand.
+    expect(told(["Colour|Size|Bust|Waist|Hip", "red|8|80|62|86", "red|10|84|66|90", ...second])).toMatchObject({
+      columns: `· ${LABELLED} finishedBust finishedWaist finishedHip`,
+      sizes: ["red 8 80 62 86 90 72 96", "red 10 84 66 90 94 76 100"],
+    });
     // One that the second leaves out has nothing there.
     expect(told([...DOWN, ...second.slice(0, 3)])).toMatchObject({
       sizes: ["8 80 62 86 · · ·", "10 84 66 90 94 76 100"],
@@ -212,6 +217,9 @@ describe("sizes along the top", () => {
     expect(unitsOf("Size|8|10", "Bust in|80|84", "Waist|62|66", "Hip cm|86|90")).toBe("· in · cm");
     expect(unitsOf("Inches", "Size|8|10", ...GIRTHS)).toBe("in in in in");
     expect(unitsOf("Size, cm|8|10", ...GIRTHS)).toBe("cm cm cm cm");
+    const withUnits = ["Bust|cm|80|84", "Waist|cm|62|66", "Hip|cm|86|90"];
+    expect(told(["Size|cm|8|10", ...withUnits])).toMatchObject({ columns: LABELLED, sizes: SIZES });
+    expect(told(["Size|6|8|10", ...withUnits])).toBe("paste/labels-uncertain");
     // Not all of them units: cells like others.
     expect(told(["Size|7|8|10", "Bust|cm|80|84", "Waist|60|62|66", "Hip|cm|86|90"])).toMatchObject({
       sizes: ["7 cm 60 cm", "8 80 62 86", "10 84 66 90"],
@@ -240,6 +248,9 @@ describe("sizes along the top", () => {
     expect(labelsOf("Chart|8|10")).toBe("8 10");
     expect(labelsOf("Sizes", "|8|10")).toBe("8 10");
     expect(columnsOf("|8|of us|12", ...GIRTHS)).toBe("· bust waist hip");
+    // Below the girths a line of numbers is none of names.
+    expect(columnsOf(...GIRTHS, "8|10")).toBe("bust waist hip ·");
+    expect(columnsOf("Body", "Size|8|10", ...GIRTHS)).toBe(LABELLED);
   });
 
   it("are not certain where a line has another number of them", () => {

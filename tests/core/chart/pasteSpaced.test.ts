@@ -219,6 +219,7 @@ describe("what stays one cell", () => {
     ["Length 40 41 x", "1: Length 40 41 x"],
     ["Cloth 140 150 –", "1: Cloth|140|150|–"],
     ["Old 8 10", "1: Old 8 10"],
+    ["– – –", "1: – – –"],
   ])("over the girths %j names no sizes for certain", (first, wanted) =>
     expect(cut(`${first}\n${ALONG}`)).toEqual([wanted, ...ALONG_CUT]),
   );
