@@ -143,7 +143,7 @@ function bridgesOf(at: ReadonlyMap<number, readonly Part[]>, count: number): rea
     low.set(root, order.size - 1);
     // Twice every part at the most, once each way, and once more to leave each place.
     const most = 4 * count + 2 * at.size + 2;
-    for (let round = 0; round < most && path.length > 0; round += 1) {
+    for (let round = 0; round < most; round += 1) {
       const top = path.at(-1);
       if (top === undefined) break;
       const part = at.get(top.node)?.[top.next];
@@ -335,7 +335,6 @@ function turned(steps: readonly Step[], isClosed: boolean): readonly Step[] {
 /** The edge begun at a place near its own beginning; the way it sets out is kept. */
 function beginAt(edge: EdgeCurve<"sheet">, place: SheetPoint): EdgeCurve<"sheet"> {
   const { a, b, curve } = edge;
-  if (a.x === place.x && a.y === place.y) return edge;
   return {
     a: place,
     b,
@@ -386,10 +385,10 @@ function chainsOf(left: readonly Part[], net: Net, all: ReadonlySet<Part>): read
   const seen = new Set<Part>();
   const follow = (from: Step): readonly Step[] => {
     const steps: Step[] = [];
-    let step: Step | null = from;
-    for (let round = 0; round <= left.length && step !== null; round += 1) {
-      const node: number = endOf(step);
-      const next: Part | undefined = after.get(node)?.get(step.part);
+    let step = from;
+    for (let round = 0; round <= left.length; round += 1) {
+      const node = endOf(step);
+      const next = after.get(node)?.get(step.part);
       if (next === undefined || seen.has(next)) break;
       seen.add(next);
       step = { part: next, forward: next.fromNode === node };

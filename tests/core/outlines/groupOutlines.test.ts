@@ -134,6 +134,19 @@ describe("outlines of several sizes", () => {
     expect(pair(45)).toEqual([{ "10": "a" }, { "12": "b" }]);
   });
 
+  it("and two of one size that cover most of each other are two, for neither is a sewing line", () => {
+    const pair = (role: LineRole) =>
+      grouped([
+        { path: box(0, 0, 200, 300), size: "10" },
+        { path: box(30, 0, 200, 300), size: "10", role },
+      ]).groups.map(({ outlines: of, sewing }) => [of, sewing]);
+    expect(pair("outline")).toEqual([
+      [{ "10": "a" }, undefined],
+      [{ "10": "b" }, undefined],
+    ]);
+    expect(pair("sew")).toEqual([[{ "10": "a" }, { "10": "b" }]]);
+  });
+
   it("of which two are as large are called by the first", () => {
     const same = ["12", "10"].map((size): Drawn => ({ path: box(0, 0, 200, 300), size }));
     expect(grouped(same).groups.map(({ id, outlines: of }) => [id, of])).toEqual([["b", { "10": "b", "12": "a" }]]);

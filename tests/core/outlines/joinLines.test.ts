@@ -446,6 +446,9 @@ describe("outlines", () => {
       [back, rest, inner],
       [first, restBack, inner],
       [restBack, inner, back],
+      // Walked against the way it is drawn.
+      [rest, back, inner],
+      [restBack, first, inner],
     ]) {
       const [loop] = joined(lines).loops;
       expect(loop?.edges).toHaveLength(4);

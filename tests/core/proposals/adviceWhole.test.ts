@@ -372,6 +372,30 @@ describe("how much of it can be made", () => {
     expect(unanswered(far)).toEqual([["bustPointWidth", "noRoom"]]);
   });
 
+  it("is all of it where something else that stands is refused", () => {
+    const refused: Alteration = {
+      kind: "dartEnd",
+      id: "a",
+      dart: { piece: "back", dart: "waistDart" },
+      shorten: 0,
+      across: 4000,
+      hold: "mouth",
+      giveBack: {},
+    };
+    const work = workOf({ ...GIRTHS, shoulderLength: 138 }, [refused]);
+    expect(
+      planOf(work)
+        .ledger.filter(({ outcome }) => !outcome.ok)
+        .map(({ id }) => id),
+    ).toContain("a");
+    expect(adviceOn(work).proposals).toMatchObject([{ altered: { fit: "shoulderWidth" }, amount: 16, missing: 0 }]);
+  });
+
+  it("leaves darts' ends alone where one proposal of several goes by her bust point", () => {
+    const { proposals } = trusting({ ...BLOCK, sideNeckToBustPoint: 277, bustPointWidth: 154, shoulderLength: 138 });
+    expect(proposals.map(keyOf).toSorted()).toEqual(["dartsOut", "shoulderWidth"]);
+  });
+
   it("is told of each measure by itself", () => {
     const advice = trusting({
       ...GIRTHS,
