@@ -189,6 +189,25 @@ describe("the net", () => {
     ]);
   });
 
+  it("joins a line to another however short it is", () => {
+    expect(net([], ["M0 0L1 0", "M1.4 0L20 0"]).map(({ gaps }) => gaps)).toEqual([
+      [0, 0.4],
+      [0.4, 0],
+    ]);
+    // Shorter than ends are apart that are one, and a stretch all the same between two places.
+    expect(net(["M0 0L10 0", "M10.015 0L10.03 0", "M10.03 0L20 0"]).map(({ length }) => length)).toEqual([
+      10, 0.015, 9.97,
+    ]);
+  });
+
+  it("finds a line all along it, upright, level or aslant", () => {
+    for (let at = 1; at < 64; at += 3) {
+      expect(net(["M0 0L64 0", `M${at} 0.3L${at} 80`])).toHaveLength(3);
+      expect(net(["M0 64L0 0", `M0.3 ${at}L80 ${at}`])).toHaveLength(3);
+      expect(net(["M0 0L64 48", `M${at} ${at * 0.75 + 0.3}L${at} 90`])).toHaveLength(3);
+    }
+  });
+
   it("of gaps alike joins the one first that was drawn first", () => {
     // Quarters of a millimetre: the one in the middle could go to either.
     const found = net(["M0 0L10 0", "M10.25 0L10.25 20", "M10.5 0L20 0"], [], 0.3);
