@@ -328,8 +328,11 @@ function edgesOf(steps: readonly Step[], net: Net, isClosed: boolean): readonly 
 /** A closed walk begun where one stroke ends and another begins, so that none is broken at the seam of the walk. */
 function turned(steps: readonly Step[], isClosed: boolean): readonly Step[] {
   if (!isClosed) return steps;
-  const from = steps.findIndex(({ part }, at) => part.stroke !== steps.at(at - 1)?.part.stroke);
-  return from <= 0 ? steps : [...steps.slice(from), ...steps.slice(0, from)];
+  const from = Math.max(
+    0,
+    steps.findIndex(({ part }, at) => part.stroke !== steps.at(at - 1)?.part.stroke),
+  );
+  return [...steps.slice(from), ...steps.slice(0, from)];
 }
 
 /** The edge begun at a place near its own beginning; the way it sets out is kept. */

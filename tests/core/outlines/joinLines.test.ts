@@ -636,6 +636,9 @@ describe("lines drawn twice", () => {
   });
 
   it("are as long as one another to 0.08 mm, and closed both or neither", () => {
+    // Between the same ends, in the same box, and round as much above as below: 107.70 long, and 107.80.
+    const zigzag = (at: number): string => `M0 0L${at} 10L${100 - at} -10L100 0`;
+    expect(left(zigzag(25), zigzag(22))).toEqual(["0:0", "0:1"]);
     // Teeth between the same ends, in the same box and round the same area, but one has one more there and back.
     expect(left("M0 0L50 10L50 0L100 0", "M0 0L50 10L50 0L100 0")).toEqual(["0:0"]);
     expect(left("M0 0L100 0L100 0.03L0 0.03L0 0", "M0 0L100 0")).toEqual(["0:0", "0:1"]);
