@@ -309,13 +309,11 @@ function sideBySide(building: readonly Building[], order: readonly string[]): re
     const laid = groups.toSorted((p, q) => laidAt(p) - laidAt(q));
     for (const [rank, group] of laid.entries()) ranks.set(group, rank);
     const pairs = merged.slice(fixed).flatMap((one) =>
-      groups
-        .filter(({ members }) => ![...members.keys()].some((size) => one.members.has(size)))
-        .map((group) => ({
-          one,
-          group,
-          cost: unlikeness(one, group) + OUT_OF_ORDER * Math.abs((ranks.get(one) ?? 0) - (ranks.get(group) ?? 0)),
-        })),
+      groups.map((group) => ({
+        one,
+        group,
+        cost: unlikeness(one, group) + OUT_OF_ORDER * Math.abs((ranks.get(one) ?? 0) - (ranks.get(group) ?? 0)),
+      })),
     );
     const placed = new Set<Building>();
     for (const { one, group, cost } of pairs.toSorted((p, q) => p.cost - q.cost)) {

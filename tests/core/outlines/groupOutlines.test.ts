@@ -456,6 +456,8 @@ describe("what lies in an outline", () => {
     expect(
       sewing({ path: box(10, 10, 180, 280), size: "10" }, { path: box(15, 15, 170, 270), size: "10" }),
     ).toHaveLength(2);
+    // One of no size in an outline of a size is a piece.
+    expect(sewing({ path: box(10, 10, 180, 280) })).toEqual([undefined, undefined]);
     // Where nothing is allowed it is as large as what it lies in.
     expect(sewing({ path: box(0, 0, 200, 300), size: "10", role: "sew" })).toEqual([{ "10": "b" }]);
     expect(sewing({ path: box(0, 0, 201, 301), size: "10", role: "sew" })).toEqual([{ "10": "b" }]);
@@ -579,6 +581,8 @@ describe("the name that a file gives a piece", () => {
     ["Front, gr. 10", "Front"],
     ["Font10", "Font10"],
     ["FRONT-T10", "FRONT"],
+    ["10 - FRONT", "FRONT"],
+    ["FRONT -: 10", "FRONT"],
     ["FRONT 100", "FRONT 100"],
     ["A / BACK", "BACK"],
     ["10 / BACK 10 / path 3", "BACK"],
