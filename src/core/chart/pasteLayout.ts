@@ -141,7 +141,7 @@ function tableDown(above: readonly Line[], [headings = [], ...rest]: readonly Li
   const titles = above.filter(isTitle).map((line) => readTitle(textOf(line)));
   const spans = spanners(above.at(-1), headings.length);
   const [below = []] = rest;
-  const unitLine = filled(below).length > 0 && below.every((cell) => !isFilled(cell) || readUnit(cell.text) !== null);
+  const unitLine = below.every((cell) => !isFilled(cell) || readUnit(cell.text) !== null);
   const finished = titles.findLast((title) => title.finished !== null)?.finished ?? null;
   const rows = unitLine ? rest.slice(1) : rest;
   const notes = rows.filter(isTitle).map((line) => readTitle(textOf(line)));
@@ -253,7 +253,7 @@ function labelLine(line: Line, count: number, from: number, begun: boolean): Col
   const { column, bare } = headingOf(first);
   const named = line.slice(0, line.findLastIndex(isFilled) + 1);
   const make = (cell: PastedCell, cells: Line): Column => ({ ...NO_HEADING, column: "label", cell, cells });
-  if (column === "label" || ((first.text === EMPTY || bare) && !isSizeName(first.text) && named.length > 1)) {
+  if (column === "label" || ((first.text === EMPTY || bare) && !isSizeName(first.text))) {
     const cells = named.slice(from);
     const clear = from === 1 || !isFilled(named[1]) || readUnit(named[1].text) !== null;
     if (!cells.some(isFilled)) return null;

@@ -23,7 +23,7 @@ const WIDEST_RANGE = 1.5;
  */
 export function readCell(text: string, unit: PastedUnit, wanted: PastedUnit = unit): PastedLength | null {
   const plain = withoutFootnote(text);
-  if (plain.length > LONGEST_CELL || !/\d|[½¼¾⅓⅔⅛⅜⅝⅞]/.test(plain)) return null;
+  if (plain.length > LONGEST_CELL) return null;
   const both = readBoth(plain, wanted);
   if (both !== null) return both === "unlike" ? null : { value: both, range: null };
   // "86/90" would read as a fraction, which no girth is.

@@ -99,11 +99,6 @@ function cutAcross(lines: readonly Words[], girths: readonly GirthLine[]): Space
   let named = false;
   let uncertain = false;
   for (const { words, line } of lines) {
-    const girth = girthLine({ words, line });
-    if (girth !== null) {
-      cut.push(headed(line, girth.head, girth.values));
-      continue;
-    }
     const labels = labelsOf(words, count);
     const { head, values } = partLine(words);
     if (labels === "uncertain") uncertain = true;
@@ -143,9 +138,10 @@ function cutDown(lines: readonly Words[]): Spaced {
       cut.push(single ? [{ text: line.words.join(" "), line: line.line, cell: 1 }] : cellsOf(line));
       continue;
     }
-    const next = lines.findIndex((other, at) => at > index && isHeadingLine(other));
-    const below = lines.slice(index + 1, next < 0 ? lines.length : next).map(({ words }) => words);
-    const rows = below.filter((words) => words.filter(isValue).length >= BODY_COLUMNS.length);
+    const after = lines.slice(index + 1);
+    const next = after.findIndex(isHeadingLine);
+    const below = next < 0 ? after : after.slice(0, next);
+    const rows = below.map(({ words }) => words).filter((words) => words.filter(isValue).length >= BODY_COLUMNS.length);
     const count = rows[0]?.length ?? 0;
     if (count === 0 || rows.some((words) => words.length !== count) || line.words.length > MOST_WORDS) {
       return { fault: { code: "paste/headings-uncertain" } };
@@ -217,10 +213,10 @@ const MOST_PARTINGS = 2000;
 
 /** Every way to part words into so many headings that name bust, waist and hip once a unit. */
 function partings(words: readonly string[], count: number): readonly (readonly string[])[] {
-  if (count < 1 || words.length < count) return [];
+  if (words.length < count) return [];
   let open: readonly (readonly string[])[] = [[]];
-  // Round by round another heading; the words used so far are counted in the heads.
-  let used: readonly number[] = [0];
+  // Round by round another heading; the words used so far are counted in the heads: none at first.
+  let used: readonly number[] = [];
   for (let round = 1; round <= count; round += 1) {
     const next: (readonly string[])[] = [];
     const reached: number[] = [];

@@ -46,8 +46,7 @@ const centre = ({ min, max }: Bounds<"sheet">): SheetPoint => midpoint(min, max)
 function overlap(p: Bounds<"sheet">, q: Bounds<"sheet">): number {
   const width = Math.min(p.max.x, q.max.x) - Math.max(p.min.x, q.min.x);
   const height = Math.min(p.max.y, q.max.y) - Math.max(p.min.y, q.min.y);
-  if (width <= 0 || height <= 0) return 0;
-  const both = width * height;
+  const both = Math.max(0, width) * Math.max(0, height);
   return both / (boxArea(p) + boxArea(q) - both);
 }
 
@@ -310,13 +309,11 @@ function sideBySide(building: readonly Building[], order: readonly string[]): re
     const laid = groups.toSorted((p, q) => laidAt(p) - laidAt(q));
     for (const [rank, group] of laid.entries()) ranks.set(group, rank);
     const pairs = merged.slice(fixed).flatMap((one) =>
-      groups
-        .filter(({ members }) => ![...members.keys()].some((size) => one.members.has(size)))
-        .map((group) => ({
-          one,
-          group,
-          cost: unlikeness(one, group) + OUT_OF_ORDER * Math.abs((ranks.get(one) ?? 0) - (ranks.get(group) ?? 0)),
-        })),
+      groups.map((group) => ({
+        one,
+        group,
+        cost: unlikeness(one, group) + OUT_OF_ORDER * Math.abs((ranks.get(one) ?? 0) - (ranks.get(group) ?? 0)),
+      })),
     );
     const placed = new Set<Building>();
     for (const { one, group, cost } of pairs.toSorted((p, q) => p.cost - q.cost)) {

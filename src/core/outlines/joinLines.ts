@@ -67,9 +67,7 @@ function walk(own: readonly Stroke[], shared: readonly Stroke[], within: Mm): Jo
   const net = crossingsApart(netOf(own, shared, within));
   const alive = new Set(net.parts);
   const at = partsAt(net.parts);
-  pruneEnds(at, alive);
-  for (const bridge of bridgesOf(at, alive)) alive.delete(bridge);
-  pruneEnds(at, alive);
+  for (const bridge of bridgesOf(at, net.parts.length)) alive.delete(bridge);
 
   const taken = new Set<Part>();
   const loops: Loop[] = [];
@@ -129,34 +127,12 @@ function crossingsApart(net: Net): Net {
   return { places, gaps, parts: net.parts.map((part) => moved.get(part) ?? part) };
 }
 
-/** Parts that end in nothing taken away, and what then does. */
-function pruneEnds(at: ReadonlyMap<number, readonly Part[]>, alive: Set<Part>): void {
-  const count = new Map<number, number>();
-  for (const [node, parts] of at)
-    count.set(
-      node,
-      parts.reduce((sum, part) => sum + (alive.has(part) ? (part.fromNode === part.toNode ? 2 : 1) : 0), 0),
-    );
-  const ends = [...count].filter(([, parts]) => parts === 1).map(([node]) => node);
-  // What is added while it runs is run over too: each part is taken away but once.
-  for (const node of ends) {
-    const part = at.get(node)?.find((one) => alive.has(one));
-    if (part === undefined || count.get(node) !== 1) continue;
-    alive.delete(part);
-    for (const end of [part.fromNode, part.toNode]) {
-      const left = (count.get(end) ?? 0) - 1;
-      count.set(end, left);
-      if (left === 1) ends.push(end);
-    }
-  }
-}
-
 /**
- * Parts that join what nothing else joins: no closed walk goes along them.
+ * Parts that join what nothing else joins, and those that end in nothing: no closed walk goes along them.
  *
  * @source Tarjan 1974, without recursion
  */
-function bridgesOf(at: ReadonlyMap<number, readonly Part[]>, alive: ReadonlySet<Part>): readonly Part[] {
+function bridgesOf(at: ReadonlyMap<number, readonly Part[]>, count: number): readonly Part[] {
   const order = new Map<number, number>();
   const low = new Map<number, number>();
   const bridges: Part[] = [];
@@ -166,8 +142,8 @@ function bridgesOf(at: ReadonlyMap<number, readonly Part[]>, alive: ReadonlySet<
     order.set(root, order.size);
     low.set(root, order.size - 1);
     // Twice every part at the most, once each way, and once more to leave each place.
-    const most = 4 * alive.size + 2 * at.size + 2;
-    for (let round = 0; round < most && path.length > 0; round += 1) {
+    const most = 4 * count + 2 * at.size + 2;
+    for (let round = 0; round < most; round += 1) {
       const top = path.at(-1);
       if (top === undefined) break;
       const part = at.get(top.node)?.[top.next];
@@ -181,7 +157,7 @@ function bridgesOf(at: ReadonlyMap<number, readonly Part[]>, alive: ReadonlySet<
         continue;
       }
       top.next += 1;
-      if (!alive.has(part) || part === top.by || part.fromNode === part.toNode) continue;
+      if (part === top.by || part.fromNode === part.toNode) continue;
       const other = part.fromNode === top.node ? part.toNode : part.fromNode;
       const known = order.get(other);
       if (known === undefined) {
@@ -217,7 +193,6 @@ function groupsOf(parts: readonly Part[], at: ReadonlyMap<number, readonly Part[
 /** The walks round the outside of parts that hang together; one that passes a place twice is parted there. */
 function outerLoops(group: readonly Part[], net: Net): readonly (readonly Step[])[] {
   const outgoing = new Map<number, { readonly step: Step; readonly way: number }[]>();
-  const alone = group.filter(({ fromNode, toNode }) => fromNode === toNode);
   const steps = group.flatMap((part): readonly Step[] => [
     { part, forward: true },
     { part, forward: false },
@@ -231,7 +206,6 @@ function outerLoops(group: readonly Part[], net: Net): readonly (readonly Step[]
     else found.push({ step, way });
   }
   for (const list of outgoing.values()) list.sort((one, other) => one.way - other.way);
-  if (group.length === 1 && alone.length === 1 && alone[0] !== undefined) return [[{ part: alone[0], forward: true }]];
 
   const keyOf = ({ part, forward }: Step): number => part.id * 2 + (forward ? 1 : 0);
   const nextOf = (step: Step): Step | undefined => {
@@ -288,7 +262,7 @@ function simpleLoops(steps: readonly Step[]): readonly (readonly Step[])[] {
     path = path.slice(0, from);
     position = new Map(path.map((one, at) => [startOf(one), at]));
   }
-  return loops.filter((loop) => loop.length > 1 || loop[0]?.part.fromNode === loop[0]?.part.toNode);
+  return loops;
 }
 
 /** Whether what hangs on the loops lies within them: else they are a dart or a mark on an outline that is broken. */
@@ -354,16 +328,16 @@ function edgesOf(steps: readonly Step[], net: Net, isClosed: boolean): readonly 
 /** A closed walk begun where one stroke ends and another begins, so that none is broken at the seam of the walk. */
 function turned(steps: readonly Step[], isClosed: boolean): readonly Step[] {
   if (!isClosed) return steps;
-  const from = steps.findIndex(
-    ({ part, forward }, at) => part.stroke !== steps.at(at - 1)?.part.stroke || forward !== steps.at(at - 1)?.forward,
+  const from = Math.max(
+    0,
+    steps.findIndex(({ part }, at) => part.stroke !== steps.at(at - 1)?.part.stroke),
   );
-  return from <= 0 ? steps : [...steps.slice(from), ...steps.slice(0, from)];
+  return [...steps.slice(from), ...steps.slice(0, from)];
 }
 
 /** The edge begun at a place near its own beginning; the way it sets out is kept. */
 function beginAt(edge: EdgeCurve<"sheet">, place: SheetPoint): EdgeCurve<"sheet"> {
   const { a, b, curve } = edge;
-  if (a.x === place.x && a.y === place.y) return edge;
   return {
     a: place,
     b,
@@ -414,10 +388,10 @@ function chainsOf(left: readonly Part[], net: Net, all: ReadonlySet<Part>): read
   const seen = new Set<Part>();
   const follow = (from: Step): readonly Step[] => {
     const steps: Step[] = [];
-    let step: Step | null = from;
-    for (let round = 0; round <= left.length && step !== null; round += 1) {
-      const node: number = endOf(step);
-      const next: Part | undefined = after.get(node)?.get(step.part);
+    let step = from;
+    for (let round = 0; round <= left.length; round += 1) {
+      const node = endOf(step);
+      const next = after.get(node)?.get(step.part);
       if (next === undefined || seen.has(next)) break;
       seen.add(next);
       step = { part: next, forward: next.fromNode === node };

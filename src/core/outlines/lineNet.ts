@@ -110,11 +110,12 @@ function lineGrid(lines: readonly Ends[]): Grid<Spot> {
   lines.forEach(({ stroke }, line) => {
     stroke.edges.forEach((edge, edgeAt) => {
       const spot = { line, edge: edgeAt };
-      const points = edge.curve === null ? [edge.a, edge.b] : edgeFlatten(edge, JOINED_EXACTLY * 50);
+      const points = edgeFlatten(edge, JOINED_EXACTLY * 50);
       points.forEach((point, at) => {
         const before = points[at - 1];
-        if (before === undefined) return grid.add(point, spot);
-        const steps = Math.min(5000, Math.ceil(distance(before, point) / (foundBy / 2)));
+        // Of a beginning the first step is near enough.
+        if (before === undefined) return;
+        const steps = Math.ceil(distance(before, point) / (foundBy / 2));
         for (let step = 1; step <= steps; step += 1) grid.add(between(before, point, step / steps), spot);
       });
     });
@@ -186,9 +187,9 @@ export function netOf(own: readonly Stroke[], shared: readonly Stroke[], within:
 
   /** Free ends set on the nearest line. */
   const meetLines = (reach: Mm): void => {
-    for (const [node, [ending]] of [...linesAt].filter(([at]) => isFree(at))) {
+    for (const [node, [ending]] of linesAt) {
       const place = places[node];
-      if (place === undefined || ending === undefined) continue;
+      if (!isFree(node) || place === undefined || ending === undefined) continue;
       // What is shared may go on past a size's end: it is not drawn to it.
       if (reach > JOINED_EXACTLY && lines[ending]?.isOwn !== true) continue;
       const near: { readonly line: number; readonly at: number; readonly point: SheetPoint; readonly off: Mm }[] = [];
@@ -209,7 +210,7 @@ export function netOf(own: readonly Stroke[], shared: readonly Stroke[], within:
           : distance(point, ends.stroke.b) <= JOINED_EXACTLY
             ? ends.toNode
             : null;
-      gaps[node] = Math.max(gaps[node] ?? 0, off);
+      gaps[node] = off;
       degree[node] = 2;
       if (atEnd === null) {
         places[node] = point;
@@ -218,7 +219,6 @@ export function netOf(own: readonly Stroke[], shared: readonly Stroke[], within:
         else known.push({ at, node });
       } else {
         const into = merged[atEnd] ?? atEnd;
-        if (into === node) continue;
         merged[node] = into;
         degree[into] = (degree[into] ?? 0) + 1;
         gaps[into] = Math.max(gaps[into] ?? 0, off);
@@ -241,10 +241,9 @@ export function netOf(own: readonly Stroke[], shared: readonly Stroke[], within:
         const gap = distance(place, places[other] ?? place);
         if (gap <= within) near.push({ other, gap });
       });
-      for (const { other, gap } of near.toSorted((p, q) => p.gap - q.gap).slice(0, 6))
-        if (one < other || near.length > 6) pairs.push({ one, other, gap });
+      for (const { other, gap } of near.toSorted((p, q) => p.gap - q.gap).slice(0, 6)) pairs.push({ one, other, gap });
     }
-    for (const { one, other, gap } of pairs.toSorted((p, q) => p.gap - q.gap || p.one - q.one)) {
+    for (const { one, other, gap } of pairs.toSorted((p, q) => p.gap - q.gap)) {
       if (!isFree(one) || !isFree(other)) continue;
       const [[p], [q]] = [linesAt.get(one) ?? [], linesAt.get(other) ?? []];
       if (p === undefined || q === undefined) continue;
@@ -263,11 +262,8 @@ export function netOf(own: readonly Stroke[], shared: readonly Stroke[], within:
   joinGaps();
   meetLines(within);
 
-  // Merged once into another that itself was merged: two steps at the most, since only a free end is merged.
-  const lastOf = (node: number): number => {
-    const once = merged[node] ?? node;
-    return merged[once] ?? once;
-  };
+  // One step: what something was merged into is free no more, so it is merged into nothing itself.
+  const lastOf = (node: number): number => merged[node] ?? node;
   const parts: Part[] = [];
   lines.forEach((line, lineAt) => {
     const whole = line.stroke.edges.length;

@@ -107,7 +107,10 @@ const LENGTH = String.raw`(\d+(?:[.,]\d+)?)`;
 const UNIT = String.raw`(mm|cm|in(?:ch(?:es)?)?|["″”])`;
 const WRITTEN = new RegExp(String.raw`${LENGTH}\s*${UNIT}?(?:\s*[x×*]\s*${LENGTH}\s*${UNIT}?)?(?![\w%])`, "giu");
 
-const mmOf = (unit: string): Mm => (/^mm$/iu.test(unit) ? 1 : /^cm$/iu.test(unit) ? MM_PER_CM : MM_PER_INCH);
+function mmOf(unit: string): Mm {
+  const said = unit.toLowerCase();
+  return said === "mm" ? 1 : said === "cm" ? MM_PER_CM : MM_PER_INCH;
+}
 
 /** A length as it stands beside a square: "5 cm", "2 in x 2 in"; null where there is none, or more than one. */
 function writtenSquare(text: string): { readonly width: Mm; readonly height: Mm } | null {

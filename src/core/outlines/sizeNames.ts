@@ -34,8 +34,8 @@ const SIZE_WORDS = new Set([
  */
 function namesSize(name: string, label: string): number {
   const [inName, inLabel] = [wordsOf(name), wordsOf(label)];
-  if (inLabel.length === 0 || inName.length === 0) return 0;
-  if (bare(name) === bare(label) || inName.join(" ") === inLabel.join(" ")) return 3;
+  if (inLabel.length === 0) return 0;
+  if (inName.join(" ") === inLabel.join(" ")) return 3;
   const places = inName.flatMap((_, at) => (inLabel.every((word, i) => inName[at + i] === word) ? [at] : []));
   if (places.length === 0) return 0;
   if (places.some((at) => SIZE_WORDS.has(inName[at - 1] ?? ""))) return 2;

@@ -110,7 +110,9 @@ const UNLIKE = 2.2;
 /** The least that lines of a size are long, beside those of the longest. */
 const LEAST = 0.2;
 
-const spread = (values: readonly number[]): number => Math.log(Math.max(...values) / Math.max(Math.min(...values), 1));
+/** Of what is less than a millimetre, as straight lines are across, it is no matter how much less. */
+const spread = (values: readonly number[]): number =>
+  Math.log(Math.max(...values, 1) / Math.max(Math.min(...values), 1));
 
 /** How much what is measured of some kinds differs, all measures together: 0 where they are equal. */
 function unlike(kinds: readonly Kind[]): number {
@@ -177,13 +179,12 @@ export function sortLines(
     ...one,
     like: most === 0 && !(isStandard && one.feature === "layer") ? sizeKinds(one.kinds, labels.length) : [],
   }));
-  const fits = (count: number): number => (count === labels.length ? labels.length * 2 : count);
   const chosen =
     alike.find(({ feature }) => feature === own.sortBy) ??
-    alike.toSorted((p, q) => q.sizes - p.sizes || fits(q.like.length) - fits(p.like.length))[0];
+    alike.toSorted((p, q) => q.sizes - p.sizes || q.like.length - p.like.length)[0];
   if (chosen === undefined) throw new RangeError("no feature");
   const { feature, kinds, named } = chosen;
-  const like = most === 0 || chosen.sizes === 0 ? sizeKinds(kinds, labels.length) : [];
+  const like = chosen.sizes === 0 ? sizeKinds(kinds, labels.length) : [];
   const likeValues = new Set(isStandard && feature === "layer" ? [] : like.map(({ value }) => value));
 
   const namedKinds = kinds.filter(({ value }) => named.has(value));

@@ -74,6 +74,7 @@ describe("cutCells", () => {
 
 describe("plainLines", () => {
   it("has line ends of one kind, and no mark before the text", () => {
+    expect(plainLines("a\ufeffb")).toBe("a\ufeffb");
     expect(plainLines("\ufeffa\r\nb\rc\u2028d\u2029e\n\ufefff")).toBe("a\nb\nc\nd\ne\n\ufefff");
   });
 

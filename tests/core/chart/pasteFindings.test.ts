@@ -232,6 +232,12 @@ describe("units that nothing says", () => {
     expect(findings).toContainEqual(note({ code: "paste/unit-assumed", unit }));
   });
 
+  it("are no question where the headings say it, however small the girths", () =>
+    expect(pasteChart("Size\tBust (cm)\tWaist (cm)\tHip (cm)\n8\t55\t48\t64", "cm")).toEqual({
+      rows: [row("8", 550, 480, 640)],
+      findings: [],
+    }));
+
   it("are the unit given where as many sizes are usual in it", () => {
     expect(pasteChart(table("8\t80\t62\t86"), "cm").findings).toEqual([]);
     expect(pasteChart(table("8\t31\t24\t34"), "in").findings).toEqual([]);
@@ -253,6 +259,127 @@ describe("units that nothing says", () => {
       row("8", 787.4, 620, 860),
       TEN,
     ]);
+  });
+});
+
+describe("a unit behind some girths alone", () => {
+  const along = (...lines: readonly string[]): string => ["Size\t8\t10", ...lines].join("\n");
+
+  it("is meant for a whole line of them where it stands behind the last", () => {
+    // Numbers that are usual in centimetres, typed where inches are: only where nothing says is the unit told as taken.
+    const assumed = note({ code: "paste/unit-assumed", unit: "cm" });
+    const top = note({ code: "paste/sizes-along-top" });
+    const found = (text: string) => {
+      const { rows, findings } = pasteChart(text, "in");
+      expect(rows.slice(0, 2)).toEqual([EIGHT, TEN]);
+      return findings;
+    };
+    expect(found(along("Bust\t80\t84 cm", "Waist\t62\t66 cm", "Hip\t86\t90 cm"))).toEqual([top]);
+    expect(found(along("Bust\t80 cm\t84", "Waist\t62 cm\t66", "Hip\t86 cm\t90"))).toEqual([top, assumed]);
+    // Down a column the last is one like others, and so is it of three where two say it.
+    expect(found("Size\tBust\tWaist\tHip\n8\t80\t62\t86\n10\t84 cm\t66 cm\t90 cm")).toEqual([assumed]);
+    const two = "Size\t8\t10\t12\nBust\t80\t84 cm\t88 cm\nWaist\t62\t66 cm\t70 cm\nHip\t86\t90 cm\t94 cm";
+    expect(found(two)).toEqual([top, assumed]);
+  });
+
+  it("is that of a sewn girth too, where without it there is none", () => {
+    const table = (bust: string) =>
+      `Size\tBust\tWaist\tHip\tFinished bust\n8\t80\t62\t86\t34 in\n10\t84\t66\t90\t${bust}`;
+    expect(pasteChart(table("36"), "cm").rows.map(({ finishedBust }) => finishedBust)).toEqual([863.6, 914.4]);
+    expect(pasteChart(table("90"), "cm").rows.map(({ finishedBust }) => finishedBust)).toEqual([863.6, 900]);
+    // Two units in one column are each of their own.
+    expect(pasteChart(table("900 mm"), "cm").rows.map(({ finishedBust }) => finishedBust)).toEqual([863.6, 900]);
+  });
+});
+
+describe("commas between cells", () => {
+  const comma = (...lines: readonly string[]) => pasteChart(lines.join("\n"), "cm");
+
+  it("may have been decimal ones where a girth is under 20 cm, and nowhere else", () => {
+    expect(comma("Size,Bust,Waist,Hip", "8,80,20,86").rows).toEqual([row("8", 800, 200, 860)]);
+    expect(comma("Size,Bust,Waist,Hip", "8,80,19,86")).toEqual(block({ code: "paste/commas-ambiguous" }));
+    expect(comma("Size,Bust,Waist,Hip,Finished bust", "8,80,62,86,19")).toEqual(
+      block({ code: "paste/commas-ambiguous" }),
+    );
+    expect(comma("Size,Bust,Waist,Hip,Height", "8,80,62,86,16").rows).toEqual([EIGHT]);
+    expect(comma("Size,Bust mm,Waist mm,Hip mm", "8,800,620,860").rows).toEqual([EIGHT]);
+    expect(comma("Size,Bust mm,Waist mm,Hip mm", "8,800,62,860")).toEqual(block({ code: "paste/commas-ambiguous" }));
+  });
+
+  it("leave nothing over in a line of a size, but empty cells", () => {
+    expect(comma("Size,Bust,Waist,Hip", "8,80,62,86,").rows).toEqual([EIGHT]);
+    expect(comma("Size,Bust,Waist,Hip", "8,80,62,86,,5")).toEqual(block({ code: "paste/commas-ambiguous" }));
+    expect(comma("Size,8,10", "Bust,80,84", "Waist,62,66", "Hip,86,90", "Shoulder,12,12,5").rows).toEqual([EIGHT, TEN]);
+  });
+});
+
+describe("lines that are no sizes", () => {
+  it("are told with their place, and of sizes along the top without", () => {
+    expect(pasteChart("Size\t8\t10\nBust\t80\t–\nWaist\t62\t–\nHip\t86\t–", "cm")).toEqual({
+      rows: [EIGHT],
+      findings: [note({ code: "paste/sizes-along-top" }), note({ code: "paste/line-ignored", text: "10 – – –" })],
+    });
+    expect(pasteChart("Size\tBust\tWaist\tHip\nA 1\tb\tc\td", "cm")).toEqual({
+      rows: [],
+      findings: [
+        note({ code: "paste/line-ignored", text: "A 1 b c d", line: 2 }),
+        { code: "paste/no-columns", ...NOWHERE, severity: "blocks" },
+      ],
+    });
+    expect(pasteChart("Size\tBust\tWaist\tHip", "cm")).toEqual(block({ code: "paste/no-columns" }));
+    // A line whose sizes all fail is told by that alone.
+    expect(pasteChart("Size\tBust\tWaist\tHip\n8\tx1\t62\t86", "cm").findings).toEqual([
+      { code: "paste/cell-unreadable", text: "x1", severity: "blocks", line: 2, cell: 2, size: "8", column: "bust" },
+    ]);
+  });
+
+  it("stand empty under a heading of nothing", () =>
+    expect(pasteChart(`${DOWN}\n\t\t\t\t`, "cm")).toEqual({ rows: [EIGHT, TEN], findings: [] }));
+});
+
+describe("lengths that are told twice, or of a size that was left out", () => {
+  const table = (...columns: readonly (readonly [string, string, string])[]): string =>
+    [
+      ["Size\tBust cm\tWaist cm\tHip cm", ...columns.map(([head]) => head)],
+      ["8\t80\t62\t86", ...columns.map(([, first]) => first)],
+      ["10\t84\t66\t90", ...columns.map(([, , second]) => second)],
+    ]
+      .map((line) => line.join("\t"))
+      .join("\n");
+
+  it("are not taken, and both headings are told", () => {
+    const { lengths, findings } = pasteChart(table(["Shoulder", "12", "12.5"], ["Shoulder seam", "12", "12.5"]), "cm");
+    expect(lengths).toBeUndefined();
+    expect(findings).toEqual([
+      note({ code: "paste/length-uncertain", text: "Shoulder", line: 1, cell: 5 }),
+      note({ code: "paste/length-uncertain", text: "Shoulder seam", line: 1, cell: 6 }),
+    ]);
+  });
+
+  it("are taken each by itself, in the order in which they are offered, in their own unit", () => {
+    const { lengths, findings } = pasteChart(
+      table(
+        ["Height cm", "164", "166"],
+        ["Colour", "a", "b"],
+        ["Back waist (in)", "16", "16½"],
+        ["Neck cm", "36", "370 mm"],
+      ),
+      "cm",
+    );
+    expect(lengths).toEqual({
+      backWaistLength: { bySize: { "8": 406.4, "10": 419.1 } },
+      neckBaseGirth: { bySize: { "8": 360, "10": 370 } },
+      height: { bySize: { "8": 1640, "10": 1660 } },
+    });
+    expect(findings).toEqual([
+      note({ code: "paste/lengths-read", lengths: ["backWaistLength", "neckBaseGirth", "height"] }),
+      note({ code: "paste/heading-ignored", text: "Colour", line: 1, cell: 6 }),
+    ]);
+  });
+
+  it("go by the sizes that were read alone", () => {
+    const text = `${table(["Shoulder", "12", "12.5"])}\n12\t88\tx\t94\t13`;
+    expect(pasteChart(text, "cm").lengths).toEqual({ shoulderLength: { bySize: { "8": 120, "10": 125 } } });
   });
 });
 

@@ -90,6 +90,30 @@ describe("sizes down the side", () => {
     ["Size Bust Waist Hip\n8 36 80 62 86 94 99", "paste/headings-uncertain"],
   ])("%j", (text, wanted) => expect(cut(text)).toEqual(wanted));
 
+  it.each([
+    // Headings that no size goes under, or that say two things at once, are none.
+    ["Size Bust Waist Hip cm\n8 80 62 86", ["1: Size|Bust|Waist|Hip cm", "2: 8|80|62|86"]],
+    ["Size Bust cm Waist cm Hip cm\n8 80 62 86", ["1: Size|Bust cm|Waist cm|Hip cm", "2: 8|80|62|86"]],
+    ["Size High bust Bust Waist Hip\n8 76 80 62 86", ["1: Size|High bust|Bust|Waist|Hip", "2: 8|76|80|62|86"]],
+    ["Size Bust Waist Hip Height\n8 80 62 86 164", ["1: Size|Bust|Waist|Hip|Height", "2: 8|80|62|86|164"]],
+    ["Bust Waist Hip Height\n8 80 62 86 164", ["1: size|Bust|Waist|Hip|Height", "2: 8|80|62|86|164"]],
+    [
+      "Size Bust in Bust cm Waist in Waist cm Hip in Hip cm\n8 31 80 24 62 34 86",
+      ["1: Size|Bust in|Bust cm|Waist in|Waist cm|Hip in|Hip cm", "2: 8|31|80|24|62|34|86"],
+    ],
+    ["Size Bust cm Bust cm Waist Hip\n8 80 81 62 86", "paste/headings-uncertain"],
+    ["Size Bust Waist Hip\nSize Bust Waist Hip\n8 80 62 86", "paste/headings-uncertain"],
+    [
+      "Size Bust Waist Hip Height Colour\n8 80 62 86 164 5",
+      ["1: Size|Bust|Waist|Hip|Height|Colour", "2: 8|80|62|86|164|5"],
+    ],
+    ["UK US Bust Waist Hip\n8 4 80 62 86", ["1: UK|US|Bust|Waist|Hip", "2: 8|4|80|62|86"]],
+    // Rows of fewer than three values are notes.
+    ["Size Bust Waist Hip\n8 80 62 86\nsee page 4", ["1: Size|Bust|Waist|Hip", "2: 8|80|62|86", "3: see|page|4"]],
+    // What is sewn is no smaller than what is worn, in every row.
+    ["Size Hip Finished hip Waist Bust\n8 86 96 62 80\n10 90 89 66 84", "paste/headings-uncertain"],
+  ])("parted: %j", (text, wanted) => expect(cut(text)).toEqual(wanted));
+
   it("of a line with more than 40 words nothing is made", () => {
     const words = (count: number) => `Size Bust Waist Hip ${"round ".repeat(count - 4).trim()}`;
     expect(cut(`${words(41)}\n8 80 62 86`)).toBe("paste/headings-uncertain");
@@ -115,15 +139,47 @@ describe("what stays one cell", () => {
     ["80 (31½)", "80(31½)"],
     ["80 cm (31½ in)", "80cm(31½in)"],
     ['31 1/2" / 80 cm', '31-1/2"/80cm'],
+    ["31 1/3", "31-1/3"],
+    ["31 3/4", "31-3/4"],
+    ["31 7/8", "31-7/8"],
+    ["31 31/32", "31-31/32"],
+    ["31 ¾", "31¾"],
+    ["80 cms", "80cms"],
+    ["800 mm", "800mm"],
+    ["31 inch", "31inch"],
+    ["31 in", "31in"],
+    ["31 in.", "31in."],
+    ["31 ins.", "31ins."],
+    ["31½ in", "31½in"],
+    ["31 ″", "31″"],
+    ["31 ”", "31”"],
+    ["80 ‡§", "80‡§"],
+    ["31½ †", "31½†"],
+    ["86 - 90", "86-90"],
+    ["86 — 90", "86-90"],
+    ["33½ to 34", "33½-34"],
+    ["80 ( 31½)", "80(31½)"],
+    ["80 cms ( 31)", "80cms(31)"],
+    ['31" / 80', '31"/80'],
+    ["31½ / 80", "31½/80"],
+    ["80 cm / 31½ in.", "80cm/31½in."],
+    ["*80", "*80"],
+    ["½", "½"],
+    ["--", "--"],
+    ["80\u2009cm", "80cm"],
+    ["80\u00a0cm", "80cm"],
     ["80\u202fcm", "80cm"],
   ])("%j", (value, one) =>
     expect(cut(`Bust ${value} 84\nWaist 62 66`)).toEqual([`1: Bust|${one}|84`, "2: Waist|62|66"]),
   );
 
-  it.each(["31 1/5", "80 meal", "80 /"])("%j does not", (value) => {
-    const spaced = cutSpaced(`Bust ${value}`);
-    expect("lines" in spaced && (spaced.lines[0]?.length ?? 0)).not.toBe(2);
-  });
+  it.each(["31 1/5", "31 1/25", "80 meal", "80 inn", "80 /", "80 (x)", "80 to x", "80 - x", "80 *x"])(
+    "%j does not",
+    (value) => {
+      const spaced = cutSpaced(`Bust ${value}`);
+      expect("lines" in spaced && (spaced.lines[0]?.length ?? 0)).not.toBe(2);
+    },
+  );
 
   it("each cell is counted in its line", () => {
     const along = cutSpaced(`Size 8 10 12\nof the body\n${ALONG}`);
@@ -143,6 +199,29 @@ describe("what stays one cell", () => {
   it.each(["8 ".repeat(9_000), "8".repeat(18_000), `8 below ${"8½ ".repeat(6_000)}`])(
     "a line of numbers is cut, however long it is",
     (text) => expect(cutSpaced(text)).toHaveProperty("lines"),
+  );
+
+  it.each([
+    // Two girths and a word more make a line of headings; a number makes it none, and so does a girth too few.
+    ["Bust Waist\n80 62 86", ["1: Bust|Waist", "2: 80|62|86"]],
+    ["Bust Waist Hip 2\n8 80 62 86", ["1: Bust|Waist|Hip|2", "2: 8|80|62|86"]],
+    ["Size Bust Back\n8 80 40", ["1: Size|Bust|Back", "2: 8|80|40"]],
+    ["Size 8 10 12\nUK 4 6 8", ["1: Size|8|10|12", "2: UK|4|6|8"]],
+    ["Bust", ["1: Bust"]],
+    ["80 84 Bust", ["1: 80|84|Bust"]],
+    ["Bust Bust Size\n8 80 62", ["1: Bust|Bust|Size", "2: 8|80|62"]],
+  ])("%j is cut at every space", (text, wanted) => expect(cut(text)).toEqual(wanted));
+
+  it.each([
+    ["Body 8 10", "1: Body 8 10"],
+    ["Body 8 10 12", "1: Body|8|10|12"],
+    ["Body 8 10 12 14", "1: Body 8 10 12 14"],
+    ["Length 40 41 x", "1: Length 40 41 x"],
+    ["Cloth 140 150 –", "1: Cloth|140|150|–"],
+    ["Old 8 10", "1: Old 8 10"],
+    ["– – –", "1: – – –"],
+  ])("over the girths %j names no sizes for certain", (first, wanted) =>
+    expect(cut(`${first}\n${ALONG}`)).toEqual([wanted, ...ALONG_CUT]),
   );
 
   it("text without any girth is cut at every space", () =>

@@ -134,6 +134,62 @@ describe("outlines of several sizes", () => {
     expect(pair(45)).toEqual([{ "10": "a" }, { "12": "b" }]);
   });
 
+  it("and two of one size that cover most of each other are two, for neither is a sewing line", () => {
+    const pair = (role: LineRole) =>
+      grouped([
+        { path: box(0, 0, 200, 300), size: "10" },
+        { path: box(30, 0, 200, 300), size: "10", role },
+      ]).groups.map(({ outlines: of, sewing }) => [of, sewing]);
+    expect(pair("outline")).toEqual([
+      [{ "10": "a" }, undefined],
+      [{ "10": "b" }, undefined],
+    ]);
+    expect(pair("sew")).toEqual([[{ "10": "a" }, { "10": "b" }]]);
+  });
+
+  it("of which two are as large are called by the first", () => {
+    const same = ["12", "10"].map((size): Drawn => ({ path: box(0, 0, 200, 300), size }));
+    expect(grouped(same).groups.map(({ id, outlines: of }) => [id, of])).toEqual([["b", { "10": "b", "12": "a" }]]);
+  });
+
+  it("share 35 of 100 parts of what their boxes cover together, at the least (our own choice)", () => {
+    // Squares of 200, moved by so much: of 200 + by they share 200 - by. 95: 105 of 295, 0.356; 97: 103 of 297, 0.347.
+    const moved = (x: number, y: number) =>
+      grouped([
+        { path: box(0, 0, 200, 200), size: "10" },
+        { path: box(x, y, 200, 200), size: "12" },
+      ]).groups.map(({ shift }) => shift);
+    expect(moved(95, 0)).toEqual([{ "10": { x: 0, y: 0 }, "12": { x: 0, y: 0 } }]);
+    expect(moved(0, -95)).toEqual([{ "10": { x: 0, y: 0 }, "12": { x: 0, y: 0 } }]);
+    // Else they are laid side by side.
+    expect(moved(97, 0)).toEqual([{ "10": { x: 0, y: 0 }, "12": { x: -97, y: 0 } }]);
+    expect(moved(0, -97)).toEqual([{ "10": { x: 0, y: 0 }, "12": { x: 0, y: 97 } }]);
+    expect(moved(-250, 250)).toEqual([{ "10": { x: 0, y: 0 }, "12": { x: 250, y: -250 } }]);
+  });
+
+  it("are sixty pieces at the most, of 900 outlines: the largest", () => {
+    const row = (count: number) =>
+      grouped(
+        Array.from({ length: count }, (_, i): Drawn => ({ path: box(300 * i, 0, 100 + i, 100 + 8 * i), size: "10" })),
+      );
+    expect([row(60).groups.length, row(60).isCut]).toEqual([60, false]);
+    const cut = row(61);
+    expect([cut.groups.length, cut.isCut, cut.groups.at(-1)?.id]).toEqual([60, true, "b"]);
+    const marked = (count: number) =>
+      grouped([
+        { path: box(0, 0, 400, 400), size: "10" },
+        ...Array.from({ length: count }, (_, i): Drawn => ({
+          path: box(5 + 10 * (i % 30), 5 + 10 * Math.floor(i / 30), 2, 2),
+          size: "10",
+        })),
+      ]);
+    expect([marked(899).isCut, marked(899).groups.map(({ innerClosed }) => innerClosed.length)]).toEqual([
+      false,
+      [899],
+    ]);
+    expect([marked(900).isCut, marked(900).groups.map(({ innerClosed }) => innerClosed.length)]).toEqual([true, [899]]);
+  });
+
   it("in the order of the chart, those that it does not name last", () => {
     const found = outlines([
       { path: box(0, 0, 220, 320), size: "more" },
@@ -199,6 +255,117 @@ describe("sizes laid side by side", () => {
     expect(outlines(side(["10", 0, 200, 300, "FRONT"], ["12", 300, 200, 300]))).toHaveLength(1);
   });
 
+  it("are unlike beyond a quarter in width, in the root of their area, or in their way round", () => {
+    const apart = (path: string): number =>
+      outlines([
+        { path: box(0, 0, 200, 300), size: "10" },
+        { path, size: "12" },
+      ]).length;
+    expect(apart(box(300, 0, 200 * Math.exp(0.24), 300))).toBe(1);
+    expect(apart(box(300, 0, 200 * Math.exp(0.26), 300))).toBe(2);
+    expect(apart(box(300, 0, 200 * Math.exp(-0.24), 300))).toBe(1);
+    expect(apart(box(300, 0, 200 * Math.exp(-0.26), 300))).toBe(2);
+    // A cross: as far round as its box. Of 60000 it lacks four corners: 37500, a logarithm of 0.235 in the root; 34400, 0.278.
+    const path = (...places: readonly (readonly [number, number])[]): string =>
+      `M${places.map(([x, y]) => `${300 + x} ${y}`).join("L")}Z`;
+    const cross = (a: number): string =>
+      path(
+        ...([
+          [a, 0],
+          [200 - a, 0],
+          [200 - a, a],
+          [200, a],
+          [200, 300 - a],
+          [200 - a, 300 - a],
+        ] as const),
+        ...([
+          [200 - a, 300],
+          [a, 300],
+          [a, 300 - a],
+          [0, 300 - a],
+          [0, a],
+          [a, a],
+        ] as const),
+      );
+    expect(apart(cross(75))).toBe(1);
+    expect(apart(cross(80))).toBe(2);
+    // Slit from both sides, each slit there and back: 1000 round and 240 more, 0.215; 320 more, 0.278.
+    const slit = (deep: number): string =>
+      path(
+        ...([
+          [0, 0],
+          [200, 0],
+          [200, 149],
+          [200 - deep, 149],
+          [200 - deep, 151],
+          [200, 151],
+        ] as const),
+        ...([
+          [200, 300],
+          [0, 300],
+          [0, 151],
+          [deep, 151],
+          [deep, 149],
+          [0, 149],
+        ] as const),
+      );
+    expect(apart(slit(60))).toBe(1);
+    expect(apart(slit(80))).toBe(2);
+  });
+
+  it("are told by the size before them, not by the first", () => {
+    // A fifth in logarithms from each to the next: two fifths from the first to the third.
+    const grown = (...sizes: readonly string[]) =>
+      outlines(side(...sizes.map((size, i) => [size, 300 * i, 200, 300 * Math.exp(0.2 * i)] as const)));
+    expect(grown("10", "12", "14")).toEqual([{ "10": "a", "12": "b", "14": "c" }]);
+    expect(outlines(side(["10", 0, 200, 300], ["14", 300, 200, 300 * Math.exp(0.4)]))).toHaveLength(2);
+  });
+
+  it("out of the order in which they are laid are a twentieth less alike (our own choice)", () => {
+    // Each of the second size has the very form of one of the first, the other way about; half of what heights differ counts.
+    const pair = (share: number) => {
+      const tall = 300 * Math.exp(share);
+      return outlines(side(["10", 0, 200, 300], ["10", 300, 200, tall], ["12", 600, 200, tall], ["12", 900, 200, 300]))
+        .map((one) => `${one["10"]}${one["12"]}`)
+        .toSorted();
+    };
+    expect(pair(0.09)).toEqual(["ac", "bd"]);
+    expect(pair(0.11)).toEqual(["ad", "bc"]);
+  });
+
+  it("join others that lie in one another already, where none has a size of theirs", () => {
+    const both = (size: string): Drawn[] => [
+      { path: box(300, 0, 210, 310), size: "12" },
+      { path: box(300, 0, 220, 320), size },
+    ];
+    const [group, more] = grouped([{ path: box(0, 0, 200, 300), size: "10" }, ...both("14")]).groups;
+    expect(more).toBeUndefined();
+    expect(group).toMatchObject({
+      outlines: { "10": "a", "12": "b", "14": "c" },
+      shift: { "10": { x: 310, y: 10 }, "12": { x: 0, y: 0 }, "14": { x: 0, y: 0 } },
+    });
+    const clash = outlines([
+      { path: box(0, 0, 200, 300), size: "10" },
+      { path: box(0, 0, 205, 305), size: "14" },
+      ...both("14"),
+    ]);
+    expect(clash).toEqual([
+      { "10": "a", "14": "b" },
+      { "12": "c", "14": "d" },
+    ]);
+  });
+
+  it("are none where they are squares, or of no known size", () => {
+    const apart = (more: Partial<Drawn>) =>
+      outlines([
+        { path: box(0, 0, 100, 100), size: "10", ...more },
+        { path: box(300, 0, 100, 100), size: "12" },
+      ]).length;
+    expect(apart({})).toBe(1);
+    expect(apart({ square: true })).toBe(2);
+    expect(outlines([{ path: box(0, 0, 100, 100) }, { path: box(300, 0, 100, 100), size: "12" }])).toHaveLength(2);
+  });
+
   it("have one name where their sizes stand in it, behind a letter too", () => {
     expect(outlines(side(["10", 0, 200, 300, "FRONT T10"], ["12", 300, 200, 450, "FRONT T12"]))).toHaveLength(1);
   });
@@ -212,6 +379,11 @@ describe("sizes laid side by side", () => {
       ]);
     expect(pair(25)).toHaveLength(1);
     expect(pair(180)).toHaveLength(2);
+    // Up or down: a flat triangle has its way round seven tenths down its box, the same on its head three.
+    const flat = (tip: number, foot: number): string => `M300 ${foot}L500 ${foot}L400 ${tip}Z`;
+    const stands: Drawn = { path: "M0 100L200 100L100 0Z", size: "10" };
+    expect(outlines([stands, { path: flat(0, 100), size: "12" }])).toHaveLength(1);
+    expect(outlines([stands, { path: flat(100, 0), size: "12" }])).toHaveLength(2);
   });
 });
 
@@ -231,6 +403,45 @@ describe("what lies in an outline", () => {
     expect(outlines([{ path: box(0, 0, 200, 300) }, { path: box(10, 10, 145, 200) }])).toHaveLength(2);
   });
 
+  it("is held against the smallest that it lies in", () => {
+    // 22500 of 160000 are a piece; 3600 are a mark of the large one and a piece in the small one, 2000 a mark in either.
+    const inner = (width: number, height: number) =>
+      grouped([
+        { path: box(0, 0, 400, 400), size: "10" },
+        { path: box(100, 100, 150, 150), size: "10" },
+        { path: box(120, 120, width, height), size: "10" },
+      ]).groups.map(({ id, innerClosed }) => [id, innerClosed]);
+    expect(inner(60, 60)).toEqual([
+      ["a", []],
+      ["b", []],
+      ["c", []],
+    ]);
+    expect(inner(50, 40)).toEqual([
+      ["a", []],
+      ["b", ["c"]],
+    ]);
+  });
+
+  it("lies in it with more than half of its places", () => {
+    const piece: Drawn = { path: box(0, 0, 200, 300), size: "10" };
+    const line = (...places: readonly (readonly [number, number])[]) => {
+      const { groups, outside } = grouped([piece], {
+        inner: [
+          { line: { id: "l", size: "10", edges: [], layer: "" }, points: places.map(([x, y]) => sheetPoint(x, y)) },
+        ],
+      });
+      return [groups[0]?.inner.length, outside.length];
+    };
+    // Middles at 150 and 250 of 200: half of them.
+    expect(line([100, 50], [200, 50], [300, 50])).toEqual([0, 1]);
+    expect(line([100, 50], [190, 50], [200, 50], [300, 50])).toEqual([1, 0]);
+    expect(line([100, 50])).toEqual([1, 0]);
+    expect(line([210, 50])).toEqual([0, 1]);
+    // Of forty places every fourth is asked: those that lie outside are none of them.
+    const some = Array.from({ length: 41 }, (_, i): readonly [number, number] => [i % 4 === 0 ? 100 : 390, 50]);
+    expect(line(...some)).toEqual([0, 1]);
+  });
+
   it("is a mark where it was drawn as one, whatever its size, and nothing where it lies nowhere", () => {
     const found = grouped([PIECE, { path: box(5, 5, 190, 290), size: "10", role: "inner" }]);
     expect(found.groups.map(({ innerClosed, sewing }) => [innerClosed, sewing])).toEqual([[["b"], undefined]]);
@@ -245,6 +456,8 @@ describe("what lies in an outline", () => {
     expect(
       sewing({ path: box(10, 10, 180, 280), size: "10" }, { path: box(15, 15, 170, 270), size: "10" }),
     ).toHaveLength(2);
+    // One of no size in an outline of a size is a piece.
+    expect(sewing({ path: box(10, 10, 180, 280) })).toEqual([undefined, undefined]);
     // Where nothing is allowed it is as large as what it lies in.
     expect(sewing({ path: box(0, 0, 200, 300), size: "10", role: "sew" })).toEqual([{ "10": "b" }]);
     expect(sewing({ path: box(0, 0, 201, 301), size: "10", role: "sew" })).toEqual([{ "10": "b" }]);
@@ -334,6 +547,18 @@ describe("squares and frames", () => {
     expect(frame(one, { path: box(500, 10, 100, 190) })).not.toContainEqual(["a", true]);
     expect(frame(one, { path: box(500, 10, 510, 400) })).not.toContainEqual(["a", true]);
     expect(frame(one, { path: box(500, 10, 100, 210) })).toContainEqual(["a", true]);
+    // One of them 0.81 of it, and 0.79.
+    const low: Drawn = { path: box(0, 850, 900, 100) };
+    expect(frame({ path: box(0, 0, 1000, 810) }, low)).not.toContainEqual(["a", true]);
+    expect(frame({ path: box(0, 0, 1000, 790) }, low)).toContainEqual(["a", true]);
+    // Each side of it may be touched, and none passed.
+    for (const [x, y, width, height] of [
+      [-1, 10, 301, 400],
+      [10, -1, 300, 401],
+      [10, 599, 300, 402],
+      [10, 600, 300, 400],
+    ] as const)
+      expect(frame(other, { path: box(x, y, width, height) }).some(([, isTold]) => isTold)).toBe(y === 600);
   });
 });
 
@@ -356,6 +581,8 @@ describe("the name that a file gives a piece", () => {
     ["Front, gr. 10", "Front"],
     ["Font10", "Font10"],
     ["FRONT-T10", "FRONT"],
+    ["10 - FRONT", "FRONT"],
+    ["FRONT -: 10", "FRONT"],
     ["FRONT 100", "FRONT 100"],
     ["A / BACK", "BACK"],
     ["10 / BACK 10 / path 3", "BACK"],
@@ -383,5 +610,13 @@ describe("the name that a file gives a piece", () => {
     expect(names(three("Sheet"))).toEqual(["", "", ""]);
     expect(names(three("Sheet").slice(1))).toEqual(["Sheet", "Sheet"]);
     expect(names(three("Other"))).toEqual(["Sheet", "Sheet", "Other"]);
+    // Three sizes of one piece are no three pieces of a size; a square is none.
+    const sizes = ["10", "12", "14"].map((size, i): Drawn => ({ path: box(0, 0, 200 + i, 300), size, group: "Front" }));
+    expect(names(sizes)).toEqual(["Front"]);
+    expect(names(three("Sheet").map((drawing, i) => (i === 0 ? { ...drawing, square: true } : drawing)))).toEqual([
+      "Sheet",
+      "Sheet",
+      "Sheet",
+    ]);
   });
 });

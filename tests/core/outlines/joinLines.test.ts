@@ -162,6 +162,132 @@ describe("the net", () => {
     expect(net(["M5 0.3L5 10"], ["M0 0L20 0"]).map(({ own }) => own)).toEqual([true, false, false]);
   });
 
+  it("closes no chain of lines by its own ends that is shorter than eight times the gap", () => {
+    // Shared lines, so that no end is set on the other line: 3.4 mm with 0.4 open, then 3.1.
+    const closed = (reach: number): number[][] =>
+      net([], [`M0 0L${reach} 0`, `M${reach} 0L0 0.4`]).map(({ gaps }) => gaps);
+    expect(closed(1.7)).toEqual([
+      [0.4, 0],
+      [0, 0.4],
+    ]);
+    expect(closed(1.5)).toEqual([
+      [0, 0],
+      [0, 0],
+    ]);
+    // Of three, the last joined by a gap of 0.1 first: 3.3 mm in all, then 3.1.
+    const bridged = (reach: number): number[][] =>
+      net([], [`M0 0L${reach} 0`, `M${reach} 0L${reach} 0.3`, `M${reach} 0.4L0 0.4`]).map(({ gaps }) => gaps);
+    expect(bridged(1.5)).toEqual([
+      [0.4, 0],
+      [0, 0.1],
+      [0.1, 0.4],
+    ]);
+    expect(bridged(1.4)).toEqual([
+      [0, 0],
+      [0, 0.1],
+      [0.1, 0],
+    ]);
+  });
+
+  it("joins a line to another however short it is", () => {
+    expect(net([], ["M0 0L1 0", "M1.4 0L20 0"]).map(({ gaps }) => gaps)).toEqual([
+      [0, 0.4],
+      [0.4, 0],
+    ]);
+    // Shorter than ends are apart that are one, and a stretch all the same between two places.
+    expect(net(["M0 0L10 0", "M10.015 0L10.03 0", "M10.03 0L20 0"]).map(({ length }) => length)).toEqual([
+      10, 0.015, 9.97,
+    ]);
+  });
+
+  it("finds a line all along it, upright, level or aslant", () => {
+    for (let at = 1; at < 64; at += 3) {
+      expect(net(["M0 0L64 0", `M${at} 0.3L${at} 80`])).toHaveLength(3);
+      expect(net(["M0 64L0 0", `M0.3 ${at}L80 ${at}`])).toHaveLength(3);
+      expect(net(["M0 0L64 48", `M${at} ${at * 0.75 + 0.3}L${at} 90`])).toHaveLength(3);
+    }
+  });
+
+  it("of gaps alike joins the one first that was drawn first", () => {
+    // Quarters of a millimetre: the one in the middle could go to either.
+    const found = net(["M0 0L10 0", "M10.25 0L10.25 20", "M10.5 0L20 0"], [], 0.3);
+    expect(found.map(({ places }) => places[places[0]?.[0] === 0 ? 1 : 0])).toEqual([
+      [10.125, 0],
+      [10.125, 0],
+      [10.125, 0],
+    ]);
+    expect(found.map(({ gaps }) => gaps)).toEqual([
+      [0, 0.25],
+      [0.25, 0],
+      [0.25, 0],
+    ]);
+  });
+
+  it("brings a loose end to a place where lines meet, or end, within 0.02 mm, and else cuts the line beside it", () => {
+    const corner = ["M0 0L10 0", "M10 0L20 0"];
+    for (const lines of [corner, corner.toReversed()]) {
+      const found = net([...lines, "M10 0.3L10 10"]);
+      expect(
+        found
+          .map(({ places }) => places)
+          .flat()
+          .filter(([x]) => x === 10),
+      ).toHaveLength(4);
+      expect(found.flatMap(({ gaps }) => gaps).filter((gap) => gap === 0.3)).toHaveLength(3);
+      expect(net([...lines, "M10.015 0.3L10 10"])).toHaveLength(3);
+      expect(net([...lines, "M9.985 0.3L10 10"])).toHaveLength(3);
+      expect(net([...lines, "M10.03 0.3L10 10"])).toHaveLength(4);
+      expect(net([...lines, "M9.97 0.3L10 10"])).toHaveLength(4);
+    }
+    // The wider of two gaps at one place is its own.
+    const twice = net([...corner, "M10 0.2L10 10", "M10 -0.4L10 -10"]);
+    expect(twice.map(({ gaps }) => gaps)).toEqual([
+      [0, 0.4],
+      [0.4, 0],
+      [0.4, 0],
+      [0.4, 0],
+    ]);
+    const other = net([...corner, "M10 0.4L10 10", "M10 -0.2L10 -10"]);
+    expect(other.flatMap(({ gaps }) => gaps).filter((gap) => gap === 0.4)).toHaveLength(4);
+  });
+
+  it("brings a loose end to where a gap was closed before", () => {
+    // The two in one line are nearest to each other, and meet at 10.1; the third comes to one of them, 0.4 away.
+    const found = net(["M0 0L10 0", "M10.2 0L20 0", "M10.2 0.4L10.2 10"]);
+    expect(found.map(({ places }) => places)).toEqual([
+      [
+        [0, 0],
+        [10.1, 0],
+      ],
+      [
+        [10.1, 0],
+        [20, 0],
+      ],
+      [
+        [10.1, 0],
+        [10.2, 10],
+      ],
+    ]);
+  });
+
+  it("cuts a curve at its belly, and a line however long it is, or far away", () => {
+    // At its middle the curve is three quarters of 40 down.
+    const curved = net(["M0 0C20 40 40 40 60 0", "M30 30.3L30 80"]);
+    expect(curved).toHaveLength(3);
+    expect(curved[0]).toMatchObject({ span: [0, 0.5], gaps: [0, 0.3] });
+    expect(net(["M0 0L90000 0", "M44444 0.3L44444 80"])).toHaveLength(3);
+    expect(net(["M-3000 -2000L3000 -2000", "M-1111 -2000.3L-1111 -3000"])).toHaveLength(3);
+  });
+
+  it("looks at no more than 64 lines at a place, of many that lie apart at all", () => {
+    const close = (count: number): string[] => Array.from({ length: count }, (_, i) => `M0 ${i / 10}L100 ${i / 10}`);
+    expect(net([...close(64), "M50 6.34L50 90"], [], 0.05)).toHaveLength(66);
+    expect(net([...close(65), "M50 6.44L50 90"], [], 0.05)).toHaveLength(66);
+    const apart = (line: (at: number) => string): string[] => Array.from({ length: 100 }, (_, i) => line(i * 20));
+    expect(net([...apart((x) => `M${x} 0L${x} 100`), "M1980.3 50L1990 50"])).toHaveLength(102);
+    expect(net([...apart((y) => `M0 ${y}L100 ${y}`), "M50 1980.3L50 1990"])).toHaveLength(102);
+  });
+
   it("leaves out what has no length", () => {
     expect(net(["M0 0L0.01 0"])).toEqual([]);
   });
@@ -339,6 +465,9 @@ describe("outlines", () => {
       [back, rest, inner],
       [first, restBack, inner],
       [restBack, inner, back],
+      // Walked against the way it is drawn.
+      [rest, back, inner],
+      [restBack, first, inner],
     ]) {
       const [loop] = joined(lines).loops;
       expect(loop?.edges).toHaveLength(4);
@@ -347,6 +476,108 @@ describe("outlines", () => {
     // Cut in the middle of one of its edges, it is one edge there again.
     const [bent] = joined(["M0 0L100 0L100 100L0 100L0 0.3", "M100 50L60 50", "M50 100L50 60"]).loops;
     expect(bent === undefined ? [] : corners(bent)).toEqual(["0,0.15", "0,100", "100,0", "100,100"]);
+  });
+});
+
+describe("which way lines set out", () => {
+  /** Drawn as they stand, and each the other way. */
+  const bothWays = (lines: readonly string[]): readonly (readonly string[])[] => [
+    lines,
+    lines.map((line) => `M${line.slice(1).split("L").toReversed().join("L")}`),
+  ];
+  const keysOf = (some: readonly { readonly strokes: readonly Stroke[] }[]): string[] =>
+    some.map(({ strokes: of }) => keys(of).toSorted().join(" ")).toSorted();
+
+  it("tells what is outside: the middle one of three between two places is none of the outline, however it winds", () => {
+    const over = "M0 0L0 -60L140 -60L140 0L100 0";
+    const through = "M0 0L60 0L100 -30L100 0";
+    const under = "M0 0L0 60L100 60L100 0";
+    for (const lines of bothWays([over, through, under])) {
+      const { loops, chains } = joined(lines);
+      expect(keysOf(loops)).toEqual(["0:0 0:2"]);
+      expect(keysOf(chains)).toEqual(["0:1"]);
+    }
+  });
+
+  it("tells where lines cross straight, wherever they come from", () => {
+    const lines = [
+      "M40 0L40 40L50 50",
+      "M50 50L60 60L100 60L100 0L40 0",
+      "M40 100L40 60L50 50",
+      "M50 50L60 40L140 40L140 100L40 100",
+    ];
+    for (const some of bothWays(lines)) expect(keysOf(joined(some).loops)).toEqual(["0:0 0:1", "0:2 0:3"]);
+    // Four at a place, and all of them of the size: a shared one does not go on by itself.
+    expect(keysOf(joined(lines.slice(0, 2), lines.slice(2)).loops)).toEqual(["0:0 0:1"]);
+  });
+
+  it("tells which goes straight on, of what is left", () => {
+    const lines = ["M0 0L50 0", "M50 0L60 0L60 50L0 50", "M50 0L80 40"];
+    for (const some of bothWays(lines)) expect(keysOf(joined(some).chains)).toEqual(["0:0 0:1", "0:2"]);
+  });
+});
+
+describe("a closed walk", () => {
+  it("is an outline where it encloses more than its own length, as wide as gaps are joined", () => {
+    // 16 of area, 16 round.
+    const small = (within: number) => joined(["M0 0L4 0L4 4", "M4 4L0 4L0 0"], [], within).loops.length;
+    expect(small(1)).toBe(0);
+    expect(small(0.99)).toBe(1);
+  });
+
+  it("leaves over what a line of it goes past its corner", () => {
+    const past = ["M-20 0L100 0", "M100 0L100 100L0 100L0 0"];
+    for (const shared of [[], ["M500 0L600 0"]]) {
+      const { loops, chains } = joined(past, shared);
+      expect(loops.map(corners)).toEqual([SQUARE]);
+      expect(chains.map((chain) => [along(chain), chain.isHeld])).toEqual([["-20,0 0,0", false]]);
+    }
+  });
+});
+
+describe("what hangs inside an outline", () => {
+  it("is left whole, a loop at the end of a line too", () => {
+    const { loops, chains } = joined([
+      "M0 0L100 0L100 50",
+      "M100 50L100 100L0 100L0 0",
+      "M100 50L60 50",
+      "M60 50L40 30L40 70",
+      "M40 70L60 50",
+    ]);
+    expect(loops.map(({ strokes: of }) => keys(of).toSorted())).toEqual([["0:0", "0:1"]]);
+    expect(chains.map((chain) => [along(chain), chain.isHeld])).toEqual([["100,50 60,50 40,30 40,70 60,50", true]]);
+  });
+
+  it("is held where both its ends lie on others, and not where one ends in nothing", () => {
+    const { chains } = joined([
+      "M0 0L100 0L100 100",
+      "M100 100L0 100L0 0",
+      "M20 0L20 100",
+      "M50 0L50 60",
+      "M70 20L70 80",
+    ]);
+    expect(chains.map((chain) => [along(chain), chain.isHeld])).toEqual([
+      ["20,0 20,100", true],
+      ["50,0 50,60", false],
+      ["70,20 70,80", false],
+    ]);
+  });
+});
+
+describe("a curve whose end is moved to close a gap", () => {
+  const controls = (path: string): string[] =>
+    joined(["M0 100L0 0L100 0L100 100", path]).loops.flatMap(({ edges }) =>
+      edges.flatMap(({ curve }) =>
+        curve === null ? [] : [curve.c1, curve.c2].map(({ x, y }) => `${round(x)},${round(y)}`).toSorted(),
+      ),
+    );
+
+  it("sets out as before: its control there moves along, the other stays", () => {
+    // The gap of 0.4 is closed in its middle.
+    expect(controls("M100 100.4C70 130 30 130 0 100")).toEqual(["30,130", "70,129.8"]);
+    expect(controls("M0 100C30 130 70 130 100 100.4")).toEqual(["30,130", "70,129.8"]);
+    expect(controls("M0.4 100C30 130 70 130 100 100")).toEqual(["29.8,130", "70,130"]);
+    expect(controls("M100 100C70 130 30 130 0 100")).toEqual(["30,130", "70,130"]);
   });
 });
 
@@ -402,6 +633,28 @@ describe("lines drawn twice", () => {
       expect(left(way([0, 0], [100, 0], [100, 50]), way([100, 50], [100, 0], [0, 0]))).toEqual(["0:0"]);
     }
     expect(left("M0 0L100 0L100 50L0 50Z", "M0 0L100 50L100 0L0 50Z")).toEqual(["0:0", "0:1"]);
+  });
+
+  it("are as long as one another to 0.08 mm, and closed both or neither", () => {
+    // Between the same ends, in the same box, and round as much above as below: 107.70 long, and 107.80.
+    const zigzag = (at: number): string => `M0 0L${at} 10L${100 - at} -10L100 0`;
+    expect(left(zigzag(25), zigzag(22))).toEqual(["0:0", "0:1"]);
+    // Teeth between the same ends, in the same box and round the same area, but one has one more there and back.
+    expect(left("M0 0L50 10L50 0L100 0", "M0 0L50 10L50 0L100 0")).toEqual(["0:0"]);
+    expect(left("M0 0L100 0L100 0.03L0 0.03L0 0", "M0 0L100 0")).toEqual(["0:0", "0:1"]);
+    expect(left("M0 0L100 0L0 0Z", "M0 0L100 0L0 0.03")).toEqual(["0:0", "0:1"]);
+  });
+
+  it("are told of any that lie together, and of sixty-four at the most of one length in one place", () => {
+    expect(left("M0 0L100 0", "M0 5L100 5", "M0 0L100 0", "M0 5L100 5", "M5 0L105 0")).toEqual(["0:0", "0:1", "0:4"]);
+    // Lines of one length from one corner of a millimetre, a hundredth of a turn apart.
+    const fan = (count: number): string[] =>
+      Array.from({ length: count }, (_, i) => {
+        const way = 0.7 + i / 1000;
+        return `M0 0L${1000 * Math.cos(way)} ${1000 * Math.sin(way)}`;
+      });
+    expect(left(...fan(64), ...fan(64).slice(-1))).toHaveLength(64);
+    expect(left(...fan(65), ...fan(65).slice(-1))).toHaveLength(66);
   });
 
   it("keep their own of each look", () => {

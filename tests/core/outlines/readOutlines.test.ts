@@ -520,6 +520,117 @@ describe("what is told of lines", () => {
   });
 });
 
+describe("marks", () => {
+  const TEN = { layer: "10" };
+  const PIECES: readonly Line[] = [
+    [TEN, box(0, 0, 200, 300)],
+    [{ layer: "12" }, box(0, 0, 210, 310)],
+  ];
+  const marksIn = (lines: readonly Line[], more: Partial<FileDrawing> = {}) =>
+    read(lines, ["10", "12"], more).groups.flatMap(({ marks }) =>
+      marks.map(({ form, size, layer, at }) => [form, size, layer, Math.round(at.x), Math.round(at.y)]),
+    );
+
+  it("are of the size and the layer that they are drawn in", () => {
+    const ring =
+      "M104 100C104 102.2 102.2 104 100 104C97.8 104 96 102.2 96 100C96 97.8 97.8 96 100 96C102.2 96 104 97.8 104 100Z";
+    expect(
+      marksIn([[TEN, box(0, 0, 200, 300), ring, "M148 150L152 150", "M150 148L150 152"], ...PIECES.slice(1)]),
+    ).toEqual([
+      ["circle", "10", "10", 100, 100],
+      ["cross", "10", "10", 150, 150],
+    ]);
+    expect(marksIn([...PIECES, [{ layer: "all" }, ring, "M148 150L152 150", "M150 148L150 152"]])).toEqual([
+      ["circle", null, "all", 100, 100],
+      ["cross", null, "all", 150, 150],
+    ]);
+  });
+
+  it("that are places of the file or writings go by their layer, or their group, where sizes do", () => {
+    const points = [
+      { x: 30, y: 30, layer: "12", group: "" },
+      { x: 40, y: 30, layer: "2", group: "" },
+    ];
+    const writings = [
+      { text: "Bust point", x: 50, y: 60, layer: "10", group: "12" },
+      { text: "Front", x: 50, y: 80, layer: "10", group: "" },
+    ];
+    expect(marksIn(PIECES, { points, writings })).toEqual([
+      ["point", "12", "12", 30, 30],
+      ["point", null, "2", 40, 30],
+      ["writing", "10", "10", 50, 60],
+    ]);
+    const byGroup = PIECES.map(([{ layer = "" }, ...paths]): Line => [{ group: layer }, ...paths]);
+    expect(marksIn(byGroup, { points, writings }).map(([form, size]) => [form, size])).toEqual([
+      ["point", null],
+      ["point", null],
+      ["writing", "12"],
+    ]);
+    const byColour = PIECES.map(([{ layer = "" }, ...paths]): Line => [{ colour: `#0000${layer}` }, ...paths]);
+    expect(marksIn(byColour, { points, writings }).map(([, size]) => size)).toEqual([null, null, null]);
+  });
+
+  it("are scaled with all else", () => {
+    const { groups, scale } = read([[{}, box(0, 0, 400, 600), box(1000, 0, 100, 100)]], [], {
+      unit: { mm: 0.5, saidBy: "header" },
+      points: [{ x: 60, y: 80, layer: "", group: "" }],
+      writings: [{ text: "Front", x: 100, y: 120, layer: "", group: "" }],
+    });
+    expect(groups.flatMap(({ marks }) => marks.map(({ at }) => at))).toEqual([{ x: 30, y: 40 }]);
+    expect(groups.flatMap(({ writings }) => writings)).toEqual([{ at: { x: 50, y: 60 }, text: "Front" }]);
+    // A square is told where the file has it, and in mm.
+    expect(scale.squares).toMatchObject([
+      { outline: "0:1", at: { x: 1050, y: 50 }, width: 50, height: 50, usual: { width: 50, height: 50 } },
+    ]);
+  });
+});
+
+describe("lines that sizes share", () => {
+  const own = (label: string, more: number): Line => [
+    { layer: label },
+    `M0 ${50 - more}L${200 + more} ${50 - more}L${200 + more} ${300 + more}L0 ${300 + more}`,
+  ];
+  const shared = (...paths: string[]): Line => [{ layer: "all" }, ...paths];
+  const told = (...lines: readonly Line[]) => {
+    const reading = read(lines, ["10", "12"]);
+    return {
+      areas: areas(reading),
+      inner: reading.groups.map(({ inner }) => inner.map(({ id }) => id)),
+      unclosed: reading.unclosed.map(({ line }) => line.id),
+    };
+  };
+
+  it("are outlines of no size where they close by themselves, drawn so or joined", () => {
+    const two = [own("10", 0), own("12", 10)];
+    expect(told(...two, shared("M0 30L0 320", box(500, 0, 100, 150))).areas).toEqual([
+      ["10", 50000],
+      ["12", 56700],
+      [null, 15000],
+    ]);
+    expect(told(...two, shared("M0 30L0 320", ...sides(500, 0, 100, 150))).areas).toEqual([
+      ["10", 50000],
+      ["12", 56700],
+      [null, 15000],
+    ]);
+    // Nobody's outline goes along one that is closed.
+    expect(told(own("10", 0), own("12", 10), shared(box(-20, 0, 20, 400))).unclosed).toHaveLength(2);
+  });
+
+  it("are told no second time where a size went along them, and else lie where they lie", () => {
+    const two = [own("10", 0), own("12", 10)];
+    expect(told(...two, shared("M0 30L0 320"))).toMatchObject({ inner: [[]], unclosed: [] });
+    expect(told(...two, shared("M0 30L0 320", "M50 100L50 200"))).toMatchObject({ inner: [["2:1"]], unclosed: [] });
+    // One that goes on from it is a line of its own still.
+    expect(told(...two, shared("M0 30L0 320", "M0 320L-100 320"))).toMatchObject({ unclosed: [] });
+  });
+
+  it("inside alone are asked of nobody to close, nor where a name says that they are marks", () => {
+    const piece: Line = [{ layer: "10" }, box(0, 0, 200, 300)];
+    expect(told(piece, [{ layer: "10", group: "grain" }, "M500 0L600 0"]).unclosed).toEqual([]);
+    expect(told(piece, [{ layer: "10", group: "cut" }, "M500 0L600 0"]).unclosed).toEqual(["1:0 10"]);
+  });
+});
+
 describe("what is adversarial", () => {
   it.each([
     ["all ends at one place", Array.from({ length: 6000 }, (_, i) => `M0 0L${500 * Math.cos(i)} ${500 * Math.sin(i)}`)],

@@ -195,6 +195,17 @@ describe("what is written at a square", () => {
     ["Test: 10 cm, please", 1],
     ["10 cm x 10.1 cm", 1.005],
     ["10 cm (3.94 in)", 1],
+    // In two units at once within four hundredths of the first: 103.9 mm and 104.1, 96.3 and 95.8.
+    ["10 cm / 4.09 in", 1],
+    ["10 cm / 4.1 in", null],
+    ["10 cm / 3.79 in", 1],
+    ["10 cm / 3.77 in", null],
+    // Sides two hundredths apart: 10 of 10.19, and of 10.3.
+    ["10 x 10.19 cm", 1.0095],
+    ["10 x 10.3 cm", null],
+    ["10.19 x 10 cm", 1.0095],
+    ["10.3 x 10 cm", null],
+    ["10 cm x 3.94 in", 1.00038],
     ["3 15/16 in or 10 cm", null],
     ["100", null],
     ["10 cmx", null],
@@ -268,6 +279,40 @@ describe("what is written at a square", () => {
       ],
     });
     expect(scale).toMatchObject({ mm: null, by: null, disagree: true });
+  });
+
+  it("of two squares is told of each, whether they agree or not", () => {
+    const two = (second: string) =>
+      scaleOf([square, box(900, 0, 50, 50)], {
+        texts: [
+          ["10 cm", 550, 50],
+          [second, 925, 25],
+        ],
+      });
+    expect(two("5 cm").scale).toMatchObject({ mm: 1, by: "square", disagree: false });
+    expect(two("5 cm").squares.map(({ usual }) => usual)).toEqual([
+      { width: 100, height: 100 },
+      { width: 50, height: 50 },
+    ]);
+    expect(two("4 cm").scale).toMatchObject({ mm: null, by: null, disagree: true });
+    expect(two("4 cm").squares.map(({ usual }) => usual)).toEqual([
+      { width: 100, height: 100 },
+      { width: 40, height: 40 },
+    ]);
+    // By her own length both are kept, whatever stands in them.
+    const known = { from: { x: 0, y: 0 }, to: { x: 300, y: 400 }, length: 500 };
+    const hers = scaleOf([square, box(900, 0, 50, 50)], { texts: [["4 cm", 925, 25]], known });
+    expect(hers.scale).toMatchObject({ mm: 1, by: "known", disagree: true });
+    expect(hers.squares.map(({ usual }) => usual?.width)).toEqual([100, 40]);
+  });
+
+  it("beside one that says nothing leaves that one to be a usual one, or none", () => {
+    const beside = (side: number) =>
+      scaleOf([square, box(900, 0, side, side)], { texts: [["10 cm", 550, 50]] }).squares.map(
+        ({ usual }) => usual?.width,
+      );
+    expect(beside(50)).toEqual([100, 50]);
+    expect(beside(60)).toEqual([100]);
   });
 });
 

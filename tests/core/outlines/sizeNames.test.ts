@@ -65,6 +65,15 @@ describe("a name", () => {
     expect(sizeNamed("line 1 there", ["1"])).toBe("1");
   });
 
+  it("names the label that it is before one that stands in it, behind whatever word", () => {
+    expect(sizeNamed("size 12", ["12", "size 12"])).toBe("size 12");
+    expect(sizeNamed("Size_12", ["12", "size 12"])).toBe("size 12");
+    expect(sizeNamed("the m line", ["M", "the m line"])).toBe("the m line");
+    expect(sizeNamed("12 size 14", ["12", "14"])).toBe("14");
+    expect(sizeNamed("12", ["12", "12 tall"])).toBe("12");
+    expect(sizeNamed("__", NUMBERS)).toBeNull();
+  });
+
   it("of the same surety by the innermost group alone", () => {
     expect(sizeNamed("12 / 10 12", NUMBERS)).toBeNull();
     expect(sizeNamed("12 / back", NUMBERS)).toBe("12");

@@ -204,6 +204,13 @@ describe("the feature sorted by", () => {
     expect(said(lines, [], { writings: [write("Sizes 10", "P1"), write("Size: 10", "P10")] })[0]).not.toContain(
       "(name)",
     );
+    // What stands in no block says nothing of lines in none.
+    const loose: Line[] = [...lines.slice(0, 2), [{ group: "" }, box(0, 0, 220, 320)]];
+    expect(said(loose, ["10", "12", "14"], { writings })).toEqual([
+      "P1: 10 (name)",
+      "P2 / part: 12 (name)",
+      ": all (form)",
+    ]);
   });
 });
 
@@ -243,6 +250,34 @@ describe("kinds that may be sizes by their form", () => {
       ]);
   });
 
+  it("are forty at the most, the longest", () => {
+    const layers = Array.from({ length: 41 }, (_, i) => layer(`l${i}`, 200 + i, 300));
+    expect(said(layers, []).slice(0, 3)).toEqual(["l0: all (form)", "l1: l1 (order)", "l2: l2 (order)"]);
+    expect(said(layers, []).filter((one) => one.endsWith("(order)"))).toHaveLength(40);
+  });
+
+  it("are not straight lines, alike in having no width, that differ in length", () => {
+    const lines = (first: number, second: number): Line[] => [
+      [{ layer: "a" }, `M0 0L0 ${first}`],
+      [{ layer: "b" }, `M9 0L9 ${second}`],
+    ];
+    // Length and height: 1.4 twice is 1.96, 1.5 twice 2.25.
+    expect(said(lines(300, 420), ["8", "10"])).toEqual(["a: a (order)", "b: b (order)"]);
+    expect(said(lines(300, 450), ["8", "10"])).toEqual(["a: all (form)", "b: all (form)"]);
+    expect(said(lines(300, 900), ["8", "10"])).toEqual(["a: all (form)", "b: all (form)"]);
+  });
+
+  it("are no marks, though there be more of those that are alike", () => {
+    const marks = ["m", "n", "o"].map((name, i): Line => [{ layer: name }, `M${i * 50} 0L${i * 50 + 40} 150`]);
+    expect(said([...kinds(["a", 200, 300], ["b", 230, 330]), ...marks], ["8", "10"])).toEqual([
+      "a: a (order)",
+      "b: b (order)",
+      "m: all (form)",
+      "n: all (form)",
+      "o: all (form)",
+    ]);
+  });
+
   it("are no marks, by their name or for being short", () => {
     expect(said(kinds(["a", 200, 300], ["grain", 210, 310], ["b", 220, 320]), ["8", "10"])).toEqual([
       "a: a (order)",
@@ -270,6 +305,15 @@ describe("kinds that may be sizes by their form", () => {
     expect(said([...kinds(["10", 200, 300], ["12", 210, 310]), layer("", 220, 320)], ["10", "12"])[2]).toBe(
       ": all (form)",
     );
+    // Near one of the two is enough; none of whose lines a name says that it is something else.
+    expect(said(kinds(["10", 100, 100], ["12", 210, 310], ["more", 220, 320]), ["10", "12"])[2]).toBe(
+      "more: more (form)",
+    );
+    const mixed: Line = [{ layer: "more", group: "a" }, box(0, 0, 220, 320)];
+    const grain: Line = [{ layer: "more", group: "grain" }, "M50 50L50 90"];
+    const both = kinds(["10", 200, 300], ["12", 210, 310]);
+    expect(said([...both, mixed], ["10", "12"])[2]).toBe("more: more (form)");
+    expect(said([...both, mixed, grain], ["10", "12"])[2]).toBe("more: all (form)");
   });
 });
 
@@ -330,5 +374,10 @@ describe("the exchange standard of the trade", () => {
       "14: all (form)",
     ]);
     expect(sorted(lines, ["8", "10"], { format: "dxf" }).sortedBy).toBe("layer");
+    // Blocks that are alike are sizes before layers that are.
+    expect(said([...block("P1", 0), ...block("P2", 300)], ["8", "10"], { format: "dxf" })).toEqual([
+      "P1: P1 (order)",
+      "P2: P2 (order)",
+    ]);
   });
 });

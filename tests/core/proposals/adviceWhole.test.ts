@@ -324,6 +324,99 @@ describe("what a toile showed of the bust's darts", () => {
   });
 });
 
+describe("how much of it can be made", () => {
+  const trusting = (measures: Measures, more: Partial<Work> = {}, style: StyleName = "sideDart"): Advice => {
+    const work = workOf(measures, [], style);
+    // Out of keeping with her other measures, and said to be right.
+    return adviceOn({ ...work, trusted: measures, ...more });
+  };
+  const unanswered = (advice: Advice) => advice.unanswered.map(({ compared, because }) => [compared.measure, because]);
+
+  it("is at least half of what is asked for, or it is not offered", () => {
+    // A shoulder gives 25 mm more and 30 mm less at the most.
+    for (const [off, amount, missing] of [
+      [25, 25, 0],
+      [26, 25, 1],
+      [50, 25, 25],
+      [-31, -30, -1],
+      [-60, -30, -30],
+    ] as const) {
+      const advice = trusting({ ...GIRTHS, shoulderLength: 122 + off });
+      expect(advice.proposals).toMatchObject([{ stands: 0, amount, missing }]);
+      expect(advice.unanswered).toEqual([]);
+    }
+    for (const off of [51, -61]) {
+      const advice = trusting({ ...GIRTHS, shoulderLength: 122 + off });
+      expect(advice.proposals).toEqual([]);
+      expect(unanswered(advice)).toEqual([["shoulderLength", "littleRoom"]]);
+    }
+  });
+
+  it("is a whole number of sixteenths of an inch on an inch tape, within the bound", () => {
+    // 25 mm hold fifteen of 1.5875 mm; 40 mm are nearest to twenty-five.
+    const [proposal] = trusting({ ...GIRTHS, shoulderLength: 162 }, { unit: "in" }).proposals;
+    expect(proposal?.amount).toBeCloseTo(15 * 1.5875, 3);
+    expect(proposal?.missing).toBeCloseTo(10 * 1.5875, 3);
+    // 30 mm hold eighteen; 50 mm are nearest to thirty-one.
+    const [less] = trusting({ ...GIRTHS, shoulderLength: 72 }, { unit: "in" }).proposals;
+    expect(less?.amount).toBeCloseTo(-18 * 1.5875, 3);
+    expect(less?.missing).toBeCloseTo(-13 * 1.5875, 3);
+  });
+
+  it("is nothing of the ends of bust darts where none stands upright, or where they would run off the piece", () => {
+    const { proposals, unanswered: left } = trusting({ ...GIRTHS, bustPointWidth: 154 }, {}, "princessArmhole");
+    expect(proposals).toEqual([]);
+    expect(left.map(({ because }) => because)).toEqual(["notOnPieces"]);
+    const far = trusting({ ...GIRTHS, bustPointWidth: 420 });
+    expect(far.proposals).toEqual([]);
+    expect(unanswered(far)).toEqual([["bustPointWidth", "noRoom"]]);
+  });
+
+  it("is all of it where something else that stands is refused", () => {
+    const refused: Alteration = {
+      kind: "dartEnd",
+      id: "a",
+      dart: { piece: "back", dart: "waistDart" },
+      shorten: 0,
+      across: 4000,
+      hold: "mouth",
+      giveBack: {},
+    };
+    const work = workOf({ ...GIRTHS, shoulderLength: 138 }, [refused]);
+    expect(
+      planOf(work)
+        .ledger.filter(({ outcome }) => !outcome.ok)
+        .map(({ id }) => id),
+    ).toContain("a");
+    expect(adviceOn(work).proposals).toMatchObject([{ altered: { fit: "shoulderWidth" }, amount: 16, missing: 0 }]);
+  });
+
+  it("leaves darts' ends alone where one proposal of several goes by her bust point", () => {
+    const { proposals } = trusting({ ...BLOCK, sideNeckToBustPoint: 277, bustPointWidth: 154, shoulderLength: 138 });
+    expect(proposals.map(keyOf).toSorted()).toEqual(["dartsOut", "shoulderWidth"]);
+  });
+
+  it("is told of each measure by itself", () => {
+    const advice = trusting({
+      ...GIRTHS,
+      shoulderLength: 190,
+      bustPointWidth: 420,
+      acrossBack: 375,
+      neckBaseGirth: 400,
+    });
+    expect(advice.proposals.map(keyOf)).toEqual(["backWidth"]);
+    expect(unanswered(advice)).toEqual(
+      expect.arrayContaining([
+        ["shoulderLength", "littleRoom"],
+        ["bustPointWidth", "noRoom"],
+        ["neckBaseGirth", "noAlteration"],
+      ]),
+    );
+    expect(advice.unanswered).toHaveLength(3);
+    expect(advice.agreeing).toEqual([]);
+  });
+});
+
 describe("doubted readings", () => {
   it("hold back what rests on them, and what is off by them, in the order of their doubt", () => {
     const advice = adviceOn(workOf({ ...BLOCK, backWaistLength: 300, shoulderLength: 144, neckBaseGirth: 395 }));
