@@ -515,7 +515,6 @@ const plannedDart = (drawn: DartFigures, more: Partial<PlannedDart> = {}): Plann
   endJudged: null,
   usualStop: null,
   truing: { inner: -0.5, outer: 0.3 },
-  cap: [],
   giveBackPlaces: [],
   ...more,
 });
