@@ -289,7 +289,7 @@ interface Joined {
 }
 
 function asOne(a: Laid, b: Laid, print: Print, longest: Mm): Joined | null {
-  // Strips that lie apart cannot save paper as one.
+  // Strips that lie apart hardly save paper as one: no more than room for words, and the strip is the longer to lay.
   if (!areBoundsNear(uprightBox(a.strip), uprightBox(b.strip), 0)) return null;
   const both = layOne(together(a.draft, b.draft), print, { longest, margin: WIDE_MARGIN });
   if (both === null) return null;

@@ -379,15 +379,3 @@ it("dips below the bust line on cups, but leaves the centre a seam", () => {
   const failure = refused(cups, { shape: "vee", deeper: 90 });
   expect(failure).toMatchObject({ code: "neckline/too-deep", of: "front" });
 });
-
-it("is drawn in well under a millisecond", () => {
-  const asked: Neckline = { shape: "sweetheart", deeper: 60, wider: 20, backDeeper: 40 };
-  for (let i = 0; i < 200; i += 1) drawn({ ...base }, asked);
-  const times = Array.from({ length: 60 }, () => {
-    const from = performance.now();
-    drawn({ ...base }, asked);
-    return performance.now() - from;
-  });
-  // The quickest of many: a busy machine is slow.
-  expect(Math.min(...times)).toBeLessThan(0.5);
-});

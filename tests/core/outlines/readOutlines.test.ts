@@ -649,9 +649,7 @@ describe("what is adversarial", () => {
     ["a grid", Array.from({ length: 6000 }, (_, i) => (i % 2 === 0 ? `M0 ${i}L6000 ${i}` : `M${i} 0L${i} 6000`))],
     ["no numbers", ["M0 0L1e400 0", "MNaN 0L1 1", "M0 0L1e9 1e9", "M5 5", "", "M0 0Z"]],
   ])("ends: %s", (_, paths) => {
-    const started = performance.now();
+    // Without its limits each would take minutes, and the runner would end it.
     expect(read([[{}, ...paths]]).scale.mm).toBe(1);
-    // Far more than it takes; without its limits each would take minutes.
-    expect(performance.now() - started).toBeLessThan(20_000);
   });
 });
