@@ -10,6 +10,7 @@ import { coneHalfApex, sewFront } from "../../../src/core/sewn/sewFront";
 import { angleBetween, meanOf, span, type Spot } from "../../../src/core/sewn/spot";
 import { stitch } from "../../../src/core/sewn/stitch";
 import { radians } from "../../../src/core/units";
+import { cornerPiece } from "../../support/cornerPiece";
 import { darted, square } from "./flatPieces";
 
 const NOTHING: Cloth = { spots: [], links: [], rounds: [], centre: [], held: [] };
@@ -316,6 +317,58 @@ describe("the cones that are begun with", () => {
     const [peakOfShort] = peaksOf([short], stitch([short]));
     expect(peakOfShort?.beyond).toBeCloseTo(Math.sqrt((10_000 - 300) / Math.PI), 6);
     expect(peakOfShort?.reach).toBeCloseTo(Math.hypot(10, 30), 6);
+  });
+});
+
+describe("a princess seam", () => {
+  // Each piece reaches 10 mm over in the middle of its 100 mm seam: a corner of 2 atan 5 on either.
+  const centreFront = cornerPiece({
+    name: "centreFront",
+    corners: [
+      ["centreNeck", 0, 0, "shoulder"],
+      ["princessTop", 40, 0, "princess"],
+      ["bustPoint", 50, 50, "princess"],
+      ["princessWaist", 40, 100, "waist"],
+      ["centreWaist", 0, 100, "centre"],
+    ],
+  });
+  const sideFront = (kink: number) =>
+    cornerPiece({
+      name: "sideFront",
+      corners: [
+        ["princessTop", 90, 6, "shoulder"],
+        ["shoulderTip", 130, 6, "side"],
+        ["sideWaist", 130, 106, "waist"],
+        ["princessWaist", 90, 106, "princess"],
+        ["bustPoint", kink, 56, "princess"],
+      ],
+    });
+  const peaksWith = (kink: number): readonly Peak[] => {
+    const meshes = [centreFront, sideFront(kink)].map((piece) =>
+      flatMesh(piece, 14, (_edge, length) => Math.max(1, Math.round(length / 14))),
+    );
+    return peaksOf(meshes, stitch(meshes));
+  };
+
+  it("is begun with as a blunt cone at its corner, midway between both, of the angle that it takes out there", () => {
+    // Of the whole round 4 atan 5 are left. Two pieces of 40 by 100 and a triangle of 10 by 100 over it: 9000 mm².
+    const reach = expect.closeTo(Math.sqrt(9000 / Math.PI), 9);
+    expect(peaksWith(80)).toEqual([
+      {
+        x: expect.closeTo(65, 9),
+        y: expect.closeTo(53, 9),
+        angle: expect.closeTo(4 * Math.atan(1 / 5), 9),
+        mouth: { x: 0, y: 1 },
+        reach,
+        beyond: reach,
+        blunt: 20,
+      },
+    ]);
+  });
+
+  it("has none where the side hollows by as much as the centre reaches over", () => {
+    const [peak] = peaksWith(100);
+    expect(peak?.angle ?? 0).toBeCloseTo(0, 9);
   });
 });
 
