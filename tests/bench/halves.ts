@@ -1,10 +1,10 @@
 /** How long a plan takes whose two halves are not alike: eight slips on each. */
 import { onHalves, type Alteration, type Half } from "../../src/core/decisions/alteration";
 import type { Work } from "../../src/core/decisions/work";
-import { derivePlan } from "../../src/core/plan/derivePlan";
 import { invariant } from "../../src/core/result";
 import { demoWorks } from "../../src/document/demo";
 import { median, print, quantile, quickest, time } from "./table";
+import { wholePlan } from "./wholePlan";
 
 /** Eight slips of a front with a side dart, on one half; lengths alike on both, so that they can be sewn together. */
 const SIDE_DART = (half: Half, more: number): readonly Alteration[] => [
@@ -72,9 +72,7 @@ const ofStyle = (style: string): Work =>
 function rowsOf(style: string, slips: (half: Half, more: number) => readonly Alteration[]) {
   const alterations = [...slips("left", 0), ...slips("right", 2)];
   const work: Work = { ...ofStyle(style), alterations };
-  const plan = derivePlan(work);
-  if (!plan.ok) throw new Error(plan.failure.code);
-  for (const { id, outcome } of plan.value.ledger)
+  for (const { id, outcome } of wholePlan(work).ledger)
     if (!outcome.ok) console.log(`  ${style}: slip ${id} is refused: ${outcome.failure.code}`);
   const again = (which: (id: string) => boolean): Work => ({
     ...work,
@@ -100,7 +98,7 @@ function rowsOf(style: string, slips: (half: Half, more: number) => readonly Alt
       ],
     ] as const
   ).map(([what, next]) => {
-    const times = time(() => derivePlan(next()), 200);
+    const times = time(() => wholePlan(next()), 200);
     return [`${style}: ${what}`, median(times), quantile(times, 0.95), quickest(times)];
   });
 }

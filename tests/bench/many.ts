@@ -3,11 +3,11 @@ import type { Alteration } from "../../src/core/decisions/alteration";
 import { FIT_NAMES } from "../../src/core/decisions/fitNames";
 import { LIMITS } from "../../src/core/decisions/limits";
 import type { Work } from "../../src/core/decisions/work";
-import { derivePlan } from "../../src/core/plan/derivePlan";
 import { invariant } from "../../src/core/result";
 import { demoWorks } from "../../src/document/demo";
 import { readWorkFile, writeWorkFile } from "../../src/document/workFile";
 import { median, print, quantile, quickest, time } from "./table";
+import { wholePlan } from "./wholePlan";
 
 const demo = invariant(demoWorks()[0], "demo work");
 const RUNS = 20;
@@ -45,9 +45,7 @@ const KINDS: Readonly<Record<string, (at: number) => Alteration>> = {
 };
 
 function planned(work: Work): number {
-  const plan = derivePlan(work);
-  if (!plan.ok) throw new Error(plan.failure.code);
-  return plan.value.ledger.filter(({ outcome }) => outcome.ok).length;
+  return wholePlan(work).ledger.filter(({ outcome }) => outcome.ok).length;
 }
 
 const row = (what: string, action: () => unknown): readonly (string | number)[] => {

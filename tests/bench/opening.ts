@@ -1,6 +1,5 @@
 /** How long it takes to open a work file, stage by stage. What comes before the plan is done in a worker on the page. */
 import type { Work } from "../../src/core/decisions/work";
-import { derivePlan } from "../../src/core/plan/derivePlan";
 import { invariant } from "../../src/core/result";
 import { demoStories, demoWorks } from "../../src/document/demo";
 import { withDrawingsAgain } from "../../src/document/drawingsOnce";
@@ -9,6 +8,7 @@ import { workSchema } from "../../src/document/schema";
 import { readAnyFile } from "../../src/document/worksFile";
 import { readWorkFile, writeWorkFile } from "../../src/document/workFile";
 import { median, print, quantile } from "./table";
+import { wholePlan } from "./wholePlan";
 
 const RUNS = 15;
 
@@ -74,7 +74,7 @@ export function benchOpening(): void {
       const read = readWorkFile(text);
       if (!read.ok) throw new Error(read.failure.code);
       timed("handed to the page", () => structuredClone(read.value));
-      timed("the first plan", () => derivePlan(read.value));
+      timed("the first plan", () => wholePlan(read.value));
     }
     return [...stages].map(([stage, times], index) => [
       index === 0 ? name : "",

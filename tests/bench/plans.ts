@@ -10,17 +10,15 @@ import { outlinePath } from "../../src/core/geometry/svgPath";
 import { outlineOf } from "../../src/core/pattern/ring";
 import { demoWorks } from "../../src/document/demo";
 import { median, print, quantile, quickest, slope, time } from "./table";
+import { wholePlan } from "./wholePlan";
 
 const demo = invariant(demoWorks()[0], "demo work");
 
 /** The whole answer, and the paths of all pieces of all sizes. */
 function replan(work: Work): number {
-  const plan = derivePlan(work);
-  if (!plan.ok) throw new Error(plan.failure.code);
-  // Checks and checklist are made when they are read.
-  let letters = plan.value.checks.length + plan.value.checklist.length;
-  for (const piece of [...plan.value.nest.sizes.flat(), ...plan.value.left.pieces])
-    letters += outlinePath(outlineOf(piece)).length;
+  const plan = wholePlan(work);
+  let letters = plan.checks.length + plan.checklist.length;
+  for (const piece of [...plan.nest.sizes.flat(), ...plan.left.pieces]) letters += outlinePath(outlineOf(piece)).length;
   return letters;
 }
 
