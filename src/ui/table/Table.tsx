@@ -103,7 +103,7 @@ export function Table() {
   };
 
   return (
-    <div className="table" data-empty={places.length === 0 ? "" : undefined}>
+    <div className="table light-paper" data-empty={places.length === 0 ? "" : undefined}>
       <svg
         ref={svg}
         className="table-sheet"
