@@ -42,8 +42,7 @@ export function coloursWritten(file: string, source: string): string[] {
   return written.flatMap((text) => found(text, HEX, FUNCTION));
 }
 
-const found = (text: string, ...kinds: readonly RegExp[]): string[] =>
-  kinds.flatMap((kind) => text.match(kind) ?? []);
+const found = (text: string, ...kinds: readonly RegExp[]): string[] => kinds.flatMap((kind) => text.match(kind) ?? []);
 
 const isCooked = (value: unknown): value is { readonly cooked: string } =>
   typeof value === "object" && value !== null && "cooked" in value && typeof value.cooked === "string";

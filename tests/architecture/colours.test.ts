@@ -3,7 +3,9 @@ import { blocksOf, rooms } from "../support/tokens";
 import { coloursWritten, MAY_WRITE_COLOURS, OPENING, TOKENS } from "./colourRules";
 import { projectFiles, readProjectFile } from "./source";
 
-const files = projectFiles().filter((file) => /^(?:src\/.*\.(?:css|tsx?)|public\/.*\.(?:css|svg)|index\.html)$/u.test(file));
+const files = projectFiles().filter((file) =>
+  /^(?:src\/.*\.(?:css|tsx?)|public\/.*\.(?:css|svg)|index\.html)$/u.test(file),
+);
 
 describe("colours", () => {
   it("are written out in tokens.css alone", () => {
@@ -26,7 +28,11 @@ describe("colours", () => {
     const unknown = files
       .filter((file) => file.startsWith("src/ui/") && file.endsWith(".css"))
       .flatMap((file) =>
-        [...readProjectFile(file).matchAll(/(?:color|background|fill|stroke|border[\w-]*|outline[\w-]*|shadow):[^;]*;/gu)]
+        [
+          ...readProjectFile(file).matchAll(
+            /(?:color|background|fill|stroke|border[\w-]*|outline[\w-]*|shadow):[^;]*;/gu,
+          ),
+        ]
           .flatMap(([value]) => value.match(/var\(--[\w-]+/gu) ?? [])
           .map((name) => name.slice("var(".length))
           .filter((name) => !named.has(name) && !/^--(?:s\d|thumb|bar-height)$/u.test(name))

@@ -47,7 +47,12 @@ const DECORATION = ["--rule", "--shadow"];
 /** On the page by night there is no pattern: it lies on paper, by lamplight. */
 const isHere = (room: string, fore: string): boolean => room !== "night" || !fore.startsWith("--printed");
 
-function tooFaint(room: string, tokens: Tokens, pairs: Readonly<Record<string, readonly string[]>>, least: number): string[] {
+function tooFaint(
+  room: string,
+  tokens: Tokens,
+  pairs: Readonly<Record<string, readonly string[]>>,
+  least: number,
+): string[] {
   const here = Object.entries(pairs).filter(([fore]) => isHere(room, fore));
   return here.flatMap(([fore, grounds]) =>
     grounds.flatMap((ground) => {

@@ -23,9 +23,10 @@ export function blocksOf(css: string): readonly Block[] {
       text = "";
     } else if (sign === "}") {
       const selector = open.pop();
-      const declared = [...text.matchAll(/(--[\w-]+):\s*([^;]+);/g)].map(
-        ([, name, value]): [string, string] => [name ?? "", (value ?? "").trim()],
-      );
+      const declared = [...text.matchAll(/(--[\w-]+):\s*([^;]+);/g)].map(([, name, value]): [string, string] => [
+        name ?? "",
+        (value ?? "").trim(),
+      ]);
       if (selector !== undefined && declared.length > 0)
         blocks.push({
           within: [...open],

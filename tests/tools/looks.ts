@@ -215,7 +215,9 @@ async function hang(): Promise<void> {
       const columns = width < 700 ? 6 : width < 1000 ? 4 : 3;
       const figures = scenes
         .map(({ name }) => ({ name, file: fileOf(name, scheme.name, width) }))
-        .filter(({ name }) => failed.every((line) => line !== `${name} at ${width}` && !line.startsWith(`${name} at ${width}:`)))
+        .filter(({ name }) =>
+          failed.every((line) => line !== `${name} at ${width}` && !line.startsWith(`${name} at ${width}:`)),
+        )
         .map(({ name, file }) => `<figure><img src="${file}" alt=""><figcaption>${name}</figcaption></figure>`);
       const html = join(out, "sheet.html");
       writeFileSync(

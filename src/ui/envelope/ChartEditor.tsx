@@ -10,6 +10,7 @@ import { TextField } from "../fields/TextField";
 import { RemoveButton } from "./CupEditor";
 import { Findings } from "./Findings";
 import { lengthFieldsOf } from "./lengthFields";
+import { nameRoom } from "./nameRoom";
 import { NewSize } from "./NewSize";
 import { takeAlong } from "./unreadRows";
 
@@ -65,7 +66,7 @@ export function ChartEditor() {
 
   const showsFinished = printsFinished || finishedShown;
   return (
-    <div ref={list} tabIndex={-1} className="chart-rows">
+    <div ref={list} tabIndex={-1} className="chart-rows" data-names={nameRoom(sizes.map(({ label }) => label))}>
       <Heads columns={GIRTHS} />
       <ol className="rows" aria-label="Sizes">
         {sizes.map((row, index) => (

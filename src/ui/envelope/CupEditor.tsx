@@ -8,6 +8,7 @@ import { LengthField } from "../fields/LengthField";
 import { Term } from "../fields/Term";
 import { TextField } from "../fields/TextField";
 import { Findings } from "./Findings";
+import { nameRoom } from "./nameRoom";
 import { takeAlong } from "./unreadRows";
 
 export function CupEditor() {
@@ -55,7 +56,7 @@ export function CupEditor() {
         How much larger the bust is than the upper chest, as <Term name="drafted">each version is drafted</Term>. None
         if the pattern has one front only.
       </p>
-      <ol className="rows">
+      <ol className="rows" data-names={nameRoom(cups.map(({ label }) => label))}>
         {cups.map((cup, index) => (
           <li key={index} className="row cup-row">
             <TextField

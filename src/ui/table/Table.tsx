@@ -39,7 +39,8 @@ import { PrintedLayer } from "./PrintedLayer";
 import { SlipBar } from "./SlipBar";
 import { litTrace, SlipOverlay } from "./SlipOverlay";
 import { useTableView, ZOOM_STEP } from "./useTableView";
-import { HALVES_SIGHT, TABLE_SIGHT, viewBoxOf } from "./view";
+import { useToolsRoom } from "./useToolsRoom";
+import { sightUnder, viewBoxOf } from "./view";
 import { WorkingLayer } from "./WorkingLayer";
 
 const MARGIN = 26;
@@ -72,11 +73,10 @@ export function Table() {
     // What is written at the left of a piece that is turned over.
     return beside ? { ...all, x: all.x - WORDS_AT_LEFT, width: all.width + WORDS_AT_LEFT } : all;
   }, [places, beside]);
-  const { view, size, fit, showAll, zoom, onKeyDown, onPointerDown } = useTableView(
-    svg,
-    box,
-    differ ? HALVES_SIGHT : TABLE_SIGHT,
-  );
+  const tools = useRef<HTMLDivElement>(null);
+  const room = useToolsRoom(tools);
+  const sight = useMemo(() => sightUnder(room, differ), [room, differ]);
+  const { view, size, fit, showAll, zoom, onKeyDown, onPointerDown } = useTableView(svg, box, sight);
   const mmPerPixel = 1 / view.scale;
 
   const baseSize = settled.ok ? settled.value.sizing.baseSize.label : null;
@@ -142,7 +142,7 @@ export function Table() {
       <p id="table-handle-help" className="visually-hidden">
         Drag, or move with the arrow keys; with Shift ten times as far. Escape puts it back.
       </p>
-      <div className="table-tools" role="toolbar" aria-label="Table">
+      <div ref={tools} className="table-tools" role="toolbar" aria-label="Table">
         <div className="table-tool-row">
           <button type="button" className="tool" aria-label="Zoom in" onClick={() => zoom(ZOOM_STEP)}>
             +
