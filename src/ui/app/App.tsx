@@ -11,11 +11,12 @@ import { Head } from "./Head";
 import { Messages } from "./Messages";
 import { PageFaults } from "./PageFaults";
 import { PhoneBar } from "./PhoneBar";
-import { STEPS, usePageState, type Sheet, type Step } from "../session/pageState";
+import { arePiecesShown, STEPS, usePageState, type Sheet, type Step } from "../session/pageState";
 import { useWorkStore } from "../session/useWork";
 import { STEP_TITLES, Thread } from "./Thread";
 import { useFileDrop } from "./useFileDrop";
 import { useHashStep } from "./useHashStep";
+import { useKeyboardRoom } from "./useKeyboardRoom";
 
 const PANELS: Readonly<Record<Step, Later<() => React.JSX.Element>>> = { tape: alreadyHere(TapeStep), ...STEP_PARTS };
 
@@ -25,6 +26,7 @@ export function App() {
   useFileDrop();
   usePaperForPrinting();
   useEntryTakenByPress();
+  useKeyboardRoom();
   const inTurn = useFirstStepIsUp();
   return (
     <div className="app">
@@ -118,13 +120,15 @@ interface PlaceProps {
 }
 
 const TablePlace = memo(({ inTurn }: PlaceProps) => {
-  const shown = usePageState((page) => page.piecesShown);
+  const shown = usePageState(arePiecesShown);
+  const full = usePageState((page) => page.piecesFull);
   return (
     <section
       id="table-place"
       className="table-place"
       aria-label="Table with the pattern pieces"
-      data-away={shown ? undefined : ""}
+      data-away={shown || full ? undefined : ""}
+      data-full={full ? "" : undefined}
     >
       <PartPlace part={TABLE} name="The table" inTurn={inTurn}>
         {(Table) => <Table />}
@@ -137,6 +141,7 @@ TablePlace.displayName = "TablePlace";
 const LedgerPlace = memo(({ inTurn }: PlaceProps) => {
   const open = usePageState((page) => page.ledgerOpen);
   const openLedger = usePageState((page) => page.openLedger);
+  const isBeside = usePageState((page) => page.ledgerBeside);
   return (
     <aside
       id="ledger-place"
@@ -144,6 +149,7 @@ const LedgerPlace = memo(({ inTurn }: PlaceProps) => {
       aria-label="Ledger of alterations and checks"
       tabIndex={-1}
       data-closed={open ? undefined : ""}
+      data-beside={isBeside ? "" : undefined}
     >
       <button
         type="button"

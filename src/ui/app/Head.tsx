@@ -5,10 +5,12 @@ import { useWorks } from "../works/useWorks";
 import { WorksMenu } from "../works/WorksMenu";
 import { UndoRedo } from "./UndoRedo";
 import { UnitSwitch } from "./UnitSwitch";
+import { useThumbBar } from "../session/useScreen";
 import { useSettledWork } from "../session/useWork";
 
 /** Each tool stands by itself: whichever fails, the others are there. */
 export function Head() {
+  const inBar = useThumbBar();
   return (
     <header className="head">
       <h1 className="brand">Bodicewright</h1>
@@ -24,9 +26,11 @@ export function Head() {
         </PartBoundary>
       </div>
       <div className="head-tools">
-        <PartBoundary name="Undo and redo" isSmall>
-          <UndoRedo />
-        </PartBoundary>
+        {!inBar && (
+          <PartBoundary name="Undo and redo" isSmall>
+            <UndoRedo />
+          </PartBoundary>
+        )}
         <PartBoundary name="The choice of the unit" isSmall>
           <UnitSwitch />
         </PartBoundary>

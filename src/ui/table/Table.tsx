@@ -143,64 +143,66 @@ export function Table() {
         Drag, or move with the arrow keys; with Shift ten times as far. Escape puts it back.
       </p>
       <div ref={tools} className="table-tools" role="toolbar" aria-label="Table">
-        <div className="table-tool-row">
-          <button type="button" className="tool" aria-label="Zoom in" onClick={() => zoom(ZOOM_STEP)}>
-            +
-          </button>
-          <button type="button" className="tool" aria-label="Zoom out" onClick={() => zoom(1 / ZOOM_STEP)}>
-            −
-          </button>
-          <button type="button" className="tool" onClick={() => fit(box)}>
-            All
-          </button>
-          {ofHalf.map(({ piece }) => (
-            <button key={piece} type="button" className="tool piece-tool" onClick={() => onePiece(piece)}>
-              {capital(namedPieceWords(piece, others))}
+        <div className="table-strip">
+          <div className="table-tool-row">
+            <button type="button" className="tool" aria-label="Zoom in" onClick={() => zoom(ZOOM_STEP)}>
+              +
             </button>
-          ))}
-          {/* On a narrow table a menu stands in for the row of buttons. */}
-          <select
-            className="piece-menu"
-            aria-label="Show one piece"
-            value=""
-            onChange={(event) => onePiece(event.target.value)}
-          >
-            <option value="">One piece…</option>
+            <button type="button" className="tool" aria-label="Zoom out" onClick={() => zoom(1 / ZOOM_STEP)}>
+              −
+            </button>
+            <button type="button" className="tool" onClick={() => fit(box)}>
+              All
+            </button>
             {ofHalf.map(({ piece }) => (
-              <option key={piece} value={piece}>
+              <button key={piece} type="button" className="tool piece-tool" onClick={() => onePiece(piece)}>
                 {capital(namedPieceWords(piece, others))}
-              </option>
+              </button>
             ))}
-          </select>
-          <button
-            type="button"
-            className="tool layers-tool"
-            aria-expanded={layersOpen}
-            aria-controls="table-layers"
-            onClick={() => setLayersOpen(!layersOpen)}
-          >
-            Lines
-          </button>
-        </div>
-        <div id="table-layers" className="table-tool-row layers" data-open={layersOpen ? "" : undefined}>
-          <label>
-            Printed lines
-            <select value={printedShown} onChange={(event) => setPrintedShown(readShown(event.target.value))}>
-              <option value="all">all sizes</option>
-              <option value="near">those in use</option>
-              <option value="none">none</option>
+            {/* On a narrow table a menu stands in for the row of buttons. */}
+            <select
+              className="piece-menu"
+              aria-label="Show one piece"
+              value=""
+              onChange={(event) => onePiece(event.target.value)}
+            >
+              <option value="">One piece…</option>
+              {ofHalf.map(({ piece }) => (
+                <option key={piece} value={piece}>
+                  {capital(namedPieceWords(piece, others))}
+                </option>
+              ))}
             </select>
-          </label>
-          <label>
-            <input type="checkbox" checked={showAmounts} onChange={(event) => setShowAmounts(event.target.checked)} />
-            amounts
-          </label>
-          <label>
-            <input type="checkbox" checked={showBefore} onChange={(event) => setShowBefore(event.target.checked)} />
-            before your slips
-          </label>
+            <button
+              type="button"
+              className="tool layers-tool"
+              aria-expanded={layersOpen}
+              aria-controls="table-layers"
+              onClick={() => setLayersOpen(!layersOpen)}
+            >
+              Lines
+            </button>
+          </div>
+          <div id="table-layers" className="table-tool-row layers" data-open={layersOpen ? "" : undefined}>
+            <label>
+              Printed lines
+              <select value={printedShown} onChange={(event) => setPrintedShown(readShown(event.target.value))}>
+                <option value="all">all sizes</option>
+                <option value="near">those in use</option>
+                <option value="none">none</option>
+              </select>
+            </label>
+            <label>
+              <input type="checkbox" checked={showAmounts} onChange={(event) => setShowAmounts(event.target.checked)} />
+              amounts
+            </label>
+            <label>
+              <input type="checkbox" checked={showBefore} onChange={(event) => setShowBefore(event.target.checked)} />
+              before your slips
+            </label>
+          </div>
+          {nest.ok && <PieceSource source={nest.value.source} />}
         </div>
-        {nest.ok && <PieceSource source={nest.value.source} />}
         {differ && <HalfSwitch onLaid={showAll} />}
       </div>
       <LitBar places={places} unit={unit} />
