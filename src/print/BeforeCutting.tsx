@@ -5,6 +5,7 @@ import { planDoubts } from "../words/doubts";
 import { printedDartsNote } from "../words/printedDarts";
 import { toileNote } from "../words/paperChoices";
 import { Words } from "./Words";
+import { plural } from "../words/terms/language";
 
 /** What to know before the first cut: checks that do not hold, and where the work can hurt. */
 export function BeforeCutting({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
@@ -17,9 +18,10 @@ export function BeforeCutting({ work, plan }: { readonly work: Work; readonly pl
       {failing.length > 0 ? (
         <section className="pc-doubts">
           <h4>
-            {failing.length === 1
-              ? "Before you cut: one thing does not hold"
-              : `Before you cut: ${failing.length} things do not hold`}
+            {plural(failing.length, {
+              one: "Before you cut: one thing does not hold",
+              other: `Before you cut: ${failing.length} things do not hold`,
+            })}
           </h4>
           <ul>
             {failing.map((sentence) => (
