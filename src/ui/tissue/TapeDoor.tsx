@@ -103,7 +103,7 @@ function Places({ reading }: { readonly reading: TissueReading }) {
               <summary>
                 More lengths{" "}
                 <span className="aside">
-                  ({more.filter(isMeasured).length} of {more.length} measured)
+                  {say.measuredOf(more.filter(isMeasured).length, more.length)}
                 </span>
               </summary>
               <div>{group(more)}</div>
