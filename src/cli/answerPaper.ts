@@ -13,6 +13,7 @@ import { plannedFrom, type Planned } from "./planned";
 import { checklistText } from "./text";
 import { readTypefaces } from "./typefaces";
 import { checkOut, writeOut } from "./writeOut";
+import { plural } from "../words/terms/language";
 
 const STANDARD_OUTPUT = "-";
 
@@ -145,4 +146,4 @@ function piecesIn(request: PaperRequest): number {
   return pieces.ok ? pieces.value.length : 0;
 }
 
-const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? "" : "s"}`;
+const counted = (count: number, what: string): string => `${count} ${what}${plural(count, { one: "", other: "s" })}`;

@@ -17,6 +17,7 @@ import { TAPE_DOUBTS_HEAD, tapeDoubtLines, tapeDoubtsWhy } from "../words/tapeDo
 import { surePassage } from "../words/surePassage";
 import { verifyGroups } from "../words/verify";
 import { COLUMNS, hanging, widthOf, withAmount, wrap } from "./layout";
+import { plural } from "../words/terms/language";
 
 /** Room for the amounts at the right. */
 const RIGHT = 16;
@@ -78,7 +79,7 @@ function verdict(work: Work, plan: Plan): readonly string[] {
     return [...heading("Checks"), `All ${plan.checks.length} checks on this plan hold.`, ...noted];
   return [
     ...heading("Before you cut"),
-    failing.length === 1 ? "One thing does not hold:" : `${failing.length} things do not hold:`,
+    plural(failing.length, { one: "One thing does not hold:", other: `${failing.length} things do not hold:` }),
     ...failing.flatMap((sentence) => hanging("  ! ", sentence)),
     ...noted,
   ];

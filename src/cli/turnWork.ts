@@ -15,6 +15,7 @@ import { planFailureWords } from "../words/plan";
 import { dayWords } from "../words/terms/days";
 import type { Turn } from "./args";
 import { readBytes } from "./readBytes";
+import { plural } from "../words/terms/language";
 
 /** The newest trial that is not closed; null where none is open. */
 export const openTrial = ({ trials = [] }: Work): Trial | null =>
@@ -159,4 +160,4 @@ function begun(work: Work, day: string): Result<Turned, string> {
   return ok({ work: applyCommand(work, { kind: "beginTrial", id, day }), done: [`a trial of ${dayWords(day)} begun`] });
 }
 
-const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? "" : "s"}`;
+const counted = (count: number, what: string): string => `${count} ${what}${plural(count, { one: "", other: "s" })}`;

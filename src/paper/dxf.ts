@@ -17,6 +17,7 @@ import type { Mm, Radians } from "../core/units";
 import { capital, pieceWords } from "../words/terms/names";
 import { partNamed, tackingWords } from "../words/truePaper";
 import { plainLetters } from "./plainLetters";
+import { plural } from "../words/terms/language";
 
 export interface DxfOptions {
   readonly style: string;
@@ -273,9 +274,10 @@ function inTitleBox(
 function cutText({ cut, half }: TruePiece): string {
   if (cut.onFold && half !== null) return `Join to the ${half === "left" ? "right" : "left"} half, then cut 1`;
   if (cut.onFold) return `Cut ${cut.count} on the fold`;
-  return cut.count === 1
-    ? "Cut 1"
-    : `Cut ${cut.count}, ${cut.count === 2 ? "one" : Math.floor(cut.count / 2)} turned over`;
+  return plural(cut.count, {
+    one: "Cut 1",
+    other: `Cut ${cut.count}, ${cut.count === 2 ? "one" : Math.floor(cut.count / 2)} turned over`,
+  });
 }
 
 function styleText(pieces: readonly TruePiece[], { style, sizeName, day }: DxfOptions): Group[] {

@@ -5,6 +5,7 @@ import { planDoubts } from "../words/doubts";
 import { printedDartsNote } from "../words/printedDarts";
 import { toileNote } from "../words/paperChoices";
 import { Words } from "./Words";
+import { ALL_CHECKS_HOLD, doubtsTitle } from "../words/sheets";
 
 /** What to know before the first cut: checks that do not hold, and where the work can hurt. */
 export function BeforeCutting({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
@@ -17,9 +18,7 @@ export function BeforeCutting({ work, plan }: { readonly work: Work; readonly pl
       {failing.length > 0 ? (
         <section className="pc-doubts">
           <h4>
-            {failing.length === 1
-              ? "Before you cut: one thing does not hold"
-              : `Before you cut: ${failing.length} things do not hold`}
+            {doubtsTitle(failing.length)}
           </h4>
           <ul>
             {failing.map((sentence) => (
@@ -30,7 +29,7 @@ export function BeforeCutting({ work, plan }: { readonly work: Work; readonly pl
           </ul>
         </section>
       ) : (
-        <p className="pc-all-hold">All {plan.checks.length} checks on this plan hold.</p>
+        <p className="pc-all-hold">{ALL_CHECKS_HOLD(plan.checks.length)}</p>
       )}
       {notes.map((note) => (
         <p key={note} className="pc-note">

@@ -9,6 +9,8 @@ import { discSentence, formatAngle } from "../../words/terms/darts";
 import { formatAmount } from "../../words/terms/length";
 import { isSame } from "../../core/same";
 import { useDartNow } from "./useDartNow";
+import * as say from "../../words/dartsStep";
+import { Sentence } from "../fields/Sentence";
 
 /**
  * Why a wider dart is fuller: a disc of paper with the wearer's own dart cut out of it, and the cone it folds to. The
@@ -78,8 +80,7 @@ export function FoldedDisc({ dart: settled, unit }: { readonly dart: PlannedDart
 /** One and the same, so that it is not drawn anew at every move of a hand. */
 const HINT = (
   <p className="field-hint">
-    Cut your dart out of a round of paper and close the gap: the paper rises to a point. With the same mouth, shorter
-    legs open a wider <em>angle</em>; and the wider the angle, the higher the paper stands.
+    <Sentence text={say.discAbout} parts={{ angle: <em>{say.discAngle}</em> }} />
   </p>
 );
 

@@ -27,6 +27,7 @@ import { useRun } from "../session/useWork";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { snapStep } from "../../core/plan/dartEdit";
+import * as say from "../../words/dartsStep";
 
 /** How many answers stand side by side: more would only be looked past. */
 const SHOWN = 3;
@@ -193,9 +194,8 @@ function Answers({ answers, dart, pointed, unit, taken, onTake, onTakeBack }: An
       </ol>
       {answers.naive !== null && before !== undefined && (
         <p className="naive">
-          <strong>What not to do.</strong> {naiveWarning(answers.naive, answers.wantedFullness, pointed, unit)} It would
-          be {naiveFigures(answers.naive, unit)}; as sewn it is {formatAngle(before.angle)} wide,{" "}
-          {formatAmount(before.fullness, unit)} full.
+          <strong>{say.whatNotToDo}</strong> {naiveWarning(answers.naive, answers.wantedFullness, pointed, unit)}{" "}
+          {say.naiveOutcome(naiveFigures(answers.naive, unit), formatAngle(before.angle), formatAmount(before.fullness, unit))}
         </p>
       )}
     </>

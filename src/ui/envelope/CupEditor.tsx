@@ -10,6 +10,8 @@ import { TextField } from "../fields/TextField";
 import { Findings } from "./Findings";
 import { nameRoom } from "./nameRoom";
 import { takeAlong } from "./unreadRows";
+import * as say from "../../words/envelopeStep";
+import { Sentence } from "../fields/Sentence";
 
 export function CupEditor() {
   const cups = useSettledWork((work) => work.pattern.chart.cups);
@@ -53,8 +55,7 @@ export function CupEditor() {
         </div>
       </div>
       <p className="aside">
-        How much larger the bust is than the upper chest, as <Term name="drafted">each version is drafted</Term>. None
-        if the pattern has one front only.
+        <Sentence text={say.cupsAbout} parts={{ drafted: <Term name="drafted">{say.eachVersionDrafted}</Term> }} />
       </p>
       <ol className="rows" data-names={nameRoom(cups.map(({ label }) => label))}>
         {cups.map((cup, index) => (

@@ -18,6 +18,8 @@ import { CupEditor } from "./CupEditor";
 import { DemoCharts } from "./DemoCharts";
 import { LengthsSaid } from "./LengthsSaid";
 import { PASTE_FIELD, PasteChart } from "./PasteChart";
+import * as say from "../../words/envelopeStep";
+import { Sentence } from "../fields/Sentence";
 
 const LENGTHS: readonly { readonly value: PatternLength; readonly label: string }[] = [
   { value: "waist", label: "To the waist" },
@@ -147,7 +149,7 @@ function DraftedEase() {
           </span>
         </summary>
         <p className="aside">
-          <Term name="ease">Ease</Term> counts where the chart prints no finished measures.
+          <Sentence text={say.easeAbout} parts={{ ease: <Term name="ease">{say.easeTerm}</Term> }} />
         </p>
         <div className="field-row">
           {EASE_LEVELS.map((level) => (

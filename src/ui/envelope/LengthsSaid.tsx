@@ -30,7 +30,7 @@ export function LengthsSaid() {
     <details className="lengths-said" open={said > 0 ? true : undefined}>
       <summary>
         What the pattern says of lengths{" "}
-        <span className="aside">({said === 0 ? "nothing yet" : `${said} entered`})</span>
+        <span className="aside">{say.enteredOf(said)}</span>
       </summary>
       <div>
         <p className="aside">

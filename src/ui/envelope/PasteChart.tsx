@@ -11,6 +11,7 @@ import { useRunAll } from "../session/useRunAll";
 import { useRun, useSettledWork, useWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { Findings } from "./Findings";
+import * as say from "../../words/envelopeStep";
 
 export const PASTE_FIELD = "chart.paste";
 
@@ -78,7 +79,7 @@ export function PasteChart({ onDone }: { readonly onDone: () => void }) {
       <div className="actions">
         {pasted !== null && pasted.rows.length > 0 && (
           <button type="button" className="button main" onClick={() => take(pasted)}>
-            Use {pasted.rows.length === 1 ? "this size" : `these ${pasted.rows.length} sizes`}
+            {say.useSizes(pasted.rows.length)}
           </button>
         )}
         <button type="button" className="button" onClick={forget}>

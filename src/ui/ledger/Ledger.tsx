@@ -9,6 +9,7 @@ import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork, useWork } from "../session/useWork";
 import { KeepHalf } from "../trial/KeepHalf";
 import { Slips } from "./Slips";
+import * as say from "../../words/ledgerPanel";
 
 /** The ledger: a slip for each thing done to the pieces, what truing did, and the checks. It stands still during a drag. */
 export function Ledger() {
@@ -95,7 +96,7 @@ function Measured({ results, unit }: { readonly results: readonly CheckResult[];
   const [open, setOpen] = useState(false);
   return (
     <details onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>{results.length === 1 ? "measured" : `${results.length} measured`}</summary>
+      <summary>{say.measuredCount(results.length)}</summary>
       {open && <CheckRows results={results} unit={unit} />}
     </details>
   );

@@ -4,7 +4,7 @@ import { type LengthUnit } from "../../core/decisions/work";
 import { halfWords } from "../../words/fits";
 import { anotherWayWords, OTHER_WAY } from "../../words/halves";
 import { plannedAmount, alterationNoteSentence, plannedTitle, alterationWhy } from "../../words/ledger";
-import { capital, listWords, pieceWords } from "../../words/terms/names";
+import { capital, pieceWords } from "../../words/terms/names";
 import { alterationFailureSentence } from "../../words/planned";
 import { tryOnOther } from "../../core/plan/halfEdit";
 import { useRunAll } from "../session/useRunAll";
@@ -12,6 +12,7 @@ import { useRun, useWorkStore } from "../session/useWork";
 import { useViewState } from "../session/viewState";
 import type { Line } from "./runs";
 import type { SlipDrag } from "./useSlipDrag";
+import { listWords } from "../../words/terms/language";
 
 export interface SlipOfPaperProps {
   readonly line: Line;

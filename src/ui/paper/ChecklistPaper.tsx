@@ -5,6 +5,7 @@ import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork } from "../session/useWork";
 import { PrintRow } from "./PrintRow";
 import { SheetPreview } from "./SheetPreview";
+import * as say from "../../words/paperStep";
 
 /** The checklist of the plan, or why there is none yet. */
 export function ChecklistPaper() {
@@ -18,8 +19,7 @@ export function ChecklistPaper() {
       <PrintRow label="Print the checklist" paper={work.paper} />
       {failing > 0 && (
         <p className="note doubt">
-          {failing === 1 ? "One check does not hold yet" : `${failing} checks do not hold yet`}; the sheet says so too.
-          Look at them before you cut.
+          {say.checklistDoubts(failing)}
         </p>
       )}
       <SheetPreview>

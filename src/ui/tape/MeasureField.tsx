@@ -27,6 +27,8 @@ import { LengthField } from "../fields/LengthField";
 import { ItIsRight } from "./ItIsRight";
 import { MisreadingRemedy } from "./MisreadingRemedy";
 import { today } from "../session/today";
+import * as say from "../../words/tapeStep";
+import { Sentence } from "../fields/Sentence";
 
 export interface MeasureFieldProps {
   readonly name: MeasureName;
@@ -187,8 +189,7 @@ function useHint({
   } else if (measured.set > 0) {
     said.push(
       <>
-        Last time <Fractions text={formatLengthEntry(measured.value, unit)} /> {unit}
-        {taken === undefined ? "" : ` (${dayWords(taken)})`}, which counts until you take it again.
+        <Sentence text={say.lastTimeCounts} parts={{ length: <><Fractions text={formatLengthEntry(measured.value, unit)} /> {unit}{taken === undefined ? "" : ` (${dayWords(taken)})`}</> }} />
       </>,
     );
   }

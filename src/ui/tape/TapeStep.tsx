@@ -20,6 +20,8 @@ import { PrintMeasureSheet } from "./PrintMeasureSheet";
 import { TapeDays } from "./TapeDays";
 import { TapeFigure } from "./TapeFigure";
 import { TapeGuidance, TapeNotes } from "./TapeGuidance";
+import * as say from "../../words/tapeStep";
+import { Sentence } from "../fields/Sentence";
 
 /** What a plan cannot do without, and the upper chest, without which a cup cannot be told. */
 const FIRST: readonly MeasureName[] = ["bustGirth", "upperChestGirth", "waistGirth", "hipGirth"];
@@ -91,13 +93,7 @@ export function TapeStep() {
         <details>
           <summary>What is measured, what is guessed</summary>
           <p>
-            What stands in a field is <b>measured</b>: <Fractions text={onceSureWords(unit)} />. Below an empty one, in
-            pencil, stands a{" "}
-            <span className="guess">
-              <b>guess</b>
-            </span>
-            : what your other measures lead one to expect. Nine of ten bodies lie between its two figures; yours may
-            not. Nothing is cut by a guess.
+            <Sentence text={say.readingsAbout} parts={{ measured: <b>{say.measuredWord}</b>, sure: <Fractions text={onceSureWords(unit)} />, guess: <span className="guess"><b>{say.guessWord}</b></span> }} />
           </p>
         </details>
         <p className="tape-state" aria-live="polite">
@@ -114,7 +110,7 @@ export function TapeStep() {
             <summary>
               More measures{" "}
               <span className="aside">
-                ({taken} of {MORE.length} taken)
+                {say.takenOf(taken, MORE.length)}
               </span>
             </summary>
             <div>

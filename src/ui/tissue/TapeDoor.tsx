@@ -5,7 +5,7 @@ import type { Misfit, NextTissue, TissueChange, TissueDoubt, TissueRef } from ".
 import { readTissue, type TissueReading } from "../../core/plan/tissueReading";
 import type { TissuePlace } from "../../core/tissue/placesToMeasure";
 import { letterAt, tissueFigure } from "../../drawing/tissueFigure";
-import { capital, centreWords, listWords, pieceWords } from "../../words/terms/names";
+import { capital, centreWords, pieceWords } from "../../words/terms/names";
 import {
   HOW_TO_MEASURE,
   knownWords,
@@ -30,6 +30,7 @@ import { Select } from "../fields/Select";
 import { useRun, useSettledWork } from "../session/useWork";
 import { TissueDrawing } from "./TissueDrawing";
 import { useTissueView } from "./tissueView";
+import { listWords } from "../../words/terms/language";
 
 /** So many stand there at once: what is worth most. */
 const FIRST = 10;
@@ -102,7 +103,7 @@ function Places({ reading }: { readonly reading: TissueReading }) {
               <summary>
                 More lengths{" "}
                 <span className="aside">
-                  ({more.filter(isMeasured).length} of {more.length} measured)
+                  {say.measuredOf(more.filter(isMeasured).length, more.length)}
                 </span>
               </summary>
               <div>{group(more)}</div>

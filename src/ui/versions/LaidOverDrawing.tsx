@@ -2,7 +2,8 @@ import { useId, useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
 import { laidOver, type LaidOver } from "../../drawing/laidOver";
 import { halfWords } from "../../words/fits";
-import { capital, listWords, namedPieceWords } from "../../words/terms/names";
+import { capital, namedPieceWords } from "../../words/terms/names";
+import { listWords } from "../../words/terms/language";
 
 interface LaidOverProps {
   /** null: one version alone. */
