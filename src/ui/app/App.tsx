@@ -20,14 +20,19 @@ import { useKeyboardRoom } from "./useKeyboardRoom";
 
 const PANELS: Readonly<Record<Step, Later<() => React.JSX.Element>>> = { tape: alreadyHere(TapeStep), ...STEP_PARTS };
 
+export interface AppProps {
+  /** Heard when all parts have been fetched ahead, as far as they came. */
+  readonly onAllHere?: () => void;
+}
+
 /** One page, one table. */
-export function App() {
+export function App({ onAllHere }: AppProps) {
   useHashStep();
   useFileDrop();
   usePaperForPrinting();
   useEntryTakenByPress();
   useKeyboardRoom();
-  const inTurn = useFirstStepIsUp();
+  const inTurn = useFirstStepIsUp(onAllHere);
   return (
     <div className="app">
       <a className="button skip" href="#step" onClick={skipToStep}>
@@ -56,16 +61,19 @@ export function App() {
 }
 
 /** The step that the address named at first is loaded before the table and the ledger, and everything else after them. */
-function useFirstStepIsUp(): boolean {
+function useFirstStepIsUp(onAllHere: AppProps["onAllHere"]): boolean {
   const step = usePageState((page) => page.step);
   const [first] = useState(step);
   const isUp = useLaterState(PANELS[first]).kind !== "waiting";
+  const allHere = useRef(onAllHere);
   useEffect(() => {
     if (!isUp) return undefined;
     // She may print from anywhere, and the browser then waits for nothing: the sheets come beside the table, not after it.
     void PANELS.paper.fetchAhead();
     const going = new AbortController();
-    void fetchAhead(AHEAD, going);
+    void fetchAhead(AHEAD, going).then(() => {
+      if (!going.signal.aborted) allHere.current?.();
+    });
     return () => going.abort();
   }, [isUp]);
   return isUp;

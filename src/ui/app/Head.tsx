@@ -1,3 +1,4 @@
+import { OFFLINE_WORDS } from "../../words/offline";
 import { WORKS_WORDS } from "../../words/works";
 import { TextField } from "../fields/TextField";
 import { PartBoundary } from "../parts/PartBoundary";
@@ -6,6 +7,7 @@ import { WorksMenu } from "../works/WorksMenu";
 import { UndoRedo } from "./UndoRedo";
 import { UnitSwitch } from "./UnitSwitch";
 import { useThumbBar } from "../session/useScreen";
+import { usePageState } from "../session/pageState";
 import { useSettledWork } from "../session/useWork";
 
 /** Each tool stands by itself: whichever fails, the others are there. */
@@ -65,11 +67,13 @@ function DownloadWork() {
 /** Where saving fails, the work can be had as a file right there. */
 function StorageState() {
   const { storage } = useWorks();
+  const isNew = usePageState((page) => page.offline === "new");
   const hasFailed = storage.state === "failed";
   return (
     <div className={hasFailed ? "storage-failed" : undefined}>
       <p className="storage" role="status" data-state={storage.state}>
         {storage.words}
+        {isNew && storage.state === "saved" && ` · ${OFFLINE_WORDS.fromNowOn}`}
       </p>
       {hasFailed && <DownloadWork />}
     </div>

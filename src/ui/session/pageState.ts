@@ -1,6 +1,7 @@
 /**
  * What is about the page and not about the work, and so stays when another work is opened: which step the address names,
- * which sheet Paper shows, whether the ledger is open and how much of the screen the pieces have. Whatever speaks of a work belongs into a `storeOfWork`.
+ * which sheet Paper shows, whether the ledger is open, how much of the screen the pieces have, whether it works without a
+ * network. Whatever speaks of a work belongs into a `storeOfWork`.
  */
 import { create } from "zustand";
 import type { PaperSheet } from "../../words/paperChoices";
@@ -26,6 +27,12 @@ export interface PageState {
   readonly printedTooSoon: boolean;
   /** A file that was dropped on the page, until it is opened. */
   readonly dropped: File | null;
+  /** Whether all that the page is made of lies on the device; "new" for a moment after it has come there. */
+  readonly offline: "no" | "new" | "yes";
+  /** Takes a new version, where one is there and waits. */
+  readonly takeNewVersion: (() => void) | null;
+  /** Asks the browser to install the page, where it offers that. */
+  readonly install: (() => void) | null;
   readonly setStep: (step: Step) => void;
   readonly showSheet: (sheet: Sheet) => void;
   readonly openLedger: (open: boolean) => void;
@@ -54,6 +61,9 @@ export const usePageState = create<PageState>()((set) => ({
   ledgerBeside: false,
   printedTooSoon: false,
   dropped: null,
+  offline: "no",
+  takeNewVersion: null,
+  install: null,
   // What was said of printing holds as long as she stays; a step that she asks for is not hidden by the pieces.
   setStep: (step) => set((page) => (page.step === step ? page : { step, printedTooSoon: false, piecesFull: false })),
   showSheet: (sheet) => set({ sheet }),
