@@ -197,6 +197,8 @@ function useEntryTakenByPress(): void {
   const store = useWorkStore();
   useEffect(() => {
     const onClick = ({ target }: MouseEvent): void => {
+      // A key of our own types on in the field.
+      if (target instanceof Element && target.closest(".drawn-keys") !== null) return;
       if (target === document.activeElement || store.getState().gesture?.hand.kind !== "keys") return;
       flushSync(() => endGesture(store));
     };

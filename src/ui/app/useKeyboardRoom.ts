@@ -19,12 +19,13 @@ export function useKeyboardRoom(): void {
       else root.style.setProperty("--keyboard", `${hidden}px`);
       const rem = Number.parseFloat(getComputedStyle(root).fontSize);
       root.toggleAttribute("data-low", hidden > 0 && seen.height < LOW * rem);
+      // What is typed in stays in sight when keys come up.
+      if (seen.scale <= 1.01 && document.activeElement?.matches("input, textarea") === true)
+        document.activeElement.scrollIntoView({ block: "nearest" });
     };
     seen.addEventListener("resize", measure);
-    seen.addEventListener("scroll", measure);
     return () => {
       seen.removeEventListener("resize", measure);
-      seen.removeEventListener("scroll", measure);
     };
   }, []);
 }

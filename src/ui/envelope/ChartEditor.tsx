@@ -68,13 +68,14 @@ export function ChartEditor() {
   return (
     <div ref={list} tabIndex={-1} className="chart-rows" data-names={nameRoom(sizes.map(({ label }) => label))}>
       <Heads columns={GIRTHS} />
-      <ol className="rows" aria-label="Sizes">
+      <ol className="rows" aria-label="Sizes" data-run="">
         {sizes.map((row, index) => (
           <li key={index} className="row size-row">
             <TextField
               label={`Name of size ${index + 1}`}
               labelHidden
               maxLength={12}
+              capitals="characters"
               field={`chart.${index}.label`}
               value={row.label}
               set={(label) => changed(index, { ...row, label })}
@@ -121,7 +122,7 @@ export function ChartEditor() {
       {showsFinished && (
         <>
           <Heads columns={FINISHED} />
-          <ol className="rows" aria-label="Finished measures by size">
+          <ol className="rows" aria-label="Finished measures by size" data-run="">
             {sizes.map((row, index) => (
               <li key={index} className="row size-row">
                 <span className="row-label">{row.label}</span>

@@ -68,6 +68,8 @@ function Fits({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
           className="field-input"
           type="search"
           autoComplete="off"
+          autoCapitalize="none"
+          enterKeyHint="search"
           placeholder="folds, pulls, gapes, rides up …"
           value={typed}
           onChange={(event) => setTyped(event.target.value)}

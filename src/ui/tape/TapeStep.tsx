@@ -85,6 +85,7 @@ export function TapeStep() {
         set={(name) => ({ kind: "setWearer", name })}
         clear={{ kind: "setWearer", name: null }}
         maxLength={40}
+        capitals="words"
         otherwise="not said"
       />
       <TapeNotes />
@@ -103,7 +104,7 @@ export function TapeStep() {
         </p>
       </div>
       <div className="tape">
-        <div className="tape-fields">
+        <div className="tape-fields" data-run="">
           <h3 className="tape-group">The four that a plan is made from</h3>
           {FIRST.map(field)}
           <details className="tape-more" open={doubtedMore || unreadMore ? true : undefined}>
