@@ -11,10 +11,12 @@ import { Head } from "./Head";
 import { Messages } from "./Messages";
 import { PageFaults } from "./PageFaults";
 import { PhoneBar } from "./PhoneBar";
+import { Said } from "./Said";
 import { STEPS, usePageState, type Sheet, type Step } from "../session/pageState";
 import { useWorkStore } from "../session/useWork";
 import { STEP_TITLES, Thread } from "./Thread";
 import { useFileDrop } from "./useFileDrop";
+import { useTitle } from "./useTitle";
 import { useHashStep } from "./useHashStep";
 
 const PANELS: Readonly<Record<Step, Later<() => React.JSX.Element>>> = { tape: alreadyHere(TapeStep), ...STEP_PARTS };
@@ -22,6 +24,7 @@ const PANELS: Readonly<Record<Step, Later<() => React.JSX.Element>>> = { tape: a
 /** One page, one table. */
 export function App() {
   useHashStep();
+  useTitle();
   useFileDrop();
   usePaperForPrinting();
   useEntryTakenByPress();
@@ -43,6 +46,7 @@ export function App() {
       <PartBoundary name="The way to pieces and ledger" isSmall>
         <PhoneBar />
       </PartBoundary>
+      <Said />
       <div className="messages">
         <PageFaults />
         <PartBoundary name="What the page has to say">
