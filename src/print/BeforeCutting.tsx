@@ -17,9 +17,7 @@ export function BeforeCutting({ work, plan }: { readonly work: Work; readonly pl
     <>
       {failing.length > 0 ? (
         <section className="pc-doubts">
-          <h4>
-            {doubtsTitle(failing.length)}
-          </h4>
+          <h4>{doubtsTitle(failing.length)}</h4>
           <ul>
             {failing.map((sentence) => (
               <li key={sentence}>

@@ -11,10 +11,12 @@ import { Head } from "./Head";
 import { Messages } from "./Messages";
 import { PageFaults } from "./PageFaults";
 import { PhoneBar } from "./PhoneBar";
+import { Said } from "./Said";
 import { arePiecesShown, STEPS, usePageState, type Sheet, type Step } from "../session/pageState";
 import { useWorkStore } from "../session/useWork";
 import { STEP_TITLES, Thread } from "./Thread";
 import { useFileDrop } from "./useFileDrop";
+import { useTitle } from "./useTitle";
 import { useHashStep } from "./useHashStep";
 import { useKeyboardRoom } from "./useKeyboardRoom";
 
@@ -28,6 +30,7 @@ export interface AppProps {
 /** One page, one table. */
 export function App({ onAllHere }: AppProps) {
   useHashStep();
+  useTitle();
   useFileDrop();
   usePaperForPrinting();
   useEntryTakenByPress();
@@ -50,6 +53,7 @@ export function App({ onAllHere }: AppProps) {
       <PartBoundary name="The way to pieces and ledger" isSmall>
         <PhoneBar />
       </PartBoundary>
+      <Said />
       <div className="messages">
         <PageFaults />
         <PartBoundary name="What the page has to say">

@@ -71,7 +71,14 @@ function StorageState() {
   const hasFailed = storage.state === "failed";
   return (
     <div className={hasFailed ? "storage-failed" : undefined}>
-      <p className="storage" role="status" data-state={storage.state}>
+      {/* That all is well is there to be read; only what is not is told. */}
+      <p
+        key={hasFailed ? "failed" : "well"}
+        className="storage"
+        role={hasFailed ? "alert" : "status"}
+        aria-live={hasFailed ? undefined : "off"}
+        data-state={storage.state}
+      >
         {storage.words}
         {isNew && storage.state === "saved" && ` · ${OFFLINE_WORDS.fromNowOn}`}
       </p>

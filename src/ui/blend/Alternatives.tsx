@@ -38,7 +38,9 @@ export function Alternatives({ sizing }: { readonly sizing: Sizing }) {
                       picks: way.cup === null ? { baseSize: way.baseSize } : { baseSize: way.baseSize, cup: way.cup },
                     })
                   }
-                >{say.takeThis}</button>
+                >
+                  {say.takeThis}
+                </button>
               )}
             </li>
           ))}

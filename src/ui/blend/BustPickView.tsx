@@ -49,7 +49,9 @@ export function BustPickView({ work, sizing, surety, own, planners }: BustPickVi
           type="button"
           className="link-button"
           onClick={() => run({ kind: "setPick", picks: { bustAlteration: 0 } })}
-        >{say.leaveTheBustAsPrinted}</button>
+        >
+          {say.leaveTheBustAsPrinted}
+        </button>
       )}
     </Pick>
   );

@@ -46,9 +46,7 @@ export function EaseFields() {
                 clear={{ kind: "clearEaseWanted", level }}
                 signed
                 warnings={
-                  value !== undefined && value < SNUG
-                    ? [say.lessThanClothWithoutStretch(formatLength(SNUG, unit))]
-                    : []
+                  value !== undefined && value < SNUG ? [say.lessThanClothWithoutStretch(formatLength(SNUG, unit))] : []
                 }
               />
             );

@@ -195,7 +195,11 @@ function Answers({ answers, dart, pointed, unit, taken, onTake, onTakeBack }: An
       {answers.naive !== null && before !== undefined && (
         <p className="naive">
           <strong>{say.whatNotToDo}</strong> {naiveWarning(answers.naive, answers.wantedFullness, pointed, unit)}{" "}
-          {say.naiveOutcome(naiveFigures(answers.naive, unit), formatAngle(before.angle), formatAmount(before.fullness, unit))}
+          {say.naiveOutcome(
+            naiveFigures(answers.naive, unit),
+            formatAngle(before.angle),
+            formatAmount(before.fullness, unit),
+          )}
         </p>
       )}
     </>

@@ -29,8 +29,7 @@ export function LengthsSaid() {
   return (
     <details className="lengths-said" open={said > 0 ? true : undefined}>
       <summary>
-        What the pattern says of lengths{" "}
-        <span className="aside">{say.enteredOf(said)}</span>
+        What the pattern says of lengths <span className="aside">{say.enteredOf(said)}</span>
       </summary>
       <div>
         <p className="aside">

@@ -1,5 +1,5 @@
 import type { Alteration } from "../../core/decisions/alteration";
-import { useEffect, useMemo, useRef, useState } from "react";
+import { useEffect, useMemo, useRef } from "react";
 import type { LengthUnit } from "../../core/decisions/work";
 import { alterationConflicts, type AlterationConflict } from "../../core/plan/alterationConflicts";
 import type { PlannedAlteration } from "../../core/plan/plan";
@@ -7,6 +7,7 @@ import { inTradeOrder, outOfTradeOrder } from "../../core/plan/outOfTradeOrder";
 import { phaseWords } from "../../words/checklist";
 import { plannedTitle } from "../../words/ledger";
 import { conflictNote, orderNote } from "../../words/order";
+import { useSaid } from "../session/said";
 import { useRunAll } from "../session/useRunAll";
 import { useRun } from "../session/useWork";
 import { SlipOfPaper } from "./SlipOfPaper";
@@ -25,7 +26,7 @@ export interface SlipsProps {
 export function Slips({ planned, decided, unit }: SlipsProps) {
   const run = useRun();
   const runAll = useRunAll();
-  const [said, setSaid] = useState("");
+  const say = useSaid((said) => said.say);
   const list = useRef<HTMLDivElement>(null);
   const stepped = useRef<{ readonly id: string; readonly way: "earlier" | "later" } | null>(null);
   const ids = useMemo(() => decided.map(({ id }) => id), [decided]);
@@ -43,7 +44,7 @@ export function Slips({ planned, decided, unit }: SlipsProps) {
     const others = ids.filter((other) => other !== id);
     const at = before === null ? others.length : others.indexOf(before);
     const title = titleOf(planned, id, unit);
-    setSaid(`${title}: now ${at + 1} of ${ids.length}.`);
+    say(`${title}: now ${at + 1} of ${ids.length}.`);
   };
   // Under another heading the slip is set anew: whoever moves it by keys keeps the button.
   useEffect(() => {
@@ -59,7 +60,7 @@ export function Slips({ planned, decided, unit }: SlipsProps) {
   const drag = useSlipDrag(list, ids, move);
   const putInOrder = (): void => {
     runAll(inTradeOrder(decided).map(({ id }) => ({ kind: "moveAlteration", id, before: null })));
-    setSaid("In the trade’s order.");
+    say("In the trade’s order.");
   };
 
   if (planned.length === 0) return <p>Nothing is altered: cut the frame size as printed.</p>;
@@ -104,9 +105,6 @@ export function Slips({ planned, decided, unit }: SlipsProps) {
           </ul>
         </div>
       ))}
-      <p role="status" className="visually-hidden">
-        {said}
-      </p>
     </div>
   );
 }

@@ -17,11 +17,7 @@ export function ChecklistPaper() {
   return (
     <>
       <PrintRow label="Print the checklist" paper={work.paper} />
-      {failing > 0 && (
-        <p className="note doubt">
-          {say.checklistDoubts(failing)}
-        </p>
-      )}
+      {failing > 0 && <p className="note doubt">{say.checklistDoubts(failing)}</p>}
       <SheetPreview>
         <PrintedChecklist work={work} plan={result.value} />
       </SheetPreview>

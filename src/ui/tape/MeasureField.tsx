@@ -189,7 +189,17 @@ function useHint({
   } else if (measured.set > 0) {
     said.push(
       <>
-        <Sentence text={say.lastTimeCounts} parts={{ length: <><Fractions text={formatLengthEntry(measured.value, unit)} /> {unit}{taken === undefined ? "" : ` (${dayWords(taken)})`}</> }} />
+        <Sentence
+          text={say.lastTimeCounts}
+          parts={{
+            length: (
+              <>
+                <Fractions text={formatLengthEntry(measured.value, unit)} /> {unit}
+                {taken === undefined ? "" : ` (${dayWords(taken)})`}
+              </>
+            ),
+          }}
+        />
       </>,
     );
   }

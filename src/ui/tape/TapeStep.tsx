@@ -94,7 +94,18 @@ export function TapeStep() {
         <details>
           <summary>What is measured, what is guessed</summary>
           <p>
-            <Sentence text={say.readingsAbout} parts={{ measured: <b>{say.measuredWord}</b>, sure: <Fractions text={onceSureWords(unit)} />, guess: <span className="guess"><b>{say.guessWord}</b></span> }} />
+            <Sentence
+              text={say.readingsAbout}
+              parts={{
+                measured: <b>{say.measuredWord}</b>,
+                sure: <Fractions text={onceSureWords(unit)} />,
+                guess: (
+                  <span className="guess">
+                    <b>{say.guessWord}</b>
+                  </span>
+                ),
+              }}
+            />
           </p>
         </details>
         <p className="tape-state" aria-live="polite">
@@ -109,10 +120,7 @@ export function TapeStep() {
           {FIRST.map(field)}
           <details className="tape-more" open={doubtedMore || unreadMore ? true : undefined}>
             <summary>
-              More measures{" "}
-              <span className="aside">
-                {say.takenOf(taken, MORE.length)}
-              </span>
+              More measures <span className="aside">{say.takenOf(taken, MORE.length)}</span>
             </summary>
             <div>
               <p className="aside">

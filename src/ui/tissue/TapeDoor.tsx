@@ -102,9 +102,7 @@ function Places({ reading }: { readonly reading: TissueReading }) {
             >
               <summary>
                 More lengths{" "}
-                <span className="aside">
-                  {say.measuredOf(more.filter(isMeasured).length, more.length)}
-                </span>
+                <span className="aside">{say.measuredOf(more.filter(isMeasured).length, more.length)}</span>
               </summary>
               <div>{group(more)}</div>
             </details>
