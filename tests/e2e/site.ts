@@ -23,6 +23,9 @@ const TYPES: Readonly<Record<string, string>> = {
   ".png": "image/png",
 };
 
+/** The name of a test's own script, as the page asks for it. */
+const AHEAD = "ahead.js";
+
 export interface Served {
   readonly port: number;
   /** Every request, as "GET /path". */
@@ -30,8 +33,11 @@ export interface Served {
   readonly close: () => Promise<void>;
 }
 
-/** Serves the built page from `folder`, which begins and ends with a stroke. All else is not there. */
-export async function serve(folder: string): Promise<Served> {
+/**
+ * Serves the built page from `folder`, which begins and ends with a stroke. All else is not there.
+ * @param ahead a script that runs before the page's own, where a test brings one
+ */
+export async function serve(folder: string, ahead?: Uint8Array): Promise<Served> {
   const asked: string[] = [];
   const server: Server = createServer((request, response) => {
     const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
@@ -39,9 +45,15 @@ export async function serve(folder: string): Promise<Served> {
     const inside = path.startsWith(folder) ? path.slice(folder.length) : null;
     const file = inside === "" ? "index.html" : inside;
     if (file === null || file.includes("..") || request.method !== "GET") return void response.writeHead(404).end();
-    readFile(join(site, file)).then(
-      (bytes) =>
-        response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream" }).end(bytes),
+    const found = ahead !== undefined && file === AHEAD ? Promise.resolve(ahead) : readFile(join(site, file));
+    found.then(
+      (bytes) => {
+        const sent =
+          ahead !== undefined && file === "index.html"
+            ? bytes.toString().replace("<script", `<script src="./${AHEAD}"></script><script`)
+            : bytes;
+        response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream" }).end(sent);
+      },
       () => response.writeHead(404).end("not here"),
     );
   });

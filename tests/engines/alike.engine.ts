@@ -1,0 +1,2 @@
+import { test } from "@playwright/test";
+test("alike", async () => {});
