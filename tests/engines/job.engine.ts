@@ -8,6 +8,7 @@ import { STEPS } from "../e2e/support";
 import { pageSizes, textOf } from "../support/poppler";
 import type { Seen } from "./engine";
 import { button, choice, text } from "./hand";
+import { saidFile } from "./said";
 import { fixture, test, textOfFile } from "./window";
 
 /** What was said, to be held beside what other engines say. */
@@ -23,6 +24,11 @@ test.afterEach(async ({ window: { hand } }, { title, project }) => {
     mkdirSync(pictures, { recursive: true });
     writeFileSync(join(pictures, `${title.replaceAll(/\W+/g, "-")}-${project.name}.png`), await hand.engine.screenshot());
   }
+});
+
+test.afterAll(({ window: { hand } }, { project }) => {
+  mkdirSync(project.outputDir, { recursive: true });
+  writeFileSync(saidFile(project.outputDir, hand.engine.name), JSON.stringify(said));
 });
 
 const CHART = [

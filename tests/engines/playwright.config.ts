@@ -17,7 +17,7 @@ export default defineConfig({
   forbidOnly: process.env["CI"] !== undefined,
   // These only end what hangs, as in tests/e2e.
   timeout: 240_000,
-  expect: { timeout: 12_000 },
+  expect: { timeout: 60_000 },
   reporter: [
     ["list"],
     ["json", { outputFile: process.env["BODICEWRIGHT_E2E_REPORT"] ?? join(root, "test-results", "engines.json") }],

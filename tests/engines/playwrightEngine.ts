@@ -45,7 +45,7 @@ export async function playwrightEngine(name: "chromium" | "firefox", executable:
       ),
     hasFinger: name === "chromium",
     draw: (places, finger) => (finger === "mouse" ? drawMouse(places) : drawFinger(places)),
-    type: (text) => page.keyboard.type(text),
+    type: (text) => (name === "firefox" ? typeInFirefox(text) : page.keyboard.type(text)),
     press: (keys) => page.keyboard.press(keys),
     upload: (selector, file) => page.locator(selector).setInputFiles(file),
     // The library would else write a style into the page, which the page forbids.
@@ -55,6 +55,15 @@ export async function playwrightEngine(name: "chromium" | "firefox", executable:
     faults: () => faults,
     close: () => browser.close(),
   };
+
+  /** What is on no key the library only writes into the field, which the page does not hear. */
+  async function typeInFirefox(text: string): Promise<void> {
+    for (const part of text.match(/[\x20-\x7E]+|[^\x20-\x7E]+/gu) ?? [])
+      // oxlint-disable-next-line no-await-in-loop -- one after the other
+      await (/^[\x20-\x7E]/u.test(part)
+        ? page.keyboard.type(part)
+        : page.evaluate((letters) => document.execCommand("insertText", false, letters), part));
+  }
 
   async function drawMouse([first, ...rest]: readonly Place[]): Promise<void> {
     if (first === undefined) return;
