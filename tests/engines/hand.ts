@@ -48,18 +48,15 @@ export function handOf(engine: Engine) {
 
   /** Its middle, in sight, once it has stopped moving and nothing lies over it. */
   async function placeOf(sought: Sought): Promise<Place> {
-    let last = "";
-    let at: Place = { x: 0, y: 0 };
+    let at: Place = { x: NaN, y: NaN };
     await expect
       .poll(
         async () => {
           const found = brought.parse(await ask("bring", sought));
           if (found === null) return "not there";
           if (found.covered !== null) return `covered by ${found.covered}`;
+          const isAtRest = Math.hypot(found.place.x - at.x, found.place.y - at.y) < 1;
           at = found.place;
-          const now = JSON.stringify(at);
-          const isAtRest = now === last;
-          last = now;
           return isAtRest ? "at rest" : "moving";
         },
         { message: describe(sought), intervals: [100] },

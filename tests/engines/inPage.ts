@@ -102,11 +102,15 @@ const hand = {
     // A choice is pressed on its mark, which covers the small field.
     const label = found instanceof HTMLInputElement && /^(?:radio|checkbox)$/.test(found.type) ? found.labels?.[0] : null;
     const first = label ?? found;
-    first.scrollIntoView({ block: "center", inline: "nearest", behavior: "instant" });
-    const { place } = lookAt(first);
-    const top = document.elementFromPoint(place.x, place.y);
-    const isOwn = top !== null && (first.contains(top) || top.contains(first));
-    return { place, covered: isOwn ? null : (top?.outerHTML.slice(0, 120) ?? "nothing") };
+    const covering = (): string | null => {
+      const { x, y } = lookAt(first).place;
+      const top = document.elementFromPoint(x, y);
+      const isOwn = top !== null && (first.contains(top) || top.contains(first));
+      return isOwn ? null : (top?.outerHTML.slice(0, 120) ?? "nothing");
+    };
+    // What lies in sight stays: WebKit moves it by a little at every call.
+    if (covering() !== null) first.scrollIntoView({ block: "center", inline: "nearest", behavior: "instant" });
+    return { place: lookAt(first).place, covered: covering() };
   },
   focus: (sought: SentSought) => {
     const [first] = allOf(sought);
