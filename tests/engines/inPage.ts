@@ -26,13 +26,17 @@ const kept = (): string[] => {
 
 const keep = (fault: string): void => sessionStorage.setItem(FAULTS, JSON.stringify([...kept(), fault]));
 
-addEventListener("error", ({ message, target }) => {
-  // A hint to fetch early what is there already is no fault; Firefox calls it one.
-  if (target instanceof HTMLLinkElement && target.rel === "modulepreload") return;
-  // A file that does not come has no message.
-  const from = target instanceof Element ? target.outerHTML.slice(0, 200) : "";
-  keep(`error: ${message ?? "not loaded"} ${from}`);
-}, true);
+addEventListener(
+  "error",
+  ({ message, target }) => {
+    // A hint to fetch early what is there already is no fault; Firefox calls it one.
+    if (target instanceof HTMLLinkElement && target.rel === "modulepreload") return;
+    // A file that does not come has no message.
+    const from = target instanceof Element ? target.outerHTML.slice(0, 200) : "";
+    keep(`error: ${message ?? "not loaded"} ${from}`);
+  },
+  true,
+);
 addEventListener("unhandledrejection", ({ reason }) => keep(`rejection: ${String(reason)}`));
 addEventListener("securitypolicyviolation", ({ violatedDirective, blockedURI, sourceFile }) =>
   keep(`policy: ${violatedDirective} ${blockedURI} ${sourceFile}`),
@@ -69,20 +73,19 @@ function allOf({ within, role, name, label, text, css, at }: SentSought): Elemen
 }
 
 const isField = (element: Element): element is HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement =>
-  element instanceof HTMLInputElement ||
-  element instanceof HTMLTextAreaElement ||
-  element instanceof HTMLSelectElement;
+  element instanceof HTMLInputElement || element instanceof HTMLTextAreaElement || element instanceof HTMLSelectElement;
 
 function lookAt(element: Element) {
   const { left, top, width, height } = element.getBoundingClientRect();
   return {
     text: element instanceof HTMLElement ? element.innerText : (element.textContent ?? ""),
     label: element.getAttribute("aria-label") ?? "",
-    value: element instanceof HTMLSelectElement
-      ? (element.selectedOptions[0]?.label ?? "")
-      : isField(element)
-        ? element.value
-        : "",
+    value:
+      element instanceof HTMLSelectElement
+        ? (element.selectedOptions[0]?.label ?? "")
+        : isField(element)
+          ? element.value
+          : "",
     isChecked: element instanceof HTMLInputElement && element.checked,
     isDisabled: element.matches(":disabled, [aria-disabled=true]"),
     place: { x: left + width / 2, y: top + height / 2 },
@@ -100,7 +103,8 @@ const hand = {
     const [found] = allOf(sought);
     if (found === undefined) return null;
     // A choice is pressed on its mark, which covers the small field.
-    const label = found instanceof HTMLInputElement && /^(?:radio|checkbox)$/.test(found.type) ? found.labels?.[0] : null;
+    const label =
+      found instanceof HTMLInputElement && /^(?:radio|checkbox)$/.test(found.type) ? found.labels?.[0] : null;
     const first = label ?? found;
     const covering = (): string | null => {
       const { x, y } = lookAt(first).place;

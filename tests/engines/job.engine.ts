@@ -22,7 +22,10 @@ test.afterEach(async ({ window: { hand } }, { title, project }) => {
   if (pictures === undefined) expect(await hand.faults()).toEqual([]);
   else {
     mkdirSync(pictures, { recursive: true });
-    writeFileSync(join(pictures, `${title.replaceAll(/\W+/g, "-")}-${project.name}.png`), await hand.engine.screenshot());
+    writeFileSync(
+      join(pictures, `${title.replaceAll(/\W+/g, "-")}-${project.name}.png`),
+      await hand.engine.screenshot(),
+    );
   }
 });
 
@@ -40,7 +43,9 @@ const CHART = [
   "Finished bust 87 91 95 99 104 109",
 ];
 
-test("a first visit opens the demonstration, and her own work begins from it", async ({ window: { hand, address } }) => {
+test("a first visit opens the demonstration, and her own work begins from it", async ({
+  window: { hand, address },
+}) => {
   await hand.engine.resize(1280, 800);
   await hand.load(address);
   await hand.see(text("This is a demonstration,"));
@@ -187,7 +192,9 @@ test("Paper: the checklist, and true-scale pieces in three kinds of file", async
   said["dxf"] = textOfFile(dxf.file);
 });
 
-test("the work goes out to a file, is found after a reload, and comes in again", async ({ window: { hand, address } }) => {
+test("the work goes out to a file, is found after a reload, and comes in again", async ({
+  window: { hand, address },
+}) => {
   await hand.press(button("Works"));
   const { file, name } = await hand.download(button("Download this work"));
   expect(name).toBe("my-bodice.bodice.json");
@@ -221,7 +228,9 @@ test("her own pattern is read from a file, and the plan made on it", async ({ wi
   await hand.see(text(/As they were drawn in your file\./));
 });
 
-test("on a phone's screen nothing is wider than the page, and a dart is drawn, by a finger where there is one", async ({ window: { hand } }) => {
+test("on a phone's screen nothing is wider than the page, and a dart is drawn, by a finger where there is one", async ({
+  window: { hand },
+}) => {
   await hand.engine.resize(390, 844);
   for (const step of STEPS)
     // oxlint-disable-next-line no-await-in-loop -- one step after the other

@@ -67,7 +67,14 @@ export async function webKitEngine({ driver, browser, screen }: WebKitPrograms):
   const port = await freePort();
   const driving = spawn(driver, [`--port=${port}`, "--host=127.0.0.1"], {
     stdio: "ignore",
-    env: { ...process.env, HOME: home, DISPLAY: display, GDK_BACKEND: "x11", LIBGL_ALWAYS_SOFTWARE: "1", TZ: "Europe/London" },
+    env: {
+      ...process.env,
+      HOME: home,
+      DISPLAY: display,
+      GDK_BACKEND: "x11",
+      LIBGL_ALWAYS_SOFTWARE: "1",
+      TZ: "Europe/London",
+    },
   });
   const end = (): void => {
     driving.kill();
@@ -148,12 +155,7 @@ export async function webKitEngine({ driver, browser, screen }: WebKitPrograms):
         type: "pointer",
         id: finger,
         parameters: { pointerType: finger },
-        actions: [
-          move(first),
-          { type: "pointerDown", button: 0 },
-          ...rest.map(move),
-          { type: "pointerUp", button: 0 },
-        ],
+        actions: [move(first), { type: "pointerDown", button: 0 }, ...rest.map(move), { type: "pointerUp", button: 0 }],
       });
     },
     type: async (text) => void (await keys(Array.from(text).flatMap((letter) => [down(letter), up(letter)]))),

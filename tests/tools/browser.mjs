@@ -71,7 +71,9 @@ export function skippedEngines() {
   return [
     ...(chromium === undefined ? ["SKIPPED: Chromium is not installed here: the whole job was not done in it."] : []),
     ...(firefox === undefined
-      ? ["SKIPPED: Firefox is not installed here: the whole job was not done in it (Debian: apt-get install firefox-esr)."]
+      ? [
+          "SKIPPED: Firefox is not installed here: the whole job was not done in it (Debian: apt-get install firefox-esr).",
+        ]
       : []),
     ...(webkit === undefined
       ? [
