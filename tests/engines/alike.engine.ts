@@ -12,7 +12,8 @@ const [first, ...others] = (["chromium", "firefox", "webkit"] as const).filter((
 
 if (first !== undefined)
   for (const other of others)
-    test(`${other} says and writes what ${first} does`, ({}, { project }) => {
+    test(`${other} says and writes what ${first} does`, () => {
+      const { project } = test.info();
       const expected = said(project.outputDir, first);
       expect(Object.keys(expected).length).toBeGreaterThanOrEqual(8);
       expect(said(project.outputDir, other)).toEqual(expected);

@@ -169,9 +169,17 @@ test("Dress: a skirt and a lining, cloth to buy", async ({ window: { hand } }) =
   said["cloth"] = (await hand.see({ ...text(/^\d\.\d\d m of 140\.0 cm$/), at: 0 })).text;
 });
 
-test("Paper: the checklist, and true-scale pieces in three kinds of file", async ({ window: { hand } }) => {
+test("Paper: the checklist comes out of the printer", async ({ window: { hand } }) => {
   await hand.goTo("Paper");
   await hand.see(button("Print the checklist"));
+  const { print } = hand.engine;
+  test.skip(print === null, "the driver cannot print");
+  const sheet = (await print?.()) ?? new Uint8Array();
+  expect(textOf(sheet)).toContain("Alteration checklist");
+  for (const size of pageSizes(sheet)) expect(size.map(Math.round)).toEqual([210, 297]);
+});
+
+test("Paper: true-scale pieces in three kinds of file", async ({ window: { hand } }) => {
   await hand.press(choice("True-scale pieces"));
   const told = await hand.see(text(/pages with pieces, and a first page with this map/));
   const pages = Number(/^\d+/.exec(told.text)?.[0]);
