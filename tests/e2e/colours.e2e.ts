@@ -6,14 +6,16 @@ import { contrast, luminance } from "../support/tokens";
 import { root } from "./site";
 import { expectNoAxeViolations, goTo, STEPS } from "./support";
 
-/** What a browser says of a colour, as #rrggbb: drawn on a canvas, whatever way it was written. */
+/** What a browser says of a colour, as #rrggbb: drawn on a canvas over the page's own, whatever way it was written. */
 const colourOf = (target: Locator, property: string): Promise<string> =>
   target.first().evaluate((element, name) => {
     const said = getComputedStyle(element).getPropertyValue(name);
     const context = document.createElement("canvas").getContext("2d", { willReadFrequently: true });
     if (context === null) return said;
-    context.fillStyle = said;
-    context.fillRect(0, 0, 1, 1);
+    for (const colour of [getComputedStyle(document.documentElement).backgroundColor, said]) {
+      context.fillStyle = colour;
+      context.fillRect(0, 0, 1, 1);
+    }
     const [red = 0, green = 0, blue = 0] = context.getImageData(0, 0, 1, 1).data;
     return `#${[red, green, blue].map((part) => part.toString(16).padStart(2, "0")).join("")}`;
   }, property);
