@@ -1,3 +1,4 @@
+/* oxlint-disable no-await-in-loop -- one after the other */
 /** The page in one hand: what lies under the thumb, how large it is, and what is seen of a step when keys come up. */
 import { expect, test, type Page } from "@playwright/test";
 import { boxAtRest, expectNoAxeViolations, goTo, STEPS } from "./support";
@@ -7,6 +8,8 @@ test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true
 const bar = (page: Page) => page.getByRole("navigation", { name: "Undo, pieces and ledger" });
 const table = (page: Page) => page.getByRole("region", { name: "Table with the pattern pieces" });
 const press = (page: Page, name: string | RegExp) => bar(page).getByRole("button", { name, exact: true }).tap();
+
+const inInches = (page: Page) => page.locator(".head label").filter({ hasText: /^in$/ }).tap();
 
 /** Every fold is opened, and those that come out of them. */
 async function openAll(page: Page): Promise<void> {
@@ -31,9 +34,7 @@ function tooSmall(): readonly string[] {
       const isInText =
         getComputedStyle(control).display.startsWith("inline") &&
         control.matches("a, .link-button, .term-name") &&
-        [...(control.parentElement?.childNodes ?? [])].some(
-          (other) => other !== control && (other.textContent ?? "").trim() !== "",
-        );
+        (control.closest(".term") ?? control).parentElement?.textContent?.trim() !== control.textContent?.trim();
       const words = `${control.tagName} “${(control.textContent ?? "").slice(0, 30)}” ${control.className}`;
       return isInText || (width >= least && height >= least)
         ? []
@@ -78,7 +79,7 @@ for (const [of, width, height] of [
     await name.fill("Grandmothersgreenvelvetdressforthewinterweddinginthecountry and its lining");
     await goTo(page, "Envelope");
     await page.getByLabel("Name of size 1", { exact: true }).fill("Tall 12 long");
-    await page.locator(".head").getByText("in", { exact: true }).tap();
+    await inInches(page);
     for (const step of STEPS) {
       await goTo(page, step);
       await openAll(page);
@@ -210,7 +211,7 @@ test("a field that is typed in stays in sight when keys take half of the screen"
   ] as const) {
     await page.setViewportSize({ width: 390, height: 844 });
     await page.goto("./");
-    await page.locator(".head").getByText("in", { exact: true }).tap();
+    await inInches(page);
     await goTo(page, step);
     const field = page.getByLabel(label).first();
     await field.tap();
@@ -228,7 +229,7 @@ test("in inches the parts of an inch are keys under the thumb, and the field kee
   await page.goto("./#tape");
   const waist = page.getByLabel(/^Waist girth/);
   await expect(waist).toHaveAttribute("inputmode", "decimal");
-  await page.locator(".head").getByText("in", { exact: true }).tap();
+  await inInches(page);
   await waist.tap();
   const keys = page.getByRole("group", { name: "Keys for this field" });
   await expect(keys.getByRole("button")).toHaveCount(7);
