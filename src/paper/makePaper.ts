@@ -17,7 +17,6 @@ import {
   OLD_OVERLAY_KIND,
   pieceListWords,
   allowanceWords,
-  INVENTED_SHEET,
   joiningSteps,
   missingLettersWords,
   NO_ALLOWANCES,
@@ -56,6 +55,7 @@ import {
   type LaidSheet,
 } from "./sheets";
 import { writeSvg } from "./svg";
+import { INVENTED_SHEET } from "../words/invented";
 
 export interface Typefaces {
   readonly regular: Uint8Array;

@@ -15,7 +15,7 @@ export function Alternatives({ sizing }: { readonly sizing: Sizing }) {
         <summary>
           <h3>{say.otherWaysToCutIt}</h3>
         </summary>
-        <p className="aside">{say.thePlannersOwnFirstThen}</p>
+        <p className="aside">{say.alternativesAbout}</p>
         <ol className="ways">
           {ways.map((way) => (
             <li key={`${way.baseSize} ${way.cup ?? ""}`} className="way" data-picked={way.picked ? "" : undefined}>
@@ -31,14 +31,16 @@ export function Alternatives({ sizing }: { readonly sizing: Sizing }) {
                 <button
                   type="button"
                   className="button small"
-                  aria-label={say.takeThis2(alternativeTitle(way))}
+                  aria-label={say.takeThisWay(alternativeTitle(way))}
                   onClick={() =>
                     run({
                       kind: "setPick",
                       picks: way.cup === null ? { baseSize: way.baseSize } : { baseSize: way.baseSize, cup: way.cup },
                     })
                   }
-                >{say.takeThis}</button>
+                >
+                  {say.takeThis}
+                </button>
               )}
             </li>
           ))}

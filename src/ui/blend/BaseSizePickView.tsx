@@ -49,7 +49,10 @@ export function BaseSizePickView({ work, pick, sizes, surety, own, planners }: B
           <>
             {" "}
             <b>
-              <Sentence text={say.beyondChart} parts={{ amount: <Fractions text={formatAmount(pick.beyond, work.unit)} /> }} />
+              <Sentence
+                text={say.beyondChart}
+                parts={{ amount: <Fractions text={formatAmount(pick.beyond, work.unit)} /> }}
+              />
             </b>
           </>
         )}
@@ -75,7 +78,11 @@ export function BaseSizePickView({ work, pick, sizes, surety, own, planners }: B
         value={pick.label}
         options={chart.sizes.map((size) => ({
           value: size.label,
-          label: say.frameChoice(size.label, pick.byBust ? "bust" : say.upperChest, formatLength(size.bust - drafted, work.unit)),
+          label: say.frameChoice(
+            size.label,
+            pick.byBust ? "bust" : "chest",
+            formatLength(size.bust - drafted, work.unit),
+          ),
         }))}
         onChange={(baseSize) => run({ kind: "setPick", picks: { baseSize } })}
       />

@@ -42,14 +42,16 @@ export function BustPickView({ work, sizing, surety, own, planners }: BustPickVi
         value={bust.asked}
         signed
         set={(bustAlteration) => ({ kind: "setPick", picks: { bustAlteration } })}
-        hint={say.theWholeChangeOfGirth}
+        hint={say.bustAlterationHint}
       />
       {bust.asked !== 0 && (
         <button
           type="button"
           className="link-button"
           onClick={() => run({ kind: "setPick", picks: { bustAlteration: 0 } })}
-        >{say.leaveTheBustAsPrinted}</button>
+        >
+          {say.leaveTheBustAsPrinted}
+        </button>
       )}
     </Pick>
   );

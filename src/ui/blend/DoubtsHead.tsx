@@ -22,7 +22,9 @@ export function DoubtsHead() {
             <Fractions text={tapeDoubtWords(doubt, unit)} />
           </p>
           <p className="doubt-answers">
-            <a className="button small" href="#tape">{say.takeItAgain}</a>
+            <a className="button small" href="#tape">
+              {say.takeItAgain}
+            </a>
             {doubt.misreading !== null && (
               <MisreadingRemedy suspicion={doubt} misreading={doubt.misreading} unit={unit} />
             )}

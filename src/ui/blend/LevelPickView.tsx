@@ -54,7 +54,8 @@ export function LevelPickView({ work, level, name, line, surety, own, planners, 
       </p>
       {level.extrapolated && (
         <p className="pick-margin doubt">
-          <span className="tag doubt">{say.pastThePrintedLines}</span>{" "}{say.carriedOnByTheNearest}</p>
+          <span className="tag doubt">{say.pastThePrintedLines}</span> {say.pastLinesAbout}
+        </p>
       )}
       <Strip
         ticks={labels.map((label, at) => ({ label, at }))}

@@ -45,7 +45,9 @@ export function Pick({ title, answer, surety, pick, own, planners, children }: P
           {own && (
             <p className="pick-own">
               {planners !== null && <>{say.thePlannerWouldTake(planners)}</>}
-              <button type="button" className="link-button" onClick={() => run({ kind: "clearPick", pick })}>{say.goBackToThat}</button>
+              <button type="button" className="link-button" onClick={() => run({ kind: "clearPick", pick })}>
+                {say.goBackToThat}
+              </button>
             </p>
           )}
           {children}

@@ -15,7 +15,9 @@ export function PrintedDarts({ work, plan }: { readonly work: Work; readonly pla
   return (
     <p className="field-hint">
       <Fractions text={note} />{" "}
-      <a href="#tissue" onClick={() => want(first)}>{say.measureTheirMouths}</a>
+      <a href="#tissue" onClick={() => want(first)}>
+        {say.measureTheirMouths}
+      </a>
       .
     </p>
   );

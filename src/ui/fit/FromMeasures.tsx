@@ -23,6 +23,7 @@ import {
 import type { SumLine } from "../../words/sumLine";
 import { Fractions } from "../fields/Fractions";
 import { useRunAll } from "../session/useRunAll";
+import * as say from "../../words/fitStep";
 
 interface FromMeasuresProps {
   readonly plan: Plan;
@@ -53,19 +54,19 @@ export function FromMeasures({ plan, work }: FromMeasuresProps) {
         {FROM_MEASURES}
       </h3>
       <p aria-live="polite" className="visually-hidden">
-        {taken === "" ? "" : `In the ledger: ${taken}`}
+        {taken === "" ? "" : say.inTheLedger(taken)}
       </p>
-      {isEmpty && <p className="aside">Take lengths and widths on Tape: here they are held against the pattern.</p>}
+      {isEmpty && <p className="aside">{say.measuresAbout}</p>}
       {held !== null && <p>{held}</p>}
       {proposals.length > 0 && (
-        <ul className="proposals" aria-label="Proposed">
+        <ul className="proposals" aria-label={say.proposed}>
           {proposals.map((proposal) => (
             <Row key={proposalTitle(proposal, unit)} proposal={proposal} unit={unit} onTake={() => take(proposal)} />
           ))}
         </ul>
       )}
       {unanswered.length > 0 && (
-        <ul className="proposals" aria-label="Not altered here">
+        <ul className="proposals" aria-label={say.notAlteredHere}>
           {unanswered.map((one) => (
             <li key={one.compared.measure} className="proposal">
               <p>
@@ -117,7 +118,7 @@ function Sums({ compared, unit, question, asked = [] }: SumsProps) {
       ))}
       {asked.length > 0 && (
         <>
-          <p>Together</p>
+          <p>{say.together}</p>
           <SumLines lines={asked} />
         </>
       )}

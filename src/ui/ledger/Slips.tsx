@@ -12,6 +12,7 @@ import { useRun } from "../session/useWork";
 import { SlipOfPaper } from "./SlipOfPaper";
 import { runsOf } from "./runs";
 import { useSlipDrag } from "./useSlipDrag";
+import * as say from "../../words/ledgerPanel";
 
 export interface SlipsProps {
   /** The lines of the ledger. */
@@ -59,20 +60,17 @@ export function Slips({ planned, decided, unit }: SlipsProps) {
   const drag = useSlipDrag(list, ids, move);
   const putInOrder = (): void => {
     runAll(inTradeOrder(decided).map(({ id }) => ({ kind: "moveAlteration", id, before: null })));
-    setSaid("In the trade’s order.");
+    setSaid(say.inTheTradesOrder);
   };
 
-  if (planned.length === 0) return <p>Nothing is altered: cut the frame size as printed.</p>;
+  if (planned.length === 0) return <p>{say.nothingAltered}</p>;
   return (
     <div className="phases" ref={list}>
       {early.size > 0 && (
         <div className="note doubt out-of-order">
-          <p>
-            The slips are not made in the trade’s order. They still work: each is measured on what the ones before it
-            left.
-          </p>
+          <p>{say.outOfOrder}</p>
           <button type="button" className="button small" onClick={putInOrder}>
-            Put in the trade’s order
+            {say.putInTheTradesOrder}
           </button>
         </div>
       )}

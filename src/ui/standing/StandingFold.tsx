@@ -18,6 +18,7 @@ import { Fractions } from "../fields/Fractions";
 import { useRunAll } from "../session/useRunAll";
 import { useWorks } from "../works/useWorks";
 import { useFoundWorks } from "../works/useFoundWorks";
+import * as say from "../../words/standing";
 
 interface StandingFoldProps {
   readonly plan: Plan;
@@ -72,7 +73,7 @@ function Offers({ garments, plan, work }: OfGarments & { readonly plan: Plan }) 
   const [said, setSaid] = useState("");
   const take = (taken: readonly StandingOffer[]): void => {
     runAll(taken.map(({ command }) => command));
-    setSaid(`In the ledger: ${taken.map((one) => standingTitle(one.standing, unit)).join("; ")}`);
+    setSaid(say.inTheLedger(taken.map((one) => standingTitle(one.standing, unit)).join("; ")));
     // The row changes, and the button that was pressed goes with it.
     status.current?.focus({ preventScroll: true });
   };

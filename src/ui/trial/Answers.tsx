@@ -26,6 +26,7 @@ import {
 } from "../../words/trialAnswers";
 import { Fractions } from "../fields/Fractions";
 import { useRun } from "../session/useWork";
+import * as say from "../../words/trialStep";
 
 interface AnswersProps {
   readonly trial: Trial;
@@ -123,7 +124,7 @@ function Answer({ answer, trial, unit, isFirst, isLast, hasNext, onTake }: Answe
             </p>
           ))}
           {isToTake(answer) && (
-            <ul aria-label="Altered for it">
+            <ul aria-label={say.alteredForIt}>
               {alteredWords(answer, unit).map((words) => (
                 <li key={words}>
                   <Fractions text={words} />

@@ -18,6 +18,7 @@ import type { Looks } from "./looks";
 import { useWorks } from "./useWorks";
 import { WorkRow } from "./WorkRow";
 import { WorksBin } from "./WorksBin";
+import * as say from "../../words/worksList";
 
 /** From so many works on they are looked for by name. */
 const MANY = 9;
@@ -92,7 +93,7 @@ export function WorksList({ now, looks, onDone }: WorksListProps) {
                 className="button small"
                 onClick={then(() => works.startDemo(demo))}
               >
-                Demo: {demo.name}
+                {say.demo(demo.name)}
               </button>
             ))
           }
@@ -172,7 +173,14 @@ function OpenFile({ onDone }: { readonly onDone: () => void }) {
       <button type="button" className="button small" onClick={() => file.current?.click()}>
         {WORKS_WORDS.openFile}
       </button>
-      <input ref={file} type="file" accept=".json,application/json" hidden aria-label="Work file" onChange={choose} />
+      <input
+        ref={file}
+        type="file"
+        accept=".json,application/json"
+        hidden
+        aria-label={say.workFile}
+        onChange={choose}
+      />
     </>
   );
 }
