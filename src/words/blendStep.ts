@@ -74,3 +74,4 @@ export const goBackToThat = "Go back to that";
 
 // PrintedDarts
 export const measureTheirMouths = "Measure their mouths";
+export const whyThis = (label: string): string => `Why ${label}?`;

@@ -89,3 +89,4 @@ export const mouthAngle = (amount: string, amount2: string, text: string): strin
   `Mouth ${amount}, angle ${amount2}. ${text}`;
 export const theSum = "The sum";
 export const takeItBack = "Take it back";
+export const whatToDo = "What to do about it";

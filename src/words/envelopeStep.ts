@@ -99,3 +99,4 @@ export const sizesAsReadIn = (what: string): string => `Sizes as read, in ${what
 export const toPutRightHead = "To put right";
 export const toLookAtHead = "To look at";
 export const howItReads = "How it reads";
+export const whatChartFits = "What this chart fits";

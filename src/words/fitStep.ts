@@ -60,3 +60,5 @@ export const together = "Together";
 export const inTheLedger = (taken: string): string => `In the ledger: ${taken}`;
 export const proposed = "Proposed";
 export const notAlteredHere = "Not altered here";
+export const standingTitle = "What your body always asked for";
+export const why = "Why?";

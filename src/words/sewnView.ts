@@ -4,3 +4,4 @@
 export const seeItSewn = "See it sewn";
 export const sewing = "Sewing…";
 export const theFrontSewn = "The front, sewn";
+export const sewnView = "The sewn view";

@@ -55,3 +55,5 @@ export const moreAbout =
 export const whoseMeasuresTheseAre = "Whose measures these are";
 export const notSaid = "not said";
 export const whereTheTapeGoes = "Where the tape goes";
+export const theGuesses = "The guesses";
+export const planNeeds = "What the plan still needs";

@@ -19,3 +19,4 @@ export const nothingMeasuredYet = "nothing measured yet";
 export const measuredAlongSize = (count: number, size: string): string => `${count} measured along size ${size}`;
 export const fromAFile = "From a file";
 export const svgOrDxf = "SVG or DXF";
+export const piecesFromAFile = "Pieces from a file";

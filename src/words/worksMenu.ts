@@ -9,3 +9,4 @@ export const startWithMyOwnMeasures = "Start with my own measures";
 // WorksMenu
 export const works = "Works";
 export const yourWorks = "Your works";
+export const listOfWorks = "The list of works";

@@ -11,11 +11,7 @@ export function PointedDart({ dart, work, alone }: PointedDartProps) {
     <details className="pointed" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{say.sewnItComesOutWrong}</summary>
       {open && (
-        <PartPlace
-          part={POINTED_DART}
-          name="What to do about it"
-          placeholder={<p className="field-hint">{say.oneMoment}</p>}
-        >
+        <PartPlace part={POINTED_DART} name={say.whatToDo} placeholder={<p className="field-hint">{say.oneMoment}</p>}>
           {(Questions) => <Questions dart={dart} work={work} alone={alone} />}
         </PartPlace>
       )}

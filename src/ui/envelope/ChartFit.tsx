@@ -11,11 +11,7 @@ export function ChartFit() {
     <details className="chart-fit-fold" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{CHART_FIT_TITLE}</summary>
       {open && (
-        <PartPlace
-          part={CHART_FIT}
-          name="What this chart fits"
-          placeholder={<p className="field-hint">{say.counting}</p>}
-        >
+        <PartPlace part={CHART_FIT} name={say.whatChartFits} placeholder={<p className="field-hint">{say.counting}</p>}>
           {(ChartFitView) => <ChartFitView />}
         </PartPlace>
       )}

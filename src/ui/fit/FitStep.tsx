@@ -29,7 +29,7 @@ export function FitStep() {
       {plan.ok ? (
         <>
           <FromMeasures plan={plan.value} work={work} />
-          <PartPlace part={STANDING} name="What your body always asked for" placeholder={null}>
+          <PartPlace part={STANDING} name={say.standingTitle} placeholder={null}>
             {(StandingFold) => <StandingFold plan={plan.value} work={work} />}
           </PartPlace>
           <Fits plan={plan.value} work={work} />

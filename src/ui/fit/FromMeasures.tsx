@@ -72,7 +72,7 @@ export function FromMeasures({ plan, work }: FromMeasuresProps) {
               <p>
                 <Fractions text={unansweredSentence(one, unit)} />
               </p>
-              <Sums compared={[one.compared]} unit={unit} question="Why?" />
+              <Sums compared={[one.compared]} unit={unit} question={say.why} />
             </li>
           ))}
         </ul>

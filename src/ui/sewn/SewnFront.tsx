@@ -26,7 +26,7 @@ export function SewnFront() {
     <details className="sewn-front" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{say.seeItSewn}</summary>
       {open && (
-        <PartPlace part={SEWN} name="The sewn view" placeholder={<p className="field-hint">{say.sewing}</p>}>
+        <PartPlace part={SEWN} name={say.sewnView} placeholder={<p className="field-hint">{say.sewing}</p>}>
           {(SewnView) => <SewnView front={front} label={say.theFrontSewn} compareWith={wanted} />}
         </PartPlace>
       )}

@@ -135,12 +135,12 @@ export function TapeStep() {
         </aside>
       </div>
       <div className="part-own">
-        <PartPlace part={BODIES} name="The guesses" placeholder={null}>
+        <PartPlace part={BODIES} name={say.theGuesses} placeholder={null}>
           {({ WhoseBodies }) => <WhoseBodies />}
         </PartPlace>
       </div>
       <div className="part-own">
-        <PartPlace part={PLAN_NOTE} name="What the plan still needs" placeholder={null}>
+        <PartPlace part={PLAN_NOTE} name={say.planNeeds} placeholder={null}>
           {(PlanNote) => <PlanNote />}
         </PartPlace>
       </div>

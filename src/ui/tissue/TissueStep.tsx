@@ -48,7 +48,7 @@ export function TissueStep() {
         opensForFile
       >
         {() => (
-          <PartPlace part={OWN_PATTERN} name="Pieces from a file">
+          <PartPlace part={OWN_PATTERN} name={say.piecesFromAFile}>
             {(OwnPatternPanel) => <OwnPatternPanel />}
           </PartPlace>
         )}

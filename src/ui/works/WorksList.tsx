@@ -66,7 +66,7 @@ export function WorksList({ now, looks, onDone }: WorksListProps) {
         <OpenFile onDone={onDone} />
       </div>
       {isChoosing && (
-        <PartPlace part={BASES} name="The list of bases">
+        <PartPlace part={BASES} name={say.listOfBases}>
           {(Bases) => <Bases onDone={onDone} />}
         </PartPlace>
       )}
@@ -84,7 +84,7 @@ export function WorksList({ now, looks, onDone }: WorksListProps) {
       <KeptWorks now={now} looks={looks} onDone={onDone} />
       {works.binned.length > 0 && <WorksBin now={now} />}
       <div className="works-actions works-demos">
-        <PartPlace part={DEMOS} name="The demonstrations">
+        <PartPlace part={DEMOS} name={say.demonstrations}>
           {(demos) =>
             demos.map((demo) => (
               <button

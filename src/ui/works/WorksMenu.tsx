@@ -70,7 +70,7 @@ export function WorksMenu() {
       </button>
       {isOpen && (
         <section id={id} className="works-list" aria-label={say.yourWorks} tabIndex={-1}>
-          <PartPlace part={WORKS_LIST} name="The list of works">
+          <PartPlace part={WORKS_LIST} name={say.listOfWorks}>
             {(WorksList) => <WorksList now={open} looks={looks} onDone={close} />}
           </PartPlace>
         </section>
