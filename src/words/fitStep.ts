@@ -57,7 +57,6 @@ export const seenExamples = "folds, pulls, gapes, rides up …";
 // FromMeasures
 export const measuresAbout = "Take lengths and widths on Tape: here they are held against the pattern.";
 export const together = "Together";
-export const inTheLedger = (taken: string): string => `In the ledger: ${taken}`;
 export const proposed = "Proposed";
 export const notAlteredHere = "Not altered here";
 export const standingTitle = "What your body always asked for";

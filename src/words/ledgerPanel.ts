@@ -32,3 +32,4 @@ export const outOfOrder =
   "The slips are not made in the trade’s order. They still work: each is measured on what the ones before it left.";
 export const putInTheTradesOrder = "Put in the trade’s order";
 export const inTheTradesOrder = "In the trade’s order.";
+export const nowAt = (title: string, at: number, all: number): string => `${title}: now ${at} of ${all}.`;

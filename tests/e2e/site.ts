@@ -21,6 +21,7 @@ const TYPES: Readonly<Record<string, string>> = {
   ".svg": "image/svg+xml",
   ".woff2": "font/woff2",
   ".png": "image/png",
+  ".webmanifest": "application/manifest+json",
 };
 
 export interface Served {
@@ -30,8 +31,15 @@ export interface Served {
   readonly close: () => Promise<void>;
 }
 
-/** Serves the built page from `folder`, which begins and ends with a stroke. All else is not there. */
-export async function serve(folder: string): Promise<Served> {
+/**
+ * Serves the built page from `folder`, which begins and ends with a stroke. All else is not there.
+ *
+ * @param change what stands in a file in place of what the build wrote; null where it is not there
+ */
+export async function serve(
+  folder: string,
+  change: (file: string, bytes: Buffer) => Buffer | string | null = (_file, bytes) => bytes,
+): Promise<Served> {
   const asked: string[] = [];
   const server: Server = createServer((request, response) => {
     const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
@@ -40,8 +48,11 @@ export async function serve(folder: string): Promise<Served> {
     const file = inside === "" ? "index.html" : inside;
     if (file === null || file.includes("..") || request.method !== "GET") return void response.writeHead(404).end();
     readFile(join(site, file)).then(
-      (bytes) =>
-        response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream" }).end(bytes),
+      (bytes) => {
+        const changed = change(file, bytes);
+        if (changed === null) return void response.writeHead(404).end("not here any more");
+        response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream" }).end(changed);
+      },
       () => response.writeHead(404).end("not here"),
     );
   });

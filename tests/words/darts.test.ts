@@ -4,7 +4,8 @@ import type { PlannedDart } from "../../src/core/plan/plan";
 import { judgeDartEnd } from "../../src/core/dart/dartEndReading";
 import { radiansFromDegrees } from "../../src/core/units";
 import {
-  dartHandleLabel,
+  dartHandleName,
+  dartHandleValue,
   deepNote,
   discSentence,
   endWords,
@@ -122,8 +123,12 @@ it("says on a handle which dart and end it is, and the figures", () => {
     fullness: 23.6,
     end: { along: 20, across: 3 },
   });
-  expect(dartHandleLabel({ ...figures, ref: ref("front", "waistDart") }, "apex", "cm")).toBe(
-    "front waist dart, end, 20 mm short of the bust point. Mouth 40 mm, angle 16.3°, fullness 24 mm",
+  expect(dartHandleName(ref("front", "waistDart"), "apex")).toBe("front waist dart, end");
+  expect(dartHandleValue({ ...figures, ref: ref("front", "waistDart") }, "apex", "cm")).toBe(
+    "20 mm short of the bust point. Mouth 40 mm, angle 16.3°, fullness 24 mm",
+  );
+  expect(dartHandleValue({ ...figures, ref: ref("front", "waistDart") }, "inner", "cm")).toBe(
+    "Mouth 40 mm, angle 16.3°, fullness 24 mm",
   );
 });
 

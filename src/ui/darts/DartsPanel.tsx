@@ -249,6 +249,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
         {capital(dartRefWords(ref))}
         {plan.left !== plan.right && `, ${halfWords(half)}`}
       </h3>
+      <DartFiguresTable dart={dart} unit={unit} />
       <DartHalves dart={ref} work={work} on={on} />
       <div className="verdicts">
         <VerdictWords dart={dart} unit={unit}>
@@ -264,11 +265,9 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
         <FoldedDisc dart={dart} unit={unit} />
       </div>
 
-      <DartFiguresTable dart={dart} unit={unit} />
-
       {dart.drawn.end !== null && <PointedDart dart={dart} work={work} alone={on !== undefined} />}
 
-      <div className="amounts">
+      <div className="amounts" data-run="">
         {amount(
           "shorten",
           say.shortenBy,

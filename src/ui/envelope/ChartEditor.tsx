@@ -10,6 +10,7 @@ import { TextField } from "../fields/TextField";
 import { RemoveButton } from "./CupEditor";
 import { Findings } from "./Findings";
 import { lengthFieldsOf } from "./lengthFields";
+import { nameRoom } from "./nameRoom";
 import { NewSize } from "./NewSize";
 import { takeAlong } from "./unreadRows";
 import * as say from "../../words/envelopeStep";
@@ -66,15 +67,16 @@ export function ChartEditor() {
 
   const showsFinished = printsFinished || finishedShown;
   return (
-    <div ref={list} tabIndex={-1} className="chart-rows">
+    <div ref={list} tabIndex={-1} className="chart-rows" data-names={nameRoom(sizes.map(({ label }) => label))}>
       <Heads columns={GIRTHS} />
-      <ol className="rows" aria-label={say.sizes}>
+      <ol className="rows" aria-label={say.sizes} data-run="">
         {sizes.map((row, index) => (
           <li key={index} className="row size-row">
             <TextField
               label={say.nameOfSize(index + 1)}
               labelHidden
               maxLength={12}
+              capitals="characters"
               field={`chart.${index}.label`}
               value={row.label}
               set={(label) => changed(index, { ...row, label })}
@@ -119,7 +121,7 @@ export function ChartEditor() {
       {showsFinished && (
         <>
           <Heads columns={FINISHED} />
-          <ol className="rows" aria-label={say.finishedMeasuresBySize}>
+          <ol className="rows" aria-label={say.finishedMeasuresBySize} data-run="">
             {sizes.map((row, index) => (
               <li key={index} className="row size-row">
                 <span className="row-label">{row.label}</span>

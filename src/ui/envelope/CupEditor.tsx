@@ -8,6 +8,7 @@ import { LengthField } from "../fields/LengthField";
 import { Term } from "../fields/Term";
 import { TextField } from "../fields/TextField";
 import { Findings } from "./Findings";
+import { nameRoom } from "./nameRoom";
 import { takeAlong } from "./unreadRows";
 import * as say from "../../words/envelopeStep";
 import { Sentence } from "../fields/Sentence";
@@ -56,7 +57,7 @@ export function CupEditor() {
       <p className="aside">
         <Sentence text={say.cupsAbout} parts={{ drafted: <Term name="drafted">{say.eachVersionDrafted}</Term> }} />
       </p>
-      <ol className="rows">
+      <ol className="rows" data-names={nameRoom(cups.map(({ label }) => label))}>
         {cups.map((cup, index) => (
           <li key={index} className="row cup-row">
             <TextField

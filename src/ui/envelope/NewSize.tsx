@@ -118,6 +118,8 @@ function Cell({ column, onEnter, onLeave }: CellProps) {
         className="field-input"
         type="text"
         autoComplete="off"
+        autoCapitalize={column === "label" ? "characters" : "none"}
+        enterKeyHint="next"
         spellCheck={false}
         inputMode={column === "label" || unit === "in" ? "text" : "decimal"}
         aria-label={LABELS[column]}

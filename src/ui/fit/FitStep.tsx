@@ -69,6 +69,8 @@ function Fits({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
           className="field-input"
           type="search"
           autoComplete="off"
+          autoCapitalize="none"
+          enterKeyHint="search"
           placeholder={say.seenExamples}
           value={typed}
           onChange={(event) => setTyped(event.target.value)}

@@ -1,4 +1,4 @@
-import { Fragment, useRef, useState } from "react";
+import { Fragment, useRef } from "react";
 import type { Work } from "../../core/decisions/work";
 import type { Plan } from "../../core/plan/plan";
 import type { Compared } from "../../core/proposals/compare";
@@ -38,12 +38,10 @@ export function FromMeasures({ plan, work }: FromMeasuresProps) {
   const held = heldBackSentence(advice);
   const runAll = useRunAll();
   const heading = useRef<HTMLHeadingElement>(null);
-  const [taken, setTaken] = useState("");
   const isEmpty = held === null && proposals.length + unanswered.length + agreeing.length === 0;
 
   const take = (proposal: Proposal): void => {
     runAll(proposal.commands);
-    setTaken(proposalTitle(proposal, unit));
     // The row goes, and with it the button that was pressed.
     heading.current?.focus({ preventScroll: true });
   };
@@ -53,9 +51,6 @@ export function FromMeasures({ plan, work }: FromMeasuresProps) {
       <h3 id="from-measures" ref={heading} tabIndex={-1}>
         {FROM_MEASURES}
       </h3>
-      <p aria-live="polite" className="visually-hidden">
-        {taken === "" ? "" : say.inTheLedger(taken)}
-      </p>
       {isEmpty && <p className="aside">{say.measuresAbout}</p>}
       {held !== null && <p>{held}</p>}
       {proposals.length > 0 && (

@@ -1,5 +1,5 @@
 import type { Alteration } from "../../core/decisions/alteration";
-import { useEffect, useMemo, useRef, useState } from "react";
+import { useEffect, useMemo, useRef } from "react";
 import type { LengthUnit } from "../../core/decisions/work";
 import { alterationConflicts, type AlterationConflict } from "../../core/plan/alterationConflicts";
 import type { PlannedAlteration } from "../../core/plan/plan";
@@ -7,6 +7,7 @@ import { inTradeOrder, outOfTradeOrder } from "../../core/plan/outOfTradeOrder";
 import { phaseWords } from "../../words/checklist";
 import { plannedTitle } from "../../words/ledger";
 import { conflictNote, orderNote } from "../../words/order";
+import { useSaid } from "../session/said";
 import { useRunAll } from "../session/useRunAll";
 import { useRun } from "../session/useWork";
 import { SlipOfPaper } from "./SlipOfPaper";
@@ -26,7 +27,7 @@ export interface SlipsProps {
 export function Slips({ planned, decided, unit }: SlipsProps) {
   const run = useRun();
   const runAll = useRunAll();
-  const [said, setSaid] = useState("");
+  const tell = useSaid((said) => said.say);
   const list = useRef<HTMLDivElement>(null);
   const stepped = useRef<{ readonly id: string; readonly way: "earlier" | "later" } | null>(null);
   const ids = useMemo(() => decided.map(({ id }) => id), [decided]);
@@ -44,7 +45,7 @@ export function Slips({ planned, decided, unit }: SlipsProps) {
     const others = ids.filter((other) => other !== id);
     const at = before === null ? others.length : others.indexOf(before);
     const title = titleOf(planned, id, unit);
-    setSaid(`${title}: now ${at + 1} of ${ids.length}.`);
+    tell(say.nowAt(title, at + 1, ids.length));
   };
   // Under another heading the slip is set anew: whoever moves it by keys keeps the button.
   useEffect(() => {
@@ -60,7 +61,7 @@ export function Slips({ planned, decided, unit }: SlipsProps) {
   const drag = useSlipDrag(list, ids, move);
   const putInOrder = (): void => {
     runAll(inTradeOrder(decided).map(({ id }) => ({ kind: "moveAlteration", id, before: null })));
-    setSaid(say.inTheTradesOrder);
+    tell(say.inTheTradesOrder);
   };
 
   if (planned.length === 0) return <p>{say.nothingAltered}</p>;
@@ -102,9 +103,6 @@ export function Slips({ planned, decided, unit }: SlipsProps) {
           </ul>
         </div>
       ))}
-      <p role="status" className="visually-hidden">
-        {said}
-      </p>
     </div>
   );
 }

@@ -32,15 +32,22 @@ export function useSlipDrag(
       if (next === id || (next ?? null) === (ids[own + 1] ?? null)) return undefined;
       return next ?? null;
     };
-    const onMove = (moved: globalThis.PointerEvent): void => setDrag({ moving: id, before: placeAt(moved.clientY) });
+    const onMove = (moved: globalThis.PointerEvent): void => {
+      // A second finger on the grip has no say.
+      if (moved.pointerId === event.pointerId) setDrag({ moving: id, before: placeAt(moved.clientY) });
+    };
     const stop = (): void => {
       grip.removeEventListener("pointermove", onMove);
       grip.removeEventListener("pointerup", onUp);
-      grip.removeEventListener("pointercancel", stop);
+      grip.removeEventListener("pointercancel", onCancel);
       document.removeEventListener("keydown", onKey, true);
       setDrag(NONE);
     };
+    const onCancel = (cancelled: globalThis.PointerEvent): void => {
+      if (cancelled.pointerId === event.pointerId) stop();
+    };
     const onUp = (up: globalThis.PointerEvent): void => {
+      if (up.pointerId !== event.pointerId) return;
       const before = placeAt(up.clientY);
       stop();
       if (before !== undefined) move(id, before);
@@ -50,7 +57,7 @@ export function useSlipDrag(
     };
     grip.addEventListener("pointermove", onMove);
     grip.addEventListener("pointerup", onUp);
-    grip.addEventListener("pointercancel", stop);
+    grip.addEventListener("pointercancel", onCancel);
     document.addEventListener("keydown", onKey, true);
   };
   return { ...drag, start };

@@ -7,7 +7,7 @@ export function SheetPreview({ children }: { readonly children: ReactNode }) {
   const [whole, setWhole] = useState(false);
   return (
     <>
-      <div id={id} className="paper-preview" data-folded={whole ? undefined : ""}>
+      <div id={id} className="paper-preview kept-paper" data-folded={whole ? undefined : ""}>
         {children}
       </div>
       <p className="paper-whole">

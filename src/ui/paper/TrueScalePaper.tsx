@@ -141,7 +141,7 @@ function Preview({ request, preview, failure }: PreviewProps) {
           </p>
         ))}
       {drawn !== null && failure === null && preview.kind !== "broke" && (
-        <div className="sheet-map-place" data-settled={settled || undefined}>
+        <div className="sheet-map-place kept-paper" data-settled={settled || undefined}>
           <SheetMap page={drawn.map} label={say.pagesMap} />
         </div>
       )}

@@ -15,6 +15,7 @@ import {
   standingTitle,
 } from "../../words/standing";
 import { Fractions } from "../fields/Fractions";
+import { useSaid } from "../session/said";
 import { useRunAll } from "../session/useRunAll";
 import { useWorks } from "../works/useWorks";
 import { useFoundWorks } from "../works/useFoundWorks";
@@ -41,7 +42,7 @@ export function StandingFold({ plan, work }: StandingFoldProps) {
   const id = useId();
   if (garments.length === 0 && work.begunFrom === undefined) return null;
   return (
-    <section className="from-measures" aria-labelledby={id}>
+    <section className="from-measures" aria-labelledby={garments.length > 0 ? id : undefined}>
       {work.begunFrom !== undefined && (
         <p className="aside">{begunFromSentence(work.begunFrom.name, work.begunFrom.day)}</p>
       )}
@@ -69,28 +70,25 @@ function Offers({ garments, plan, work }: OfGarments & { readonly plan: Plan }) 
   const offers = useMemo(() => standingOffers(standing, work, plan), [standing, work, plan]);
   const open = offers.filter(({ state }) => state === "offered");
   const runAll = useRunAll();
-  const status = useRef<HTMLParagraphElement>(null);
-  const [said, setSaid] = useState("");
+  const list = useRef<HTMLUListElement>(null);
+  const tell = useSaid((said) => said.say);
   const take = (taken: readonly StandingOffer[]): void => {
     runAll(taken.map(({ command }) => command));
-    setSaid(say.inTheLedger(taken.map((one) => standingTitle(one.standing, unit)).join("; ")));
+    tell(say.inTheLedger(taken.map((one) => standingTitle(one.standing, unit)).join("; ")));
     // The row changes, and the button that was pressed goes with it.
-    status.current?.focus({ preventScroll: true });
+    list.current?.focus({ preventScroll: true });
   };
   const leave = ({ standing: { key } }: StandingOffer, isLeft: boolean): void =>
     runAll([{ kind: "leaveStanding", key, isLeft }]);
   return (
     <>
-      <p ref={status} role="status" tabIndex={-1} className="visually-hidden">
-        {said}
-      </p>
       {open.length > 1 && (
         <button type="button" className="button small" onClick={() => take(open)}>
           {STANDING_WORDS.putAll}
         </button>
       )}
       {offers.length > 0 && (
-        <ul className="proposals">
+        <ul ref={list} tabIndex={-1} className="proposals">
           {offers.map((offer) => {
             const title = standingTitle(offer.standing, unit);
             const { key } = offer.standing;

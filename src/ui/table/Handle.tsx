@@ -10,6 +10,7 @@ import { isSame } from "../../core/same";
 import { onTable, type Place } from "../../drawing/index";
 import { useGesture, useWorkStore } from "../session/useWork";
 import { useViewState } from "../session/viewState";
+import { HANDLE_ROLE } from "../../words/table";
 import { alterationId, moverOf, snapStep, USUAL_HOLD, type HandleEnd } from "../../core/plan/dartEdit";
 
 export interface HandleProps {
@@ -23,10 +24,16 @@ export interface HandleProps {
   readonly mmPerPixel: number;
   /** Pixels that are this handle's own before the next one's begin. */
   readonly room: number;
-  readonly label: string;
+  /** Which dart and end it is. */
+  readonly name: string;
+  /** The figures that it changes. They stand still while it is moved, so that where it came to is told once. */
+  readonly value: string;
+  /** Of these the mouth, mm. */
+  readonly mouth: number;
   readonly selected: boolean;
-  /** What a run of keys came to, for those who do not see it. */
-  readonly onSay: (label: string) => void;
+  /** One stop of the Tab key for each dart: Page Up and Page Down lead to its other ends. */
+  readonly isStop: boolean;
+  readonly onStop: (end: HandleEnd) => void;
 }
 
 /** Pixels: what is seen, and what a finger may touch. */
@@ -47,23 +54,44 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowDown: [0, 1],
 };
 
+const OTHER_END: Readonly<Record<string, 1 | -1>> = { PageDown: 1, PageUp: -1 };
+
+/** The focus on another end of the same dart, which shows all of them as it is chosen. */
+function goToEnd(from: Element, by: 1 | -1): void {
+  const ends = [...(from.parentElement?.querySelectorAll<SVGGElement>(".handle[data-selected]") ?? [])];
+  ends.at((ends.findIndex((one) => one === from) + by) % ends.length)?.focus();
+}
+
+/** Pixels: a pen's point is as good as what is seen, and beside it draws on the table. */
+const PEN_REACH = 11;
+
+function isBeside({ currentTarget, clientX, clientY }: React.PointerEvent): boolean {
+  const { left, top, width, height } = currentTarget.getBoundingClientRect();
+  return Math.hypot(clientX - left - width / 2, clientY - top - height / 2) > PEN_REACH;
+}
+
+/** mm: no mouth is wider. The figures are told in words; a slider has to have a range. */
+const MOST_MOUTH = 500;
+
 /** A dart is named anew in every plan; all else is the very same or another one. */
 const isSameHandle = (was: HandleProps, is: HandleProps): boolean =>
   was.x === is.x &&
   was.y === is.y &&
-  was.label === is.label &&
+  was.name === is.name &&
+  was.value === is.value &&
+  was.isStop === is.isStop &&
   reachOf(was.room) === reachOf(is.room) &&
   was.selected === is.selected &&
   was.place === is.place &&
   was.half === is.half &&
   was.mmPerPixel === is.mmPerPixel &&
   was.end === is.end &&
-  was.onSay === is.onSay &&
+  was.onStop === is.onStop &&
   isSameDart(was.dart, is.dart);
 
 /** A dart's end or mouth end: dragged with mouse, finger or pen, moved with the arrow keys, put back with Escape. */
 export const Handle = memo((props: HandleProps) => {
-  const { dart, end, x, y, place, half, mmPerPixel, room, label, selected, onSay } = props;
+  const { dart, end, x, y, place, half, mmPerPixel, room, name, value, mouth, selected, isStop, onStop } = props;
   const store = useWorkStore();
   const gesture = useGesture();
   const selectDart = useViewState((view) => view.selectDart);
@@ -77,6 +105,7 @@ export const Handle = memo((props: HandleProps) => {
   const choose = (): void => {
     selectDart(dart);
     showHalf(half);
+    onStop(end);
   };
   const take = (): void => {
     choose();
@@ -89,7 +118,7 @@ export const Handle = memo((props: HandleProps) => {
   const moverFor = (work: Work) => moverOf(work, dart, end, USUAL_HOLD, half, onOf(work));
 
   const onPointerDown = (event: React.PointerEvent<SVGGElement>): void => {
-    if (event.button !== 0) return;
+    if (event.button !== 0 || (event.pointerType === "pen" && isBeside(event))) return;
     // A second finger is for the table, and for nothing while a dart is in the first one's hand.
     if (!event.isPrimary) {
       if (store.getState().gesture?.hand.kind === "drag") event.stopPropagation();
@@ -142,8 +171,12 @@ export const Handle = memo((props: HandleProps) => {
       stop.current = null;
       if (begun) gesture[how]();
     };
-    const onUp = (): void => finish("commit");
-    const onCancel = (): void => finish("cancel");
+    const onUp = (up: PointerEvent): void => {
+      if (up.pointerId === event.pointerId) finish("commit");
+    };
+    const onCancel = (cancelled: PointerEvent): void => {
+      if (cancelled.pointerId === event.pointerId) finish("cancel");
+    };
     const onEscape = (key: KeyboardEvent): void => {
       if (key.key !== "Escape") return;
       key.preventDefault();
@@ -154,7 +187,7 @@ export const Handle = memo((props: HandleProps) => {
     group.addEventListener("pointerup", onUp);
     group.addEventListener("pointercancel", onCancel);
     window.addEventListener("keydown", onEscape, true);
-    stop.current = onCancel;
+    stop.current = () => finish("cancel");
   };
 
   const finishKeys = (how: "commit" | "cancel" = "commit"): void => {
@@ -162,8 +195,6 @@ export const Handle = memo((props: HandleProps) => {
     window.clearTimeout(keys.current.rest);
     keys.current = null;
     gesture[how]();
-    // Where it had come to is not true any more.
-    if (how === "cancel") onSay("");
   };
 
   const onKeyDown = (event: React.KeyboardEvent): void => {
@@ -176,6 +207,12 @@ export const Handle = memo((props: HandleProps) => {
       event.preventDefault();
       finishKeys();
       return take();
+    }
+    const other = OTHER_END[event.key];
+    if (other !== undefined) {
+      event.preventDefault();
+      finishKeys();
+      return goToEnd(event.currentTarget, other);
     }
     const arrow = ARROWS[event.key];
     if (arrow === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
@@ -199,10 +236,6 @@ export const Handle = memo((props: HandleProps) => {
     run.rest = window.setTimeout(() => finishKeys(), KEY_REST);
   };
 
-  useEffect(() => {
-    if (keys.current !== null) onSay(label);
-  }, [label, onSay]);
-
   // A handle that goes away in the middle of a move leaves nothing behind that would go on with it.
   useEffect(
     () => () => {
@@ -218,13 +251,22 @@ export const Handle = memo((props: HandleProps) => {
   return (
     <g
       className="handle"
+      data-kind="dart"
+      data-of={dart.piece}
+      data-dart={dart.dart}
+      data-half={half}
       data-end={end}
       data-selected={selected ? "" : undefined}
       data-testid={`handle-${dart.piece}-${dart.dart}-${end}${place.half === undefined ? "" : `-${place.half}`}`}
       transform={`translate(${shown.x} ${shown.y})`}
-      role="button"
-      tabIndex={0}
-      aria-label={label}
+      role="slider"
+      aria-roledescription={HANDLE_ROLE}
+      tabIndex={isStop ? 0 : -1}
+      aria-label={name}
+      aria-valuemin={0}
+      aria-valuemax={MOST_MOUTH}
+      aria-valuenow={mouth}
+      aria-valuetext={value}
       aria-describedby="table-handle-help"
       onPointerDown={onPointerDown}
       onKeyDown={onKeyDown}

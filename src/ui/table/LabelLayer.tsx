@@ -35,7 +35,9 @@ const Written = memo(
     const size = textPixels(label) * mmPerPixel;
     const { alterations } = label;
     const light =
-      alterations === undefined || onLight === undefined ? {} : { onPointerDown: () => onLight(alterations) };
+      alterations === undefined || onLight === undefined
+        ? {}
+        : { "data-kind": "slip", "data-slip": alterations, onPointerDown: () => onLight(alterations) };
     return (
       <g className={`label label-${label.kind}`} {...light}>
         {label.leader !== null && (

@@ -26,7 +26,14 @@ export const PrintedLayer = memo(({ nest, places, shown, baseSize }: PrintedLaye
             if (found === undefined || (shown !== null && !shown.includes(label))) return null;
             const isBaseSize = label === baseSize;
             return (
-              <g key={label} className="printed-size" data-frame={isBaseSize ? "" : undefined}>
+              <g
+                key={label}
+                className="printed-size"
+                data-kind="printed"
+                data-of={place.piece}
+                data-size={label}
+                data-frame={isBaseSize ? "" : undefined}
+              >
                 <path d={found.outline} strokeDasharray={isBaseSize ? undefined : DASHES[index % DASHES.length]} />
                 {isBaseSize &&
                   found.darts.map((dart) => <path key={dart.dart} d={dart.legs} className="printed-dart" />)}

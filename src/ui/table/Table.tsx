@@ -3,9 +3,10 @@ import { printedNestOf } from "../../core/plan/planOf";
 import { dartOfAlteration, HALVES, isMadeOn, otherHalf, type Half } from "../../core/decisions/alteration";
 import "./table.css";
 import "./overlay.css";
+import "./hand.css";
 import { memo, useCallback, useMemo, useRef, useState } from "react";
-import type { DartRef, NestSource } from "../../core/pattern/piece";
-import { halvesOf, type Plan, type PlanHalf } from "../../core/plan/plan";
+import { isSameDart, type DartRef, type NestSource } from "../../core/pattern/piece";
+import { halvesOf, type Plan, type PlanHalf, type PlannedDart } from "../../core/plan/plan";
 import { type LengthUnit } from "../../core/decisions/work";
 import {
   boxOf,
@@ -15,6 +16,7 @@ import {
   pieceLabels,
   pieceMarks,
   placeHalves,
+  placeKey,
   placePieces,
   placeTransform,
   planLabels,
@@ -23,8 +25,8 @@ import {
   type Label,
   type Place,
 } from "../../drawing/index";
-import { halfWords } from "../../words/fits";
-import { dartHandleLabel } from "../../words/terms/darts";
+import { HANDLE_HELP, halfNote, pieceGroupLabel, SHEET_LABEL } from "../../words/table";
+import { dartHandleName, dartHandleValue } from "../../words/terms/darts";
 import { capital, namedPieceWords } from "../../words/terms/names";
 import { sourceParts } from "../../words/pieceSource";
 import { usePlan, useSettledPlan } from "../session/usePlan";
@@ -35,15 +37,23 @@ import { HalfSwitch } from "./HalfSwitch";
 import { Handle } from "./Handle";
 import { LabelLayer } from "./LabelLayer";
 import { LitSlip } from "./LitSlip";
+import { PiecesInWords } from "./PiecesInWords";
 import { PrintedLayer } from "./PrintedLayer";
+import { Readout } from "./Readout";
 import { SlipBar } from "./SlipBar";
 import { litTrace, SlipOverlay } from "./SlipOverlay";
+import { TableMenu } from "./TableMenu";
+import { useSheetHand, type Asked } from "./useSheetHand";
 import { useTableView, ZOOM_STEP } from "./useTableView";
-import { HALVES_SIGHT, TABLE_SIGHT, viewBoxOf } from "./view";
+import { useToolsRoom } from "./useToolsRoom";
+import { useTeller } from "./useTeller";
+import { sightUnder, viewBoxOf } from "./view";
 import { WorkingLayer } from "./WorkingLayer";
 
 const MARGIN = 26;
 const WORDS_AT_LEFT = 60;
+/** So much nearer than everything at once, two taps lead back to that. */
+const NEAR = 1.2;
 
 type PrintedShown = "all" | "near" | "none";
 
@@ -57,7 +67,8 @@ export function Table() {
   const [showBefore, setShowBefore] = useState(false);
   const [showAmounts, setShowAmounts] = useState(true);
   const [layersOpen, setLayersOpen] = useState(false);
-  const [said, setSaid] = useState("");
+  const [asked, setAsked] = useState<Asked | null>(null);
+  useTeller();
 
   const other = useViewState((state) => state.otherHalf);
   const differ = settled.ok && settled.value.left !== settled.value.right;
@@ -72,12 +83,21 @@ export function Table() {
     // What is written at the left of a piece that is turned over.
     return beside ? { ...all, x: all.x - WORDS_AT_LEFT, width: all.width + WORDS_AT_LEFT } : all;
   }, [places, beside]);
-  const { view, size, fit, showAll, zoom, onKeyDown, onPointerDown } = useTableView(
-    svg,
-    box,
-    differ ? HALVES_SIGHT : TABLE_SIGHT,
-  );
+  const tools = useRef<HTMLDivElement>(null);
+  const room = useToolsRoom(tools);
+  const sight = useMemo(() => sightUnder(room, differ), [room, differ]);
+  const { view, size, fit, showAll, zoom, onKeyDown, onPointerDown } = useTableView(svg, box, sight);
   const mmPerPixel = 1 / view.scale;
+  useSheetHand(svg, {
+    onAsk: setAsked,
+    onTwoTaps: (target) => {
+      const isNear = view.scale > NEAR * sight.fit(box, size).scale;
+      const own = places.filter(({ piece }) => "piece" in target && piece === target.piece);
+      if (isNear) showAll();
+      else if (own.length > 0) fit(boxOf(own, MARGIN));
+    },
+  });
+  const closeMenu = useCallback(() => setAsked(null), []);
 
   const baseSize = settled.ok ? settled.value.sizing.baseSize.label : null;
   const shown = useMemo(
@@ -103,14 +123,14 @@ export function Table() {
   };
 
   return (
-    <div className="table" data-empty={places.length === 0 ? "" : undefined}>
+    <div className="table light-paper" data-empty={places.length === 0 ? "" : undefined}>
       <svg
         ref={svg}
         className="table-sheet"
         viewBox={viewBoxOf(view, size)}
         tabIndex={0}
         role="group"
-        aria-label="Pattern pieces. Arrow keys move the table, plus and minus zoom, zero shows everything."
+        aria-label={SHEET_LABEL}
         onKeyDown={onKeyDown}
         onPointerDown={onPointerDown}
       >
@@ -133,77 +153,87 @@ export function Table() {
           showBefore={showBefore}
           showAmounts={showAmounts}
           unit={unit}
-          onSay={setSaid}
         />
       </svg>
-      <p role="status" className="visually-hidden">
-        {said}
-      </p>
       <p id="table-handle-help" className="visually-hidden">
-        Drag, or move with the arrow keys; with Shift ten times as far. Escape puts it back.
+        {HANDLE_HELP}
       </p>
-      <div className="table-tools" role="toolbar" aria-label="Table">
-        <div className="table-tool-row">
-          <button type="button" className="tool" aria-label="Zoom in" onClick={() => zoom(ZOOM_STEP)}>
-            +
-          </button>
-          <button type="button" className="tool" aria-label="Zoom out" onClick={() => zoom(1 / ZOOM_STEP)}>
-            −
-          </button>
-          <button type="button" className="tool" onClick={() => fit(box)}>
-            All
-          </button>
-          {ofHalf.map(({ piece }) => (
-            <button key={piece} type="button" className="tool piece-tool" onClick={() => onePiece(piece)}>
-              {capital(namedPieceWords(piece, others))}
+      {settled.ok && <PiecesInWords plan={settled.value} unit={unit} />}
+      <div ref={tools} className="table-tools" role="toolbar" aria-label="Table">
+        <div className="table-strip">
+          <div className="table-tool-row">
+            <button type="button" className="tool" aria-label="Zoom in" onClick={() => zoom(ZOOM_STEP)}>
+              +
             </button>
-          ))}
-          {/* On a narrow table a menu stands in for the row of buttons. */}
-          <select
-            className="piece-menu"
-            aria-label="Show one piece"
-            value=""
-            onChange={(event) => onePiece(event.target.value)}
-          >
-            <option value="">One piece…</option>
+            <button type="button" className="tool" aria-label="Zoom out" onClick={() => zoom(1 / ZOOM_STEP)}>
+              −
+            </button>
+            <button type="button" className="tool" onClick={() => fit(box)}>
+              All
+            </button>
             {ofHalf.map(({ piece }) => (
-              <option key={piece} value={piece}>
+              <button key={piece} type="button" className="tool piece-tool" onClick={() => onePiece(piece)}>
                 {capital(namedPieceWords(piece, others))}
-              </option>
+              </button>
             ))}
-          </select>
-          <button
-            type="button"
-            className="tool layers-tool"
-            aria-expanded={layersOpen}
-            aria-controls="table-layers"
-            onClick={() => setLayersOpen(!layersOpen)}
-          >
-            Lines
-          </button>
-        </div>
-        <div id="table-layers" className="table-tool-row layers" data-open={layersOpen ? "" : undefined}>
-          <label>
-            Printed lines
-            <select value={printedShown} onChange={(event) => setPrintedShown(readShown(event.target.value))}>
-              <option value="all">all sizes</option>
-              <option value="near">those in use</option>
-              <option value="none">none</option>
+            {/* On a narrow table a menu stands in for the row of buttons. */}
+            <select
+              className="piece-menu"
+              aria-label="Show one piece"
+              value=""
+              onChange={(event) => onePiece(event.target.value)}
+            >
+              <option value="">One piece…</option>
+              {ofHalf.map(({ piece }) => (
+                <option key={piece} value={piece}>
+                  {capital(namedPieceWords(piece, others))}
+                </option>
+              ))}
             </select>
-          </label>
-          <label>
-            <input type="checkbox" checked={showAmounts} onChange={(event) => setShowAmounts(event.target.checked)} />
-            amounts
-          </label>
-          <label>
-            <input type="checkbox" checked={showBefore} onChange={(event) => setShowBefore(event.target.checked)} />
-            before your slips
-          </label>
+            <button
+              type="button"
+              className="tool layers-tool"
+              aria-expanded={layersOpen}
+              aria-controls="table-layers"
+              onClick={() => setLayersOpen(!layersOpen)}
+            >
+              Lines
+            </button>
+          </div>
+          <div id="table-layers" className="table-tool-row layers" data-open={layersOpen ? "" : undefined}>
+            <label>
+              Printed lines
+              <select value={printedShown} onChange={(event) => setPrintedShown(readShown(event.target.value))}>
+                <option value="all">all sizes</option>
+                <option value="near">those in use</option>
+                <option value="none">none</option>
+              </select>
+            </label>
+            <label>
+              <input type="checkbox" checked={showAmounts} onChange={(event) => setShowAmounts(event.target.checked)} />
+              amounts
+            </label>
+            <label>
+              <input type="checkbox" checked={showBefore} onChange={(event) => setShowBefore(event.target.checked)} />
+              before your slips
+            </label>
+          </div>
+          {nest.ok && <PieceSource source={nest.value.source} />}
         </div>
-        {nest.ok && <PieceSource source={nest.value.source} />}
         {differ && <HalfSwitch onLaid={showAll} />}
       </div>
+      <Readout unit={unit} />
       <LitBar places={places} unit={unit} />
+      {asked !== null && (
+        <TableMenu
+          asked={asked}
+          pieces={ofHalf.map(({ piece }) => piece)}
+          unit={unit}
+          onPiece={onePiece}
+          onAll={showAll}
+          onClose={closeMenu}
+        />
+      )}
       {!settled.ok && (
         <p className="table-note">
           {places.length === 0
@@ -241,7 +271,6 @@ interface LivePlanProps {
   readonly showBefore: boolean;
   readonly showAmounts: boolean;
   readonly unit: LengthUnit;
-  readonly onSay: (label: string) => void;
 }
 
 /** Everything that follows the finger. */
@@ -312,7 +341,6 @@ function HalfOnTable({
   showBefore,
   showAmounts,
   unit,
-  onSay,
 }: LivePlanProps & { readonly whole: Plan; readonly half: Half }) {
   const store = useWorkStore();
   const plan = whole[half];
@@ -372,7 +400,6 @@ function HalfOnTable({
           mmPerPixel={mmPerPixel}
           selected={selected}
           unit={unit}
-          onSay={onSay}
         />
       </g>
     </>
@@ -388,36 +415,50 @@ interface HandlesProps {
   readonly mmPerPixel: number;
   readonly selected: DartRef | null;
   readonly unit: LengthUnit;
-  readonly onSay: (label: string) => void;
 }
 
-function Handles({ plan, half, named, places, mmPerPixel, selected, unit, onSay }: HandlesProps) {
+function Handles({ plan, half, named, places, mmPerPixel, selected, unit }: HandlesProps) {
+  // What is told of a handle stands still while it is moved: where it came to is told once.
+  const settled = useSettledPlan();
+  const told = settled.ok ? settled.value[half] : plan;
+  const [stop, setStop] = useState<HandleEnd>("apex");
   const shown = plan.darts.flatMap((dart) => {
     const place = places.find(({ piece }) => piece === dart.ref.piece);
     if (place === undefined) return [];
     const isSelected = selected?.piece === dart.ref.piece && selected.dart === dart.ref.dart;
+    const isOne = (other: PlannedDart): boolean => isSameDart(other.ref, dart.ref);
+    const toldOf = told.darts.find(isOne) ?? dart;
     // The mouth ends of a dart show when it is chosen, so that the table stays calm.
-    const ends: readonly HandleEnd[] = isSelected ? ["inner", "outer", "apex"] : ["apex"];
-    return ends.map((end) => ({ dart, end, place, isSelected, at: dart.drawn[end] }));
+    const ends: readonly HandleEnd[] = isSelected ? ["apex", "inner", "outer"] : ["apex"];
+    return ends.map((end) => ({ dart, toldOf, end, place, isSelected, at: dart.drawn[end] }));
   });
   const apart = nearestApart(shown.map(({ at, place }) => onTable(place, at)));
   return (
     <g className="handles">
-      {shown.map(({ dart, end, place, isSelected, at }, index) => (
-        <Handle
-          key={`${dart.ref.piece}-${dart.ref.dart}-${end}`}
-          dart={dart.ref}
-          end={end}
-          x={at.x}
-          y={at.y}
-          place={place}
-          half={half}
-          mmPerPixel={mmPerPixel}
-          room={(apart[index] ?? Infinity) / 2 / mmPerPixel}
-          label={`${dartHandleLabel(dart, end, unit)}${named === null ? "" : `, your ${halfWords(named)}`}`}
-          selected={isSelected}
-          onSay={onSay}
-        />
+      {places.map((own) => (
+        <g key={placeKey(own)} role="group" aria-label={`${pieceGroupLabel(told, own.piece)}${halfNote(named)}`}>
+          {shown.map(({ dart, toldOf, end, place, isSelected, at }, index) =>
+            place !== own ? null : (
+              <Handle
+                key={`${dart.ref.piece}-${dart.ref.dart}-${end}`}
+                dart={dart.ref}
+                end={end}
+                x={at.x}
+                y={at.y}
+                place={place}
+                half={half}
+                mmPerPixel={mmPerPixel}
+                room={(apart[index] ?? Infinity) / 2 / mmPerPixel}
+                name={`${dartHandleName(dart.ref, end)}${halfNote(named)}`}
+                value={dartHandleValue(toldOf, end, unit)}
+                mouth={Math.round(toldOf.drawn.intake)}
+                selected={isSelected}
+                isStop={isSelected ? end === stop : end === "apex"}
+                onStop={setStop}
+              />
+            ),
+          )}
+        </g>
       ))}
     </g>
   );

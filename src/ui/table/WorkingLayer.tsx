@@ -26,7 +26,14 @@ export const WorkingLayer = memo(
         const printed = plan.printed.find((piece) => piece.name === place.piece);
         if (drawn === undefined) return null;
         return (
-          <g key={placeKey(place)} data-piece={place.piece} data-half={place.half} transform={placeTransform(place)}>
+          <g
+            key={placeKey(place)}
+            data-kind="piece"
+            data-of={place.piece}
+            data-piece={place.piece}
+            data-half={place.half}
+            transform={placeTransform(place)}
+          >
             <WorkingPiece
               drawn={drawn}
               printed={printed ?? null}
@@ -94,7 +101,14 @@ const WorkingPiece = memo(({ drawn, printed, before, mmPerPixel, selected, onSel
       {marks.darts.map((dart) => {
         const ref: DartRef = { piece: drawn.name, dart: dart.dart };
         return (
-          <g key={dart.dart} className="dart" data-selected={selected?.dart === dart.dart ? "" : undefined}>
+          <g
+            key={dart.dart}
+            className="dart"
+            data-kind="dart"
+            data-of={drawn.name}
+            data-dart={dart.dart}
+            data-selected={selected?.dart === dart.dart ? "" : undefined}
+          >
             {/* The dart is chosen by keyboard at its handles and in the panel; this is the larger target for a hand. */}
             <path className="dart-area" d={`${dart.legs}Z`} onPointerDown={() => onSelect(ref)} />
             <path className="dart-fold" d={dart.fold} />

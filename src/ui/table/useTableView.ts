@@ -70,7 +70,8 @@ export function useTableView(ref: RefObject<SVGSVGElement | null>, box: Box, sig
   const onPointerDown = useCallback(
     (event: React.PointerEvent) => {
       const svg = ref.current;
-      if (svg === null || event.button !== 0) return;
+      // A third finger has no say.
+      if (svg === null || event.button !== 0 || fingers.current.size > 1) return;
       svg.setPointerCapture(event.pointerId);
       fingers.current.set(event.pointerId, { x: event.clientX, y: event.clientY });
       if (fingers.current.size > 1) return;

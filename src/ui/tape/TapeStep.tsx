@@ -85,6 +85,7 @@ export function TapeStep() {
         set={(name) => ({ kind: "setWearer", name })}
         clear={{ kind: "setWearer", name: null }}
         maxLength={40}
+        capitals="words"
         otherwise={say.notSaid}
       />
       <TapeNotes />
@@ -114,7 +115,7 @@ export function TapeStep() {
         </p>
       </div>
       <div className="tape">
-        <div className="tape-fields">
+        <div className="tape-fields" data-run="">
           <h3 className="tape-group">{say.theFour}</h3>
           {FIRST.map(field)}
           <details className="tape-more" open={doubtedMore || unreadMore ? true : undefined}>

@@ -25,6 +25,7 @@ import {
   unexplainedWords,
 } from "../../words/trialAnswers";
 import { Fractions } from "../fields/Fractions";
+import { useSaid } from "../session/said";
 import { useRun } from "../session/useWork";
 import * as say from "../../words/trialStep";
 
@@ -39,14 +40,14 @@ export function Answers({ trial, work }: AnswersProps) {
   const run = useRun();
   const heading = useRef<HTMLHeadingElement>(null);
   const reading = useMemo(() => readTrial(trial, work.trials), [trial, work.trials]);
-  const [said, setSaid] = useState("");
+  const tell = useSaid((said) => said.say);
   if (!reading.ok) return null;
   const { read, answers, unexplained, sewnOff } = reading.value;
   const { observations } = trial;
 
   const take = (answer: TrialAnswer, half: Half | null): void => {
     run(answerCommand(work, trial, answer, half));
-    setSaid(`${half === null ? TAKEN : takenOn([half])}: ${answerName(answer)}`);
+    tell(`${half === null ? TAKEN : takenOn([half])}: ${answerName(answer)}`);
     // The button that was pressed goes.
     heading.current?.focus({ preventScroll: true });
   };
@@ -56,9 +57,6 @@ export function Answers({ trial, work }: AnswersProps) {
       <h3 ref={heading} tabIndex={-1}>
         {ANSWERS_TITLE}
       </h3>
-      <p className="visually-hidden" aria-live="polite">
-        {said}
-      </p>
       {sewnOff.map((off) => (
         <p key={off.length} className="field-warning">
           <Fractions text={sewnOffWords(off, observations, unit)} />

@@ -85,7 +85,7 @@ function Figure({ figure, lines, onTap }: FigureProps) {
 
   const sides = [...new Map(halves.map((one) => [one.half, one])).keys()];
   return (
-    <figure className="toile-figure" data-view={view}>
+    <figure className="toile-figure light-paper" data-view={view}>
       <svg
         viewBox={[box.x, box.y, box.width, box.height].join(" ")}
         role="group"

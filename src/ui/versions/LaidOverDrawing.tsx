@@ -43,7 +43,7 @@ export function LaidOverDrawing({ before, after, called }: LaidOverProps) {
 }
 
 const Sample = ({ kind }: { readonly kind: "before" | "after" }) => (
-  <svg className="laid-sample" viewBox="0 0 40 6" aria-hidden="true">
+  <svg className="laid-sample light-paper" viewBox="0 0 40 6" aria-hidden="true">
     <path className={`laid-${kind}`} d="M0 3H40" />
   </svg>
 );
@@ -53,6 +53,7 @@ function Half({ drawing: { half, box, pieces }, said }: { readonly drawing: Laid
   return (
     <figure>
       <svg
+        className="light-paper"
         viewBox={`${box.x} ${box.y} ${box.width} ${box.height}`}
         role="img"
         aria-label={half === null ? said : `${said}. ${capital(halfWords(half))}`}

@@ -9,8 +9,10 @@ import {
   type RefObject,
 } from "react";
 import { momentsFrom } from "../../words/terms/moments";
+import { OFFLINE_WORDS, VERSION_WORDS } from "../../words/offline";
 import { WORKS_WORDS } from "../../words/works";
 import { PartPlace } from "../parts/PartPlace";
+import { usePageState } from "../session/pageState";
 import { namesakes, sameSaid, whenSaid } from "./alike";
 import { BASES } from "./basesPart";
 import { DEMOS } from "./demosPart";
@@ -81,6 +83,7 @@ export function WorksList({ now, looks, onDone }: WorksListProps) {
       {works.isLasting !== null && (
         <p className="aside">{works.isLasting ? WORKS_WORDS.promised : WORKS_WORDS.mayClear}</p>
       )}
+      <OnThisDevice />
       <KeptWorks now={now} looks={looks} onDone={onDone} />
       {works.binned.length > 0 && <WorksBin now={now} />}
       <div className="works-actions works-demos">
@@ -100,6 +103,31 @@ export function WorksList({ now, looks, onDone }: WorksListProps) {
         </PartPlace>
       </div>
       <p className="aside">{WORKS_WORDS.files}</p>
+    </>
+  );
+}
+
+/** What the page is on this device: whether it needs a network, a newer version of it, and how to have it among the programs. */
+function OnThisDevice() {
+  const { offline, takeNewVersion, install } = usePageState();
+  return (
+    <>
+      {offline !== "no" && <p className="aside">{OFFLINE_WORDS.works}</p>}
+      {takeNewVersion !== null && (
+        <div className="works-device">
+          <button type="button" className="button small" onClick={takeNewVersion}>
+            {VERSION_WORDS.takeFromMenu}
+          </button>
+        </div>
+      )}
+      {install !== null && (
+        <div className="works-device">
+          <button type="button" className="button small" onClick={install}>
+            {OFFLINE_WORDS.install}
+          </button>
+          <p className="aside">{OFFLINE_WORDS.installed}</p>
+        </div>
+      )}
     </>
   );
 }

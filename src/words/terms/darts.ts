@@ -17,8 +17,8 @@ import type { LengthUnit } from "../../core/decisions/work";
 import { BUST_POINT_AGREEMENT, DART_ASIDE_USUAL, FULLNESS_NOTICED } from "../../core/tolerance";
 import { degreesFrom, type Mm, type Radians } from "../../core/units";
 import { differenceTold, formatAmount, formatRound, formatLength } from "./length";
-import { centreWords, dartRefWords } from "./names";
-import { listWords, fixedDecimals } from "./language";
+import { capital, centreWords, dartRefWords } from "./names";
+import { fixedDecimals, listWords } from "./language";
 
 export const formatAngle = (angle: Radians): string => `${fixedDecimals(degreesFrom(angle), 1)}°`;
 
@@ -41,20 +41,25 @@ export function endWords(dart: DartName, piece: PieceName, end: "apex" | "inner"
   }
 }
 
-/** What a handle on the table is, with the figures it changes. */
-export function dartHandleLabel(
-  { ref, drawn }: PlannedDart,
+/** What a handle on the table is: "front waist dart, end". */
+export const dartHandleName = (ref: DartRef, end: "apex" | "inner" | "outer"): string =>
+  `${dartRefWords(ref)}, ${endWords(ref.dart, ref.piece, end)}`;
+
+/** "Mouth 38 mm, angle 20.6°, fullness 29 mm". */
+export const figuresWords = ({ intake, angle, fullness }: PlannedDart["drawn"], unit: LengthUnit): string =>
+  `Mouth ${formatAmount(intake, unit)}, angle ${formatAngle(angle)}, fullness ${formatAmount(fullness, unit)}`;
+
+/** The figures that a handle changes: "12 mm short of the bust point. Mouth 38 mm, angle 20.6°, fullness 29 mm". */
+export function dartHandleValue(
+  { ref, drawn }: Pick<PlannedDart, "ref" | "drawn">,
   end: "apex" | "inner" | "outer",
   unit: LengthUnit,
 ): string {
   const where =
     end !== "apex" || drawn.end === null
       ? ""
-      : `, ${endAtWords(ref, drawn.end, (amount) => formatAmount(amount, unit))}`;
-  return (
-    `${dartRefWords(ref)}, ${endWords(ref.dart, ref.piece, end)}${where}. Mouth ${formatAmount(drawn.intake, unit)}, ` +
-    `angle ${formatAngle(drawn.angle)}, fullness ${formatAmount(drawn.fullness, unit)}`
-  );
+      : `${endAtWords(ref, drawn.end, (amount) => formatAmount(amount, unit))}. `;
+  return capital(`${where}${figuresWords(drawn, unit)}`);
 }
 
 /** "18.1° between legs of 16.0 cm stands 25 mm high". */
