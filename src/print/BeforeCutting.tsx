@@ -6,6 +6,7 @@ import { printedDartsNote } from "../words/printedDarts";
 import { toileNote } from "../words/paperChoices";
 import { Words } from "./Words";
 import { ALL_CHECKS_HOLD, doubtsTitle } from "../words/sheets";
+import * as say from "../words/printedChecklist";
 
 /** What to know before the first cut: checks that do not hold, and where the work can hurt. */
 export function BeforeCutting({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
@@ -38,7 +39,7 @@ export function BeforeCutting({ work, plan }: { readonly work: Work; readonly pl
         <Words>{toileNote(work.unit)}</Words>
       </p>
       <section className="pc-care">
-        <h4>Take care</h4>
+        <h4>{say.takeCare}</h4>
         <ul>
           {cautions(work, plan).map((caution) => (
             <li key={caution.code}>

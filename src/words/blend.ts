@@ -258,9 +258,7 @@ export function alternativeSentence(way: Alternative, unit: LengthUnit): string 
   const count =
     way.alterations === 0
       ? "Nothing to alter"
-      : way.alterations === 1
-        ? "One alteration"
-        : `${way.alterations} alterations`;
+      : plural(way.alterations, { one: "One alteration", other: `${way.alterations} alterations` });
   const bust = way.alteration === 0 ? "bust as drafted" : lower(bustAdjustmentWords(way.alteration, unit));
   const baseSize =
     Math.abs(way.baseSizeMisfit) < READS_AS_NOTHING

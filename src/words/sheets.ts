@@ -132,7 +132,6 @@ export const doubtsTitle = (count: number): string =>
     one: "Before you cut: one thing does not hold",
     other: `Before you cut: ${count} things do not hold`,
   });
-export const INVENTED_SHEET = "Invented demo: no real person and no real pattern.";
 
 /** What each kind of line means. */
 const LINES = [

@@ -92,3 +92,6 @@ export function nextName(name: string, taken: readonly string[]): string {
 
 export const begunFromSentence = (name: string, day: string | undefined): string =>
   `Begun from the base “${baseWords(name, day, undefined)}”.`;
+
+// StandingFold
+export const inTheLedger = (text: string): string => `In the ledger: ${text}`;

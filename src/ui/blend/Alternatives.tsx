@@ -15,7 +15,7 @@ export function Alternatives({ sizing }: { readonly sizing: Sizing }) {
         <summary>
           <h3>{say.otherWaysToCutIt}</h3>
         </summary>
-        <p className="aside">{say.thePlannersOwnFirstThen}</p>
+        <p className="aside">{say.alternativesAbout}</p>
         <ol className="ways">
           {ways.map((way) => (
             <li key={`${way.baseSize} ${way.cup ?? ""}`} className="way" data-picked={way.picked ? "" : undefined}>
@@ -31,7 +31,7 @@ export function Alternatives({ sizing }: { readonly sizing: Sizing }) {
                 <button
                   type="button"
                   className="button small"
-                  aria-label={say.takeThis2(alternativeTitle(way))}
+                  aria-label={say.takeThisWay(alternativeTitle(way))}
                   onClick={() =>
                     run({
                       kind: "setPick",

@@ -69,7 +69,7 @@ export function BaseSizePickView({ work, pick, sizes, surety, own, planners }: B
         </p>
       )}
       <Sum
-        question={`Why ${pick.label}?`}
+        question={say.whyThis(pick.label)}
         lines={baseSizeSum(pick, drafted, work.unit)}
         note={chanceNote(sizingGirths(bodyOf(work.tapes)), work.unit)}
       />
@@ -80,7 +80,7 @@ export function BaseSizePickView({ work, pick, sizes, surety, own, planners }: B
           value: size.label,
           label: say.frameChoice(
             size.label,
-            pick.byBust ? "bust" : say.upperChest,
+            pick.byBust ? "bust" : "chest",
             formatLength(size.bust - drafted, work.unit),
           ),
         }))}

@@ -42,7 +42,7 @@ export function BustPickView({ work, sizing, surety, own, planners }: BustPickVi
         value={bust.asked}
         signed
         set={(bustAlteration) => ({ kind: "setPick", picks: { bustAlteration } })}
-        hint={say.theWholeChangeOfGirth}
+        hint={say.bustAlterationHint}
       />
       {bust.asked !== 0 && (
         <button

@@ -68,7 +68,7 @@ export function CupPickView({ work, pick, cups: chances, surety, own, planners }
         </p>
       )}
       <Sum
-        question={pick.label === null ? say.whyNoCupVersion : `Why ${pick.label}?`}
+        question={pick.label === null ? say.whyNoCupVersion : say.whyThis(pick.label)}
         lines={cupSum(pick, measuresOf(work.tapes).bustGirth ?? 0, work.unit)}
         {...(margin === null
           ? {}

@@ -27,7 +27,7 @@ export function EaseFields() {
             {LEVELS.some((level) => wanted[level] !== undefined) ? say.yourOwn : say.thePatterns}
           </span>
         </summary>
-        <p className="aside">{say.roomBetweenYouAndThe}</p>
+        <p className="aside">{say.easeWantedAbout}</p>
         <div className="field-row">
           {LEVELS.map((level) => {
             const value = wanted[level];
@@ -45,9 +45,7 @@ export function EaseFields() {
                 set={(amount) => ({ kind: "setEaseWanted", ease: { [level]: amount } })}
                 clear={{ kind: "clearEaseWanted", level }}
                 signed
-                warnings={
-                  value !== undefined && value < SNUG ? [say.lessThanClothWithoutStretch(formatLength(SNUG, unit))] : []
-                }
+                warnings={value !== undefined && value < SNUG ? [say.littleEase(formatLength(SNUG, unit))] : []}
               />
             );
           })}

@@ -54,7 +54,7 @@ export function LevelPickView({ work, level, name, line, surety, own, planners, 
       </p>
       {level.extrapolated && (
         <p className="pick-margin doubt">
-          <span className="tag doubt">{say.pastThePrintedLines}</span> {say.carriedOnByTheNearest}
+          <span className="tag doubt">{say.pastThePrintedLines}</span> {say.pastLinesAbout}
         </p>
       )}
       <Strip

@@ -149,15 +149,18 @@ function Answers({ answers, dart, pointed, unit, taken, onTake, onTakeBack }: An
         {shown.map((answer) => (
           <li key={answer.key} className="answer" data-taken={answer.key === taken ? "" : undefined}>
             <h5>
-              {answer.key === taken && <span className="answer-first">Taken. </span>}
+              {answer.key === taken && <span className="answer-first">{say.taken}</span>}
               {taken === null && answer.key === answers.recommended && (
-                <span className="answer-first">First choice. </span>
+                <span className="answer-first">{say.firstChoice}</span>
               )}
               {answerTitle(answer, dart)}
             </h5>
             <p>
-              Mouth {formatAmount(answer.figures.after.intake, unit)}, angle {formatAngle(answer.figures.after.angle)}.{" "}
-              {answerFullness(answer, pointed, unit)}
+              {say.mouthAngle(
+                formatAmount(answer.figures.after.intake, unit),
+                formatAngle(answer.figures.after.angle),
+                answerFullness(answer, pointed, unit),
+              )}
             </p>
             {answer.failing.map((check) => {
               const sentence = checkFailureSentence(check, unit);
@@ -168,7 +171,7 @@ function Answers({ answers, dart, pointed, unit, taken, onTake, onTakeBack }: An
               );
             })}
             <details className="sum">
-              <summary>The sum</summary>
+              <summary>{say.theSum}</summary>
               <ul>
                 {answerSum(answer, dart, unit).map((line) => (
                   <li key={line}>{line}</li>
@@ -182,7 +185,7 @@ function Answers({ answers, dart, pointed, unit, taken, onTake, onTakeBack }: An
             ))}
             {answer.key === taken ? (
               <button type="button" className="button small" onClick={onTakeBack}>
-                Take it back
+                {say.takeItBack}
               </button>
             ) : (
               <button type="button" className="button small" onClick={() => onTake(answer)}>

@@ -34,7 +34,7 @@ export function CupEditor() {
   return (
     <section className="cups" aria-labelledby="cups-title">
       <div className="section-head">
-        <h3 id="cups-title">Cup versions</h3>
+        <h3 id="cups-title">{say.cupVersions}</h3>
         <div className="actions">
           {cups.length === 0 && (
             <button
@@ -42,7 +42,7 @@ export function CupEditor() {
               className="button small"
               onClick={() => run({ kind: "setCups", cups: usualCups(drafted, unit) })}
             >
-              A to D
+              {say.aToD}
             </button>
           )}
           <button
@@ -50,7 +50,7 @@ export function CupEditor() {
             className="button small"
             onClick={() => run({ kind: "setCups", cups: [...cups, nextCup(cups, drafted, unit)] })}
           >
-            Add a version
+            {say.addAVersion}
           </button>
         </div>
       </div>
@@ -61,7 +61,7 @@ export function CupEditor() {
         {cups.map((cup, index) => (
           <li key={index} className="row cup-row">
             <TextField
-              label={`Name of cup version ${index + 1}`}
+              label={say.nameOfCupVersion(index + 1)}
               labelHidden
               field={`cups.${index}.label`}
               value={cup.label}
@@ -69,25 +69,25 @@ export function CupEditor() {
               set={(label) => ({ kind: "setCups", cups: change(index, { ...cup, label }) })}
             />
             <LengthField
-              label={`Difference of ${cup.label}`}
+              label={say.differenceOf(cup.label)}
               labelHidden
               field={`cups.${index}`}
               value={cup.difference}
               signed
               set={(difference) => ({ kind: "setCups", cups: change(index, { ...cup, difference }) })}
             />
-            <RemoveButton label={`Remove cup version ${cup.label}`} onClick={() => remove(index)} />
+            <RemoveButton label={say.removeCupVersion(cup.label)} onClick={() => remove(index)} />
             <Findings findings={findings.filter((finding) => finding.row === index)} />
           </li>
         ))}
       </ol>
       <LengthField
-        label="The chart’s own bust: larger than the upper chest by"
+        label={say.chartDifference}
         field="chart.draftedDifference"
         value={drafted}
         signed
         set={(value) => ({ kind: "setDraftedDifference", value })}
-        hint={`${formatLength(usualDraftedDifference(unit), unit)} if the envelope does not say (common practice, a B cup).`}
+        hint={say.chartDifferenceHint(formatLength(usualDraftedDifference(unit), unit))}
       />
     </section>
   );

@@ -16,7 +16,7 @@ export function ChecklistPaper() {
   const failing = result.value.checks.filter((check) => !check.ok).length;
   return (
     <>
-      <PrintRow label="Print the checklist" paper={work.paper} />
+      <PrintRow label={say.printTheChecklist} paper={work.paper} />
       {failing > 0 && <p className="note doubt">{say.checklistDoubts(failing)}</p>}
       <SheetPreview>
         <PrintedChecklist work={work} plan={result.value} />

@@ -25,6 +25,7 @@ import { PaperChoices } from "./PaperChoices";
 import type { PreviewState } from "./paperRoom";
 import { SheetMap } from "./SheetMap";
 import { usePaperRoom, usePaperRoomState } from "./usePaperRoom";
+import * as say from "../../words/paperStep";
 
 /** True-scale pieces, or the overlay for tissue; or why there is no plan to take them from. */
 export function TrueScalePaper({ kind }: { readonly kind: PaperKind }) {
@@ -119,7 +120,7 @@ function Preview({ request, preview, failure }: PreviewProps) {
           );
   return (
     <section className="sheet-preview" aria-labelledby={`${id}-title`} aria-busy={!settled && failure === null}>
-      <h3 id={`${id}-title`}>What it comes to</h3>
+      <h3 id={`${id}-title`}>{say.whatItComesTo}</h3>
       <p role="status" className="sheet-said">
         <Fractions text={said} />
       </p>
@@ -128,7 +129,7 @@ function Preview({ request, preview, failure }: PreviewProps) {
       {preview.kind === "broke" && failure === null && (
         <Trouble words={brokenWords(preview.why)}>
           <button type="button" className="button" onClick={() => room.preview(request)}>
-            Try again
+            {say.tryAgain}
           </button>
         </Trouble>
       )}
@@ -141,7 +142,7 @@ function Preview({ request, preview, failure }: PreviewProps) {
         ))}
       {drawn !== null && failure === null && preview.kind !== "broke" && (
         <div className="sheet-map-place kept-paper" data-settled={settled || undefined}>
-          <SheetMap page={drawn.map} label="Map of the pages and the pieces on them" />
+          <SheetMap page={drawn.map} label={say.pagesMap} />
         </div>
       )}
     </section>
@@ -173,7 +174,7 @@ function BeforeMaking({ work, plan, request }: BeforeMakingProps) {
         </div>
       )}
       <section className="how-to-print" aria-labelledby={`${id}-how`}>
-        <h3 id={`${id}-how`}>When you print it</h3>
+        <h3 id={`${id}-how`}>{say.whenYouPrintIt}</h3>
         <ol>
           {howToPrint(request.choices.format, request.choices.kind).map((step) => (
             <li key={step}>{step}</li>

@@ -74,25 +74,25 @@ export function TapeStep() {
   return (
     <>
       <header className="step-head">
-        <h2>Tape</h2>
-        <p>Measure over the bra you will wear, the tape snug and level. Taken twice is surer.</p>
+        <h2>{say.tape}</h2>
+        <p>{say.about}</p>
       </header>
       <InventedNote />
       <TextField
-        label="Whose measures these are"
+        label={say.whoseMeasuresTheseAre}
         field="wearer"
         value={wearer ?? ""}
         set={(name) => ({ kind: "setWearer", name })}
         clear={{ kind: "setWearer", name: null }}
         maxLength={40}
         capitals="words"
-        otherwise="not said"
+        otherwise={say.notSaid}
       />
       <TapeNotes />
       <TapeDays />
       <div className="tape-legend">
         <details>
-          <summary>What is measured, what is guessed</summary>
+          <summary>{say.readingsTitle}</summary>
           <p>
             <Sentence
               text={say.readingsAbout}
@@ -116,35 +116,32 @@ export function TapeStep() {
       </div>
       <div className="tape">
         <div className="tape-fields" data-run="">
-          <h3 className="tape-group">The four that a plan is made from</h3>
+          <h3 className="tape-group">{say.theFour}</h3>
           {FIRST.map(field)}
           <details className="tape-more" open={doubtedMore || unreadMore ? true : undefined}>
             <summary>
-              More measures <span className="aside">{say.takenOf(taken, MORE.length)}</span>
+              {say.moreMeasures} <span className="aside">{say.takenOf(taken, MORE.length)}</span>
             </summary>
             <div>
-              <p className="aside">
-                Not needed: without one, the plan keeps the pattern’s own figure, not the guess. What they ask for
-                stands on Fit.
-              </p>
+              <p className="aside">{say.moreAbout}</p>
               {MORE.map(field)}
             </div>
           </details>
           <PrintMeasureSheet />
         </div>
-        <aside className="tape-guide" aria-label="Where the tape goes" aria-live="polite">
+        <aside className="tape-guide" aria-label={say.whereTheTapeGoes} aria-live="polite">
           <h3>{measureWords(shown).name}</h3>
           <TapeFigure measure={shown} />
           <TapeGuidance measure={shown} />
         </aside>
       </div>
       <div className="part-own">
-        <PartPlace part={BODIES} name="The guesses" placeholder={null}>
+        <PartPlace part={BODIES} name={say.theGuesses} placeholder={null}>
           {({ WhoseBodies }) => <WhoseBodies />}
         </PartPlace>
       </div>
       <div className="part-own">
-        <PartPlace part={PLAN_NOTE} name="What the plan still needs" placeholder={null}>
+        <PartPlace part={PLAN_NOTE} name={say.planNeeds} placeholder={null}>
           {(PlanNote) => <PlanNote />}
         </PartPlace>
       </div>

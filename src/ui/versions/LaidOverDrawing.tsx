@@ -4,6 +4,7 @@ import { laidOver, type LaidOver } from "../../drawing/laidOver";
 import { halfWords } from "../../words/fits";
 import { capital, namedPieceWords } from "../../words/terms/names";
 import { listWords } from "../../words/terms/language";
+import * as say from "../../words/versionsStep";
 
 interface LaidOverProps {
   /** null: one version alone. */
@@ -24,7 +25,7 @@ export function LaidOverDrawing({ before, after, called }: LaidOverProps) {
         <Half
           key={drawing.half ?? "both"}
           drawing={drawing}
-          said={`${before === null ? newer : `${older}, dashed, and ${newer}, unbroken`}: ${pieces}`}
+          said={`${before === null ? newer : say.dashedAndUnbroken(older, newer)}: ${pieces}`}
         />
       ))}
       {before !== null && (

@@ -14,7 +14,7 @@ export function InventedNote() {
         <Sentence text={say.demonstration} parts={{ lead: <strong>{say.demonstrationLead}</strong> }} />
       </p>
       <button type="button" className="button main" onClick={works.startBlank}>
-        Start with my own measures
+        {say.startWithMyOwnMeasures}
       </button>
     </div>
   );

@@ -20,6 +20,7 @@ import type { Looks } from "./looks";
 import { useWorks } from "./useWorks";
 import { WorkRow } from "./WorkRow";
 import { WorksBin } from "./WorksBin";
+import * as say from "../../words/worksList";
 
 /** From so many works on they are looked for by name. */
 const MANY = 9;
@@ -67,7 +68,7 @@ export function WorksList({ now, looks, onDone }: WorksListProps) {
         <OpenFile onDone={onDone} />
       </div>
       {isChoosing && (
-        <PartPlace part={BASES} name="The list of bases">
+        <PartPlace part={BASES} name={say.listOfBases}>
           {(Bases) => <Bases onDone={onDone} />}
         </PartPlace>
       )}
@@ -86,7 +87,7 @@ export function WorksList({ now, looks, onDone }: WorksListProps) {
       <KeptWorks now={now} looks={looks} onDone={onDone} />
       {works.binned.length > 0 && <WorksBin now={now} />}
       <div className="works-actions works-demos">
-        <PartPlace part={DEMOS} name="The demonstrations">
+        <PartPlace part={DEMOS} name={say.demonstrations}>
           {(demos) =>
             demos.map((demo) => (
               <button
@@ -95,7 +96,7 @@ export function WorksList({ now, looks, onDone }: WorksListProps) {
                 className="button small"
                 onClick={then(() => works.startDemo(demo))}
               >
-                Demo: {demo.name}
+                {say.demo(demo.name)}
               </button>
             ))
           }
@@ -200,7 +201,14 @@ function OpenFile({ onDone }: { readonly onDone: () => void }) {
       <button type="button" className="button small" onClick={() => file.current?.click()}>
         {WORKS_WORDS.openFile}
       </button>
-      <input ref={file} type="file" accept=".json,application/json" hidden aria-label="Work file" onChange={choose} />
+      <input
+        ref={file}
+        type="file"
+        accept=".json,application/json"
+        hidden
+        aria-label={say.workFile}
+        onChange={choose}
+      />
     </>
   );
 }
