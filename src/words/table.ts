@@ -9,8 +9,9 @@ import { shortShareWords } from "./blend";
 import { halfWords } from "./fits";
 import { ledgerGroup, plannedTitle } from "./ledger";
 import { differenceTold, formatAmount, formatLength, formatSigned } from "./terms/length";
-import { capital, dartRefWords, dartWords, levelWords, listWords, namedPieceWords, seamWords } from "./terms/names";
+import { capital, dartRefWords, dartWords, levelWords, namedPieceWords, seamWords } from "./terms/names";
 import { figuresWords, formatAngle } from "./terms/darts";
+import { listWords } from "./terms/language";
 
 export const SHEET_LABEL =
   "Pattern pieces. Arrow keys move the table, plus and minus zoom, zero shows everything, Shift and F10 offer what can be done.";
