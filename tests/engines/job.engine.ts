@@ -63,6 +63,8 @@ test("Tape: inches with fractions, centimetres where she says so", async ({ wind
   expect((await hand.see({ label: /^Waist girth/ })).value).toBe("30");
   await hand.press(choice("cm"));
   expect((await hand.see({ label: /^Waist girth/ })).value).toBe("76.2");
+  // 33.5 × 2.54.
+  expect((await hand.see({ label: /^Upper chest girth/ })).value).toBe("85.09");
   // 35.625 × 2.54 = 90.4875, told to the tenth of a millimetre.
   expect((await hand.see({ label: /^Bust girth/ })).value).toBe("90.49");
 });
