@@ -166,7 +166,7 @@ test.describe("without motion", () => {
             const { transitionDuration, animationDuration, scrollBehavior } = getComputedStyle(element, part || null);
             const isStill =
               longest(transitionDuration) <= 0.001 && longest(animationDuration) <= 0.001 && scrollBehavior === "auto";
-            return isStill ? [] : [`${element.className.toString()}${part}`];
+            return isStill ? [] : [`${element.tagName}${part}`];
           }),
         );
       });
