@@ -73,6 +73,7 @@ for (const [of, width, height] of [
   ["a screen seen at 400 %", 320, 256],
 ] as const) {
   test(`nothing is wider than ${of}, whatever is open and however long its names are`, async ({ page }) => {
+    test.slow();
     await page.setViewportSize({ width, height });
     await page.goto("./");
     const name = page.getByLabel("Name of this work");
@@ -89,6 +90,7 @@ for (const [of, width, height] of [
 }
 
 test("on a low screen nothing stays in place but the bar", async ({ page }) => {
+  test.slow();
   await page.setViewportSize({ width: 320, height: 256 });
   await page.goto("./#darts");
   await expect(bar(page)).toBeVisible();
