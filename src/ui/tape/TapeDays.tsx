@@ -138,7 +138,7 @@ function Compare() {
       {rows.length === 0 ? (
         <p className="aside">No measure was taken both times.</p>
       ) : (
-        <table>
+        <table aria-label="Measures of both days">
           <thead>
             <tr>
               <th scope="col">measure</th>
