@@ -23,6 +23,12 @@ export const NOT_SHOWN: readonly Passed[] = [
     text: /^test square$/,
     because: "a value of the JSON, the same in every language",
   },
+  {
+    file: /^src\/ui\/offline\/take\.ts$/,
+    text: /^take over$/,
+    because: "what the page and its worker tell each other",
+  },
+  { file: /^src\/ui\/session\/useScreen\.ts$/, text: /^\(/, because: "a query of the screen" },
   { file: /^src\/store\/sharedDrawing\.ts$/, text: /^as in the work$/, because: "a mark in what is saved" },
   {
     file: /^src\/ui\/(?:darts\/DartsPanel|ownPattern\/OwnAnswer|tape\/TapeDays|trial\/RecordLines|works\/WorkSessionProvider)\.tsx$/,
