@@ -92,7 +92,7 @@ test("after the first visit all of it works while nothing answers any more", asy
   await page.getByRole("button", { name: "Works", exact: true }).click();
   const saved = await download(page, "Download this work");
   await page.getByRole("button", { name: "Works", exact: true }).click();
-  await page.getByRole("button", { name: "New blank work" }).click();
+  await page.getByRole("button", { name: "Demo: Wren bodice to the waist, bust altered (invented)" }).click();
   await goTo(page, "Envelope");
   await page.getByRole("radio", { name: "To the waist" }).check();
   await goTo(page, "Tissue");
