@@ -116,15 +116,17 @@ test("after the first visit all of it works while nothing answers any more", asy
 /** The build as it is, and from `next` on as a newer one, in which what makes paper has another name and the old is gone. */
 async function serveTwoVersions() {
   let isNext = false;
-  const two = await serve(FOLDER, (file, bytes) => {
-    if (!isNext) return bytes;
-    if (file === "index.html") return bytes.toString().replace("<html ", '<html data-version="next" ');
-    if (file.startsWith("assets/paperWorker-")) return null;
-    if (file !== "offlineWorker.js") return bytes;
-    return bytes
-      .toString()
-      .replace(/(\{"revision":")\w+(","url":"index\.html"\})/, "$1another$2")
-      .replace(/\{"revision":null,"url":"assets\/paperWorker-[^"]*"\},?/, "");
+  const two = await serve(FOLDER, {
+    change: (file, bytes) => {
+      if (!isNext) return bytes;
+      if (file === "index.html") return bytes.toString().replace("<html ", '<html data-version="next" ');
+      if (file.startsWith("assets/paperWorker-")) return null;
+      if (file !== "offlineWorker.js") return bytes;
+      return bytes
+        .toString()
+        .replace(/(\{"revision":")\w+(","url":"index\.html"\})/, "$1another$2")
+        .replace(/\{"revision":null,"url":"assets\/paperWorker-[^"]*"\},?/, "");
+    },
   });
   return {
     ...two,
@@ -217,7 +219,7 @@ test("a first visit that loses the network before all has come says what is miss
   page,
   context,
 }) => {
-  served = await serve(FOLDER, (file, bytes) => (file === "offlineWorker.js" ? null : bytes));
+  served = await serve(FOLDER, { change: (file, bytes) => (file === "offlineWorker.js" ? null : bytes) });
   await page.goto(`${addressOf(served)}#paper`);
   await expect(page.getByRole("heading", { level: 2, name: "Paper" })).toBeVisible();
   await expect(page.getByRole("radio", { name: "True-scale pieces" })).toBeVisible();
