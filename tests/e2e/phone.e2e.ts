@@ -57,6 +57,7 @@ function pastTheScreen(): readonly string[] {
 test("everything that can be pressed is as large as a fingertip, on every step with every fold open", async ({
   page,
 }) => {
+  test.slow();
   await page.goto("./");
   for (const step of STEPS) {
     await goTo(page, step);
