@@ -8,7 +8,7 @@ import { capital, listWords, pieceWords } from "../../words/terms/names";
 import { alterationFailureSentence } from "../../words/planned";
 import { tryOnOther } from "../../core/plan/halfEdit";
 import { useRunAll } from "../session/useRunAll";
-import { useRun, useWorkStore } from "../session/useWork";
+import { useWorkStore } from "../session/useWork";
 import { useViewState } from "../session/viewState";
 import type { Line } from "./runs";
 import type { SlipDrag } from "./useSlipDrag";
@@ -21,6 +21,7 @@ export interface SlipOfPaperProps {
   readonly earlier: (() => void) | null;
   readonly later: (() => void) | null;
   readonly isMovable: boolean;
+  readonly onRemove: (id: string) => void;
   readonly drag: SlipDrag;
 }
 
@@ -31,6 +32,7 @@ export function SlipOfPaper({
   earlier,
   later,
   isMovable,
+  onRemove,
   drag,
 }: SlipOfPaperProps) {
   const lit = useViewState((view) => view.litAlteration === group);
@@ -40,7 +42,6 @@ export function SlipOfPaper({
   const shown = useViewState((view) => view.half);
   const setAlone = useViewState((view) => view.setAlone);
   const seek = useViewState((view) => view.seek);
-  const run = useRun();
   const runAll = useRunAll();
   const store = useWorkStore();
   const title = plannedTitle(planned, unit);
@@ -159,7 +160,7 @@ export function SlipOfPaper({
             type="button"
             className="link-button slip-remove"
             aria-label={`Take out: ${title}`}
-            onClick={() => run({ kind: "removeAlteration", id: planned.id })}
+            onClick={() => onRemove(planned.id)}
           >
             Take out
           </button>
