@@ -50,9 +50,7 @@ const titles = (alterations: readonly Alteration[], unit: LengthUnit): string =>
 /** Why one was left out; null: it was made. */
 function leftOutSentence({ id }: Alteration, plan: Plan | null, unit: LengthUnit): string | null {
   const planned = plan?.ledger.find((one) => one.id === id && !one.outcome.ok);
-  return planned === undefined || planned.outcome.ok
-    ? null
-    : alterationFailureSentence(planned.outcome.failure, unit);
+  return planned === undefined || planned.outcome.ok ? null : alterationFailureSentence(planned.outcome.failure, unit);
 }
 
 /** Where a dart came to, in its figures. */

@@ -49,17 +49,25 @@ const structureFaults = (page: Page): Promise<string[]> =>
     for (const attribute of ["aria-describedby", "aria-labelledby", "aria-controls", "for"])
       for (const element of document.querySelectorAll(`[${attribute}]`))
         for (const id of (element.getAttribute(attribute) ?? "").split(/\s+/))
-          if (document.getElementById(id) === null && !(attribute === "aria-controls" && element.ariaExpanded === "false"))
+          if (
+            document.getElementById(id) === null &&
+            !(attribute === "aria-controls" && element.ariaExpanded === "false")
+          )
             faults.push(`${attribute} of nothing: ${id}`);
     for (const drawing of all("svg, canvas, img"))
-      if (drawing.closest("[aria-hidden=true]") === null && !named(drawing) && !(drawing.getAttribute("alt") ?? "").trim())
+      if (
+        drawing.closest("[aria-hidden=true]") === null &&
+        !named(drawing) &&
+        !(drawing.getAttribute("alt") ?? "").trim()
+      )
         faults.push(`drawing without a name: ${drawing.outerHTML.slice(0, 80)}`);
     for (const table of all("table"))
       // A printed one stands under its heading, and its first column says it again.
       if (table.closest("article") === null && !named(table) && table.querySelector("caption") === null)
         faults.push(`table without a name: ${table.className} ${table.textContent.slice(0, 40)}`);
     for (const field of all("[aria-invalid=true]"))
-      if ((field.getAttribute("aria-describedby") ?? "") === "") faults.push(`error beside no field: ${field.outerHTML}`);
+      if ((field.getAttribute("aria-describedby") ?? "") === "")
+        faults.push(`error beside no field: ${field.outerHTML}`);
     return faults;
   });
 
@@ -75,7 +83,9 @@ for (const { name, ...viewport } of SCREENS) {
     }
   });
 
-  test(`so do entries in error, refusals, the works, messages and the table’s own menu, on ${name}`, async ({ page }) => {
+  test(`so do entries in error, refusals, the works, messages and the table’s own menu, on ${name}`, async ({
+    page,
+  }) => {
     await page.setViewportSize(viewport);
     await openStep(page, "Darts");
     await page.getByRole("button", { name: "Front waist dart", exact: true }).click();
@@ -214,5 +224,7 @@ test("of the table all is named that can be reached, each by its own name, with 
   for (const { value } of handles) expect(value).toMatch(/Mouth \d+ mm, angle [\d.]+°, fullness \d+ mm$/);
   const groups = tree.filter(({ role, name }) => role === "group" && name.includes("frame size"));
   expect(groups.map(({ name }) => name.split(",")[0])).toEqual(["Front", "Front basque", "Back", "Back basque"]);
-  expect(tree.filter(({ role, name }) => ["image", "graphics-document", "graphics-symbol"].includes(role) && name === "")).toEqual([]);
+  expect(
+    tree.filter(({ role, name }) => ["image", "graphics-document", "graphics-symbol"].includes(role) && name === ""),
+  ).toEqual([]);
 });

@@ -38,7 +38,13 @@ interface Item {
 }
 
 /** What lies there, and what can be done with it. */
-function useItems({ asked: { target }, pieces, unit, onPiece, onAll }: TableMenuProps): readonly [string, readonly Item[]] {
+function useItems({
+  asked: { target },
+  pieces,
+  unit,
+  onPiece,
+  onAll,
+}: TableMenuProps): readonly [string, readonly Item[]] {
   const settled = useSettledPlan();
   const shown = useViewState((view) => view.half);
   const showHalf = useViewState((view) => view.showHalf);
@@ -65,7 +71,9 @@ function useItems({ asked: { target }, pieces, unit, onPiece, onAll }: TableMenu
     [...new Map(all.map((one) => [ledgerGroup(one), one])).values()].map(slip);
   const all: Item = { words: MENU_WORDS.all, act: onAll };
   const only = (name: string): readonly Item[] => [
-    ...pieces.filter((piece) => piece === name).map((piece) => ({ words: onlyWords(piece, others), act: () => onPiece(piece) })),
+    ...pieces
+      .filter((piece) => piece === name)
+      .map((piece) => ({ words: onlyWords(piece, others), act: () => onPiece(piece) })),
     all,
   ];
   const named = (name: string): string => {
@@ -166,7 +174,10 @@ export function TableMenu(props: TableMenuProps) {
       return back();
     }
     const all = [...(menu.current?.querySelectorAll<HTMLElement>("[role=menuitem]") ?? [])];
-    const next = ALONG[event.key]?.(all.findIndex((one) => one === document.activeElement), all.length);
+    const next = ALONG[event.key]?.(
+      all.findIndex((one) => one === document.activeElement),
+      all.length,
+    );
     if (next === undefined) return;
     event.preventDefault();
     all[next]?.focus();

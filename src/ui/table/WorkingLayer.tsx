@@ -107,7 +107,8 @@ const WorkingPiece = memo(({ drawn, printed, before, mmPerPixel, selected, onSel
             data-kind="dart"
             data-of={drawn.name}
             data-dart={dart.dart}
-            data-selected={selected?.dart === dart.dart ? "" : undefined}>
+            data-selected={selected?.dart === dart.dart ? "" : undefined}
+          >
             {/* The dart is chosen by keyboard at its handles and in the panel; this is the larger target for a hand. */}
             <path className="dart-area" d={`${dart.legs}Z`} onPointerDown={() => onSelect(ref)} />
             <path className="dart-fold" d={dart.fold} />
