@@ -8,7 +8,7 @@ import { capital, pieceWords } from "../../words/terms/names";
 import { alterationFailureSentence } from "../../words/planned";
 import { tryOnOther } from "../../core/plan/halfEdit";
 import { useRunAll } from "../session/useRunAll";
-import { useRun, useWorkStore } from "../session/useWork";
+import { useWorkStore } from "../session/useWork";
 import { useViewState } from "../session/viewState";
 import type { Line } from "./runs";
 import type { SlipDrag } from "./useSlipDrag";
@@ -23,6 +23,7 @@ export interface SlipOfPaperProps {
   readonly earlier: (() => void) | null;
   readonly later: (() => void) | null;
   readonly isMovable: boolean;
+  readonly onRemove: (id: string) => void;
   readonly drag: SlipDrag;
 }
 
@@ -33,6 +34,7 @@ export function SlipOfPaper({
   earlier,
   later,
   isMovable,
+  onRemove,
   drag,
 }: SlipOfPaperProps) {
   const lit = useViewState((view) => view.litAlteration === group);
@@ -42,7 +44,6 @@ export function SlipOfPaper({
   const shown = useViewState((view) => view.half);
   const setAlone = useViewState((view) => view.setAlone);
   const seek = useViewState((view) => view.seek);
-  const run = useRun();
   const runAll = useRunAll();
   const store = useWorkStore();
   const title = plannedTitle(planned, unit);
@@ -161,7 +162,7 @@ export function SlipOfPaper({
             type="button"
             className="link-button slip-remove"
             aria-label={say.takeOutOf(title)}
-            onClick={() => run({ kind: "removeAlteration", id: planned.id })}
+            onClick={() => onRemove(planned.id)}
           >
             {say.takeOut}
           </button>

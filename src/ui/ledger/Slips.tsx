@@ -58,6 +58,20 @@ export function Slips({ planned, decided, unit }: SlipsProps) {
     const buttons = [...(paper?.querySelectorAll<HTMLButtonElement>("button[data-way]:not(:disabled)") ?? [])];
     (buttons.find((button) => button.dataset["way"] === last.way) ?? buttons[0])?.focus();
   });
+  // The button that was pressed goes with its slip: the focus is at the one that lies there now, or at the ledger.
+  const gone = useRef<number | null>(null);
+  const remove = (id: string): void => {
+    const papers = [...(list.current?.querySelectorAll<HTMLElement>(".slip") ?? [])];
+    gone.current = papers.findIndex((one) => one.dataset["move"] === id);
+    run({ kind: "removeAlteration", id });
+  };
+  useEffect(() => {
+    const at = gone.current;
+    if (at === null) return;
+    gone.current = null;
+    const faces = [...(list.current?.querySelectorAll<HTMLElement>(".slip-face") ?? [])];
+    (faces[at] ?? faces.at(-1) ?? document.getElementById("ledger-place"))?.focus({ preventScroll: true });
+  });
   const drag = useSlipDrag(list, ids, move);
   const putInOrder = (): void => {
     runAll(inTradeOrder(decided).map(({ id }) => ({ kind: "moveAlteration", id, before: null })));
@@ -96,6 +110,7 @@ export function Slips({ planned, decided, unit }: SlipsProps) {
                     at >= 0 && at < ids.length - 1 ? () => step(line.planned.id, "later", ids[at + 2] ?? null) : null
                   }
                   isMovable={at >= 0 && ids.length > 1}
+                  onRemove={remove}
                   drag={drag}
                 />
               );

@@ -110,7 +110,7 @@ function listen(svg: SVGSVGElement, hand: () => SheetHand): () => void {
     if (event.timeStamp - askedAt < 2 * HOLD || !(event.target instanceof Element)) return;
     const { clientX: x, clientY: y, target } = event;
     for (const [id] of down) letGo(id, focusable(target));
-    ask(targetAt(svg, x, y), x, y, focusable(target), event.timeStamp);
+    ask(targetAt(svg, x, y), x, y, focusable(target), -Infinity);
   };
   const onKey = (event: KeyboardEvent): void => {
     if (event.key !== "ContextMenu" && !(event.key === "F10" && event.shiftKey)) return;

@@ -2,6 +2,7 @@
 import type { Alteration } from "../../../src/core/decisions/alteration";
 import { fireEvent, screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
+import { Said } from "../../../src/ui/app/Said";
 import { Ledger } from "../../../src/ui/ledger/Ledger";
 import { planOf, ref, withAlterations } from "../../support/works";
 import { renderWork } from "../renderWork";
@@ -28,8 +29,24 @@ describe("the slips", () => {
     expect(screen.queryByRole("button", { name: "Put in the trade’s order" })).toBeNull();
   });
 
+  it("leave the focus in the ledger as they are taken out: at the next one, at the last", async () => {
+    const { user } = await renderWork(<Ledger />, withAlterations(length, end, side));
+    const takeOut = async (name: RegExp): Promise<string> => {
+      await user.click(screen.getByRole("button", { name }));
+      return document.activeElement?.textContent ?? "";
+    };
+    expect(await takeOut(/^Take out: Lengthen/)).toContain("waist dart");
+    expect(await takeOut(/^Take out: .*side seam/)).toContain("waist dart");
+  });
+
   it("move earlier and later by their buttons, each one step, and it is said where they are", async () => {
-    const { user, work, store } = await renderWork(<Ledger />, withAlterations(length, end, side));
+    const { user, work, store } = await renderWork(
+      <>
+        <Said />
+        <Ledger />
+      </>,
+      withAlterations(length, end, side),
+    );
     expect(screen.getByRole("button", { name: /^Earlier: Lengthen/ })).toHaveProperty("disabled", true);
     expect(screen.getByRole("button", { name: /^Later: .*side seam/ })).toHaveProperty("disabled", true);
     screen.getByRole("button", { name: /^Earlier: .*side seam/ }).focus();

@@ -27,6 +27,7 @@ const shortened = withAlterations({
   shorten: 8,
   across: 0,
   hold: "mouth",
+  giveBack: {},
 });
 
 /** This environment lays nothing out: under every place lies what is given here. */

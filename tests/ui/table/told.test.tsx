@@ -135,7 +135,7 @@ describe("is told once", () => {
     act(() =>
       run(store, {
         kind: "putAlteration",
-        alteration: { kind: "dartEnd", id, dart, shorten: 900, across: 0, hold: "mouth" },
+        alteration: { kind: "dartEnd", id, dart, shorten: 900, across: 0, hold: "mouth", giveBack: {} },
       }),
     );
     const all = await told();
