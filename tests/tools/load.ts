@@ -103,7 +103,7 @@ function lookAtOne(seed: number): void {
 /** Each process takes every so manieth seed. */
 async function shareOut(seed: number, count: number, workers: number): Promise<void> {
   const outfile = `node_modules/.cache/bodicewright-load-${process.pid}/worker.mjs`;
-  const entry = fileURLToPath(new URL("../simulation/load/loadWorker.ts", import.meta.url));
+  const entry = fileURLToPath(new URL("loadWorker.ts", import.meta.url));
   // The survey is found from where it is asked for.
   const define = { "import.meta.url": JSON.stringify(new URL("../support/surveys.ts", import.meta.url).href) };
   await build({
