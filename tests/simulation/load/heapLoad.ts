@@ -1,7 +1,7 @@
 /** Many drags of a dart's end on one page, and what of them stays in its memory. */
 import type { CDPSession, Locator, Page } from "@playwright/test";
 
-export interface Heap {
+interface Heap {
   /** Moves made until then. */
   readonly moves: number;
   /** Bytes in use after everything that can be collected was. */
@@ -15,7 +15,7 @@ const MOVES = 20;
 const TAKEN_BACK = 10;
 
 /** Twice, since what the first lets go of may hold more. */
-export async function heapOf(cdp: CDPSession, moves: number): Promise<Heap> {
+async function heapOf(cdp: CDPSession, moves: number): Promise<Heap> {
   for (let turn = 0; turn < 2; turn += 1) await cdp.send("HeapProfiler.collectGarbage");
   const { usedSize } = await cdp.send("Runtime.getHeapUsage");
   const { nodes, jsEventListeners } = await cdp.send("Memory.getDOMCounters");

@@ -31,7 +31,7 @@ const CROSSED = 0.05;
 /** mm². A piece is larger. */
 const LEAST_AREA = 200;
 
-export interface Loaded {
+interface Loaded {
   readonly faults: readonly string[];
   /** Names of what was refused. */
   readonly refused: readonly string[];
@@ -41,7 +41,7 @@ export interface Loaded {
 }
 
 /** How much is asked of one work; what is dear is asked of a share of them. */
-export interface Asked {
+interface Asked {
   readonly words: boolean;
   /** Cutting lines. */
   readonly cut: boolean;

@@ -25,9 +25,9 @@ import { residualsOf } from "../trial/body";
 import { lookInMirror } from "../trial/mirror";
 import { wearerOf } from "../trial/wearers";
 
-export type LoadKind = "dressed" | "harsh" | "demo" | "own" | "trial";
+type LoadKind = "dressed" | "harsh" | "demo" | "own" | "trial";
 
-export interface LoadCase {
+interface LoadCase {
   readonly seed: number;
   readonly kind: LoadKind;
   readonly work: Work;

@@ -42,7 +42,7 @@ async function goTo(page: Page, step: Step): Promise<void> {
   await untilQuiet(page);
 }
 
-export async function openOnPage(page: Page, work: Work): Promise<void> {
+async function openOnPage(page: Page, work: Work): Promise<void> {
   await page.getByRole("button", { name: "Works", exact: true }).click();
   const buffer = Buffer.from(writeWorkFile(work));
   await page.getByLabel("Work file").setInputFiles({ name: "load.json", mimeType: "application/json", buffer });

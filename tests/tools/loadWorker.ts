@@ -2,9 +2,9 @@
  * A process that looks at every so manieth work and tells what it finds: `node loadWorker.mjs <first> <count> <step> <seconds>`.
  * It runs as one bundled file, since what a compiler puts into each function would be timed along.
  */
-import { askedOf, loaded, planTime } from "./loadFaults";
-import { loadCase } from "./loadWork";
-import { REPORTED, SLOW, type Told } from "./told";
+import { askedOf, loaded, planTime } from "../simulation/load/loadFaults";
+import { loadCase } from "../simulation/load/loadWork";
+import { REPORTED, SLOW, type Told } from "../simulation/load/told";
 
 const [first = 1, count = 0, step = 1, seconds = 0] = process.argv.slice(2).map(Number);
 
