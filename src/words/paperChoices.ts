@@ -1,4 +1,5 @@
 /** What is said where true-scale paper is chosen: what there is, what stands in the way, how to print it. */
+import { notLoadedRemedy } from "./offline";
 import type { SheetFormat } from "../core/decisions/paperChoice";
 import type { Half } from "../core/decisions/alteration";
 import { TOILE_ALLOWANCE, USUAL_ALLOWANCES } from "../core/cutting/usualAllowances";
@@ -227,17 +228,22 @@ export const madeSentence = (fileName: string, pages: number): string =>
 export const cancelledSentence = (file: PaperFileName): string =>
   `The ${FILE_NAMES[file]} was not made: you stopped it.`;
 
-export function brokenWords(why: "worker" | "typefaces" | "fault"): PaperFailureWords {
+/** @param isKept whether all of the page should lie on the device */
+export function brokenWords(why: "worker" | "typefaces" | "fault", isKept: boolean): PaperFailureWords {
   if (why === "worker") {
     return {
       title: "The part that makes paper could not be loaded.",
-      remedy: "Your work is kept, and the rest of the page works. See whether you are connected, and try again.",
+      remedy: isKept
+        ? notLoadedRemedy(isKept)
+        : "Your work is kept, and the rest of the page works. See whether you are connected, and try again.",
     };
   }
   if (why === "typefaces") {
     return {
       title: "The typefaces for the PDF could not be loaded.",
-      remedy: "Look at your connection and try again. SVG and DXF need no typefaces.",
+      remedy: isKept
+        ? notLoadedRemedy(isKept)
+        : "Look at your connection and try again. SVG and DXF need no typefaces.",
     };
   }
   return {

@@ -112,6 +112,7 @@ test.describe("on a phone", () => {
   test("the pieces can be put away, and stay so from step to step; the ledger is one tap off", async ({ page }) => {
     await page.goto("./#blend");
     const table = page.getByRole("region", { name: "Table with the pattern pieces" });
+    await page.getByRole("button", { name: "Show the pieces" }).tap();
     await expect(table).toBeVisible();
     await page.getByRole("button", { name: "Put the pieces away" }).tap();
     await expect(table).toBeHidden();
@@ -130,19 +131,20 @@ test.describe("on a phone", () => {
     const end = page.getByTestId("handle-front-waistDart-apex");
     const box = await boxAtRest(end);
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
-    const before = (await end.getAttribute("aria-label")) ?? "";
+    const before = (await end.getAttribute("aria-valuetext")) ?? "";
     const { send } = await fingerOn(page);
     await send("touchStart", x, y);
     for (let down = 2; down <= 20; down += 2) await send("touchMove", x, y + down);
     await send("touchEnd");
     await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeEnabled();
-    await expect(end).not.toHaveAttribute("aria-label", before);
+    await expect(end).not.toHaveAttribute("aria-valuetext", before);
     expect(await page.evaluate(() => window.scrollY)).toBe(0);
   });
 
   test("an empty table takes no room", async ({ page }) => {
     await page.goto("./");
     await page.getByRole("button", { name: "Start with my own measures" }).tap();
+    await page.getByRole("button", { name: "Show the pieces" }).tap();
     const note = page.getByText("The pattern pieces appear here");
     await expect(note).toBeVisible();
     const box = await page.getByRole("region", { name: "Table with the pattern pieces" }).boundingBox();
@@ -172,13 +174,16 @@ test("the focus goes on where work does", async ({ page }) => {
   await expect(page.locator("#step")).toBeFocused();
 });
 
-test("what was said of a handle on its way is not said any more once Escape takes it back", async ({ page }) => {
+test("of a handle on its way nothing is told that Escape would make untrue", async ({ page }) => {
   await page.goto("./#darts");
   const end = page.getByTestId("handle-front-waistDart-apex");
   await end.focus();
+  const before = (await end.getAttribute("aria-valuetext")) ?? "";
   await page.keyboard.press("ArrowDown");
-  const said = page.locator(".table > [role=status]");
-  await expect(said).toContainText("dart");
+  await expect(page.locator(".table-readout")).toBeVisible();
+  await expect(end).toHaveAttribute("aria-valuetext", before);
   await page.keyboard.press("Escape");
-  await expect(said).toHaveText("");
+  await expect(page.locator(".table-readout")).toHaveCount(0);
+  await expect(end).toHaveAttribute("aria-valuetext", before);
+  await expect(page.locator("[data-said]")).toHaveText("");
 });

@@ -7,6 +7,8 @@ import { root, serve, type Served } from "./site";
 import { dragHandle, expectNoAxeViolations, expectSaved, figuresOf, fill, goTo, STEPS } from "./support";
 
 test.use({ serviceWorkers: "allow" });
+// All of the page is fetched twice, and every worker started: on a busy machine that takes its time.
+test.describe.configure({ timeout: 600_000 });
 
 const FOLDER = "/für mich/Nähen & Zuschneiden/";
 const PATTERN = join(root, "tests/e2e/fixtures/thornfield.svg");
@@ -24,7 +26,7 @@ const addressOf = ({ port }: Served): string => `http://127.0.0.1:${port}${encod
 /** The first visit, until all of the page lies on the device. */
 async function firstVisit(page: Page, { address, hash = "" }: { address: string; hash?: string }): Promise<void> {
   await page.goto(`${address}${hash}`);
-  await expect(page.getByText(READY)).toBeVisible({ timeout: 120_000 });
+  await expect(page.getByText(READY)).toBeVisible({ timeout: 240_000 });
 }
 
 /** What the page itself finds fault with. */
@@ -39,7 +41,7 @@ function faultsOf(page: Page): readonly string[] {
 
 async function download(page: Page, button: string): Promise<Buffer> {
   const [file] = await Promise.all([
-    page.waitForEvent("download", { timeout: 120_000 }),
+    page.waitForEvent("download", { timeout: 240_000 }),
     page.getByRole("button", { name: button }).click(),
   ]);
   return readFile(await file.path());
@@ -90,7 +92,7 @@ test("after the first visit all of it works while nothing answers any more", asy
   await page.getByRole("button", { name: "Works", exact: true }).click();
   const saved = await download(page, "Download this work");
   await page.getByRole("button", { name: "Works", exact: true }).click();
-  await page.getByRole("button", { name: "New blank work" }).click();
+  await page.getByRole("button", { name: "Demo: Wren bodice to the waist, bust altered (invented)" }).click();
   await goTo(page, "Envelope");
   await page.getByRole("radio", { name: "To the waist" }).check();
   await goTo(page, "Tissue");
@@ -109,4 +111,119 @@ test("after the first visit all of it works while nothing answers any more", asy
   await goTo(page, "Darts");
   expect(await figuresOf(moved(page))).toEqual(after);
   expect(faults).toEqual([]);
+});
+
+/** The build as it is, and from `next` on as a newer one, in which what makes paper has another name and the old is gone. */
+async function serveTwoVersions() {
+  let isNext = false;
+  const two = await serve(FOLDER, (file, bytes) => {
+    if (!isNext) return bytes;
+    if (file === "index.html") return bytes.toString().replace("<html ", '<html data-version="next" ');
+    if (file.startsWith("assets/paperWorker-")) return null;
+    if (file !== "offlineWorker.js") return bytes;
+    return bytes
+      .toString()
+      .replace(/(\{"revision":")\w+(","url":"index\.html"\})/, "$1another$2")
+      .replace(/\{"revision":null,"url":"assets\/paperWorker-[^"]*"\},?/, "");
+  });
+  return {
+    ...two,
+    next: (): void => {
+      isNext = true;
+    },
+  };
+}
+
+const lookForVersions = (page: Page): Promise<unknown> =>
+  page.evaluate(async () => {
+    await (await navigator.serviceWorker.getRegistration())?.update();
+  });
+
+const isNext = (page: Page): Promise<boolean> => page.evaluate(() => "version" in document.documentElement.dataset);
+
+test("a newer version is offered and waits; what is typed is saved before it is taken, and another tab goes on", async ({
+  page,
+  context,
+}) => {
+  const two = await serveTwoVersions();
+  served = two;
+  const address = addressOf(two);
+  await firstVisit(page, { address });
+  const other = await context.newPage();
+  await other.goto(address);
+  await expect(other.getByRole("heading", { level: 2, name: "Tape" })).toBeVisible();
+  await expect
+    .poll(
+      () =>
+        other.evaluate(() =>
+          performance.getEntriesByType("resource").some(({ name }) => name.includes("/pageKeeper-")),
+        ),
+      { timeout: 240_000 },
+    )
+    .toBe(true);
+
+  two.next();
+  await page.bringToFront();
+  const name = page.getByRole("textbox", { name: "Name of this work" });
+  await name.fill("Typed and not left");
+  await lookForVersions(page);
+  const offer = page.locator(".message").filter({ hasText: NEW });
+  await expect(offer).toBeVisible();
+  await expectNoAxeViolations(page);
+  await expect(name).toBeFocused();
+  await expect(other.locator(".message").filter({ hasText: NEW })).toBeVisible();
+
+  // Left for later, nothing changes, even where the page is loaded again; and it is found under Works.
+  await offer.getByRole("button", { name: /^Later/ }).click();
+  await expect(offer).toHaveCount(0);
+  await page.reload();
+  await expect(page.getByRole("heading", { level: 2, name: "Tape" })).toBeVisible();
+  expect(await isNext(page)).toBe(false);
+  await expect(offer).toBeVisible({ timeout: 240_000 });
+  await page.getByRole("button", { name: "Works", exact: true }).click();
+  await expect(page.getByRole("button", { name: "Take the new version" })).toBeVisible();
+  await page.getByRole("button", { name: "Close", exact: true }).first().click();
+
+  // In the middle of typing, in both tabs: a press that leaves the field where it is.
+  await other.bringToFront();
+  const wearer = other.getByLabel("Whose measures these are");
+  await wearer.fill("For Ada");
+  await page.bringToFront();
+  await name.fill("Still typing");
+  await Promise.all([
+    page.waitForEvent("load"),
+    offer.getByRole("button", { name: "Take it now" }).dispatchEvent("click"),
+  ]);
+  await expect(name).toHaveValue("Still typing");
+  expect(await isNext(page)).toBe(true);
+  await expect(page.getByRole("button", { name: "Take it now" })).toHaveCount(0);
+
+  // The other tab has what it began with, though the server and the newer version have it no more.
+  await other.bringToFront();
+  await expect(other.locator(".message").filter({ hasText: "taken in another tab" })).toBeVisible();
+  await expect(other.locator(".message")).toHaveCount(1);
+  expect(await isNext(other)).toBe(false);
+  await expect(wearer).toHaveValue("For Ada");
+  await goTo(other, "Paper");
+  await other.getByRole("radio", { name: "True-scale pieces" }).check();
+  expect((await download(other, "Make the PDF")).subarray(0, 5).toString()).toBe("%PDF-");
+  await Promise.all([other.waitForEvent("load"), other.getByRole("button", { name: "Load it here too" }).click()]);
+  await goTo(other, "Tape");
+  await expect(wearer).toHaveValue("For Ada");
+  expect(await isNext(other)).toBe(true);
+});
+
+test("a first visit that loses the network before all has come says what is missing, and blames nothing else", async ({
+  page,
+  context,
+}) => {
+  served = await serve(FOLDER, (file, bytes) => (file === "offlineWorker.js" ? null : bytes));
+  await page.goto(`${addressOf(served)}#paper`);
+  await expect(page.getByRole("heading", { level: 2, name: "Paper" })).toBeVisible();
+  await expect(page.getByRole("radio", { name: "True-scale pieces" })).toBeVisible();
+  await served.close();
+  await context.setOffline(true);
+  await page.getByRole("radio", { name: "True-scale pieces" }).check();
+  await expect(page.getByText("The part that makes paper could not be loaded.")).toBeVisible();
+  await expect(page.getByText("something is wrong in the planner")).toHaveCount(0);
 });

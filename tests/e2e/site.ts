@@ -24,6 +24,9 @@ const TYPES: Readonly<Record<string, string>> = {
   ".webmanifest": "application/manifest+json",
 };
 
+/** The name of a test's own script, as the page asks for it. */
+const AHEAD = "ahead.js";
+
 export interface Served {
   readonly port: number;
   /** Every request, as "GET /path". */
@@ -35,10 +38,17 @@ export interface Served {
  * Serves the built page from `folder`, which begins and ends with a stroke. All else is not there.
  *
  * @param change what stands in a file in place of what the build wrote; null where it is not there
+ * @param ahead a script that runs before the page's own, where a test brings one
  */
 export async function serve(
   folder: string,
-  change: (file: string, bytes: Buffer) => Buffer | string | null = (_file, bytes) => bytes,
+  {
+    change = (_file, bytes) => bytes,
+    ahead,
+  }: {
+    readonly change?: (file: string, bytes: Buffer) => Buffer | string | null;
+    readonly ahead?: Uint8Array;
+  } = {},
 ): Promise<Served> {
   const asked: string[] = [];
   const server: Server = createServer((request, response) => {
@@ -47,11 +57,17 @@ export async function serve(
     const inside = path.startsWith(folder) ? path.slice(folder.length) : null;
     const file = inside === "" ? "index.html" : inside;
     if (file === null || file.includes("..") || request.method !== "GET") return void response.writeHead(404).end();
-    readFile(join(site, file)).then(
+    const found =
+      ahead !== undefined && file === AHEAD ? Promise.resolve(Buffer.from(ahead)) : readFile(join(site, file));
+    found.then(
       (bytes) => {
         const changed = change(file, bytes);
         if (changed === null) return void response.writeHead(404).end("not here any more");
-        response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream" }).end(changed);
+        const sent =
+          ahead !== undefined && file === "index.html"
+            ? changed.toString().replace("<script", `<script src="./${AHEAD}"></script><script`)
+            : changed;
+        response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream" }).end(sent);
       },
       () => response.writeHead(404).end("not here"),
     );

@@ -2,7 +2,7 @@ import { useEffect, useRef, useState, type ReactNode } from "react";
 import { flushSync } from "react-dom";
 import { PartBoundary } from "../parts/PartBoundary";
 import { arePiecesShown, usePageState } from "../session/pageState";
-import { useThumbBar } from "../session/useScreen";
+import { useSideways, useThumbBar } from "../session/useScreen";
 import { UndoRedo } from "./UndoRedo";
 
 /** On a phone, under the thumb wherever she is: back and forth, the pieces, and the ledger one tap off. */
@@ -12,10 +12,14 @@ export function PhoneBar() {
 }
 
 function Bar() {
-  const shown = usePageState(arePiecesShown);
+  const areAsked = usePageState(arePiecesShown);
   const full = usePageState((page) => page.piecesFull);
-  const { showPieces, fillWithPieces } = usePageState.getState();
-  const { atLedger, turn } = useLedgerTurn();
+  const isBeside = usePageState((page) => page.ledgerBeside);
+  const isInTheirPlace = useSideways() && isBeside;
+  const shown = full || (areAsked && !isInTheirPlace);
+  const showPieces = usePageState((page) => page.showPieces);
+  const fillWithPieces = usePageState((page) => page.fillWithPieces);
+  const { atLedger, turn } = useLedgerTurn(full);
   const fill = useEscape(full, () => fillWithPieces(false));
   return (
     <nav className="phone-bar" aria-label="Undo, pieces and ledger">
@@ -25,10 +29,10 @@ function Bar() {
       <button
         type="button"
         className="bar-button"
-        aria-label={shown || full ? "Put the pieces away" : "Show the pieces"}
-        aria-expanded={shown || full}
+        aria-label={shown ? "Put the pieces away" : "Show the pieces"}
+        aria-expanded={shown}
         aria-controls="table-place"
-        onClick={() => showPieces(!(shown || full))}
+        onClick={() => showPieces(!shown)}
       >
         <Icon>
           <path d="M7 3 L4 5 L5 9 L5 17 L15 17 L15 9 L16 5 L13 3 C12 6 8 6 7 3 Z" />
@@ -108,9 +112,10 @@ function useEscape(full: boolean, leave: () => void) {
   return button;
 }
 
-/** To the ledger, and back to where she was. */
-function useLedgerTurn() {
-  const atLedger = useLedgerIsInView();
+/** To the ledger, and back to where she was. Pieces on the full screen hide it. */
+function useLedgerTurn(isHidden: boolean) {
+  const isInView = useLedgerIsInView();
+  const atLedger = isInView && !isHidden;
   const askForLedger = usePageState((page) => page.askForLedger);
   const from = useRef<number | null>(null);
   const turn = (): void => {

@@ -1,4 +1,4 @@
-import { useSaid } from "../session/said";
+import { useSaid } from "../session/useSaid";
 
 /** What was done, for who does not see it. */
 export function Said() {

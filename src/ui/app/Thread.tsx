@@ -62,27 +62,28 @@ export function Thread() {
 /** Where there is no room for all steps the strip scrolls: the one she is at is brought into it, and where more follows is told. */
 function useStrip(step: Step) {
   const strip = useRef<HTMLOListElement>(null);
-  const [more, setMore] = useState<"before" | "after" | "both" | undefined>();
-  const look = (): void => {
-    const list = strip.current;
-    if (list === null) return;
-    const before = list.scrollLeft > 1;
-    const after = list.scrollLeft + list.clientWidth < list.scrollWidth - 1;
-    setMore(before && after ? "both" : before ? "before" : after ? "after" : undefined);
-  };
+  const [more, setMore] = useState<More>();
   useEffect(() => {
     const list = strip.current;
     if (list === null) return undefined;
     const show = (): void => {
-      const here = list.querySelector<HTMLElement>("[data-here]");
-      if (here !== null) list.scrollLeft = here.offsetLeft - (list.clientWidth - here.offsetWidth) / 2;
-      look();
+      const here = list.children[STEPS.indexOf(step)];
+      if (here instanceof HTMLElement) list.scrollLeft = here.offsetLeft - (list.clientWidth - here.offsetWidth) / 2;
+      setMore(moreOf(list));
     };
     show();
     window.addEventListener("resize", show);
     return () => window.removeEventListener("resize", show);
   }, [step]);
-  return { strip, more, look };
+  return { strip, more, look: (): void => setMore(strip.current === null ? undefined : moreOf(strip.current)) };
+}
+
+type More = "before" | "after" | "both" | undefined;
+
+function moreOf({ scrollLeft, clientWidth, scrollWidth }: HTMLElement): More {
+  const before = scrollLeft > 1;
+  const after = scrollLeft + clientWidth < scrollWidth - 1;
+  return before && after ? "both" : before ? "before" : after ? "after" : undefined;
 }
 
 function Needle({ low }: { readonly low: boolean }) {

@@ -79,7 +79,7 @@ function Laid({ lay, named, unit }: LaidProps) {
       </div>
       <details className="aside">
         <summary>{WHERE_LAID}</summary>
-        <table className="cut-list">
+        <table className="cut-list" aria-label={WHERE_LAID}>
           <thead>
             <tr>
               <th scope="col">{say.part}</th>

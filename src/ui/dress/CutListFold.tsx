@@ -21,7 +21,7 @@ export function CutListFold({ dress: { parts, cloths } }: { readonly dress: Dres
       {cloths.map((cloth) => (
         <div key={cloth}>
           <h4>{capital(clothName(cloth))}</h4>
-          <table className="cut-list">
+          <table className="cut-list" aria-label={capital(clothName(cloth))}>
             <thead>
               <tr>
                 <th scope="col">{say.part}</th>

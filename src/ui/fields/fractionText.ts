@@ -7,14 +7,28 @@ export const EIGHTHS = ["1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"] as cons
 const WHOLE =
   /^(?<sign>\s*[-−+]?\s*)(?<whole>\d*?)\s*(?:(?<part>(?<!\d)\d+\s*\/\s*\d+|[¼½¾⅛⅜⅝⅞])|[.,]\d*)?\s*(?:"|″|in\.?)?\s*$/u;
 
-/** The part of an inch that stands in a text as one of the keys has it; null: another one, or none. */
+/** What fractions are written with one sign. */
+const SIGNS: Readonly<Record<string, string>> = {
+  "⅛": "1/8",
+  "¼": "1/4",
+  "⅜": "3/8",
+  "½": "1/2",
+  "⅝": "5/8",
+  "¾": "3/4",
+  "⅞": "7/8",
+};
+
+/** The part of an inch that stands in a text as one of the keys has it; null: none. */
 export function partOf(text: string): string | null {
-  return WHOLE.exec(text)?.groups?.["part"]?.replaceAll(/\s/gu, "") ?? null;
+  const part = WHOLE.exec(text)?.groups?.["part"];
+  return part === undefined ? null : (SIGNS[part] ?? part.replaceAll(/\s/gu, ""));
 }
 
-/** The text with this part of an inch in place of the one it has, and without it where it has it already. */
+/** The text with this part of an inch in place of the one it has, and without it where it has it already. Another unit's is left. */
 export function withPart(text: string, part: string): string {
-  const { sign = "", whole = "" } = WHOLE.exec(text)?.groups ?? { whole: text };
+  const groups = WHOLE.exec(text)?.groups;
+  if (groups === undefined) return text;
+  const { sign = "", whole = "" } = groups;
   const kept = partOf(text) === part ? "" : part;
   return `${sign}${[whole, kept].filter((some) => some !== "").join(" ")}`;
 }

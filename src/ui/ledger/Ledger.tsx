@@ -81,7 +81,7 @@ function Checks({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit
                 {bad.map((check) => (
                   <p key={keyOf(check)}>{checkFailureSentence(check, unit)}</p>
                 ))}
-                <Measured results={results} unit={unit} />
+                <Measured name={name} results={results} unit={unit} />
               </div>
             </li>
           );
@@ -91,20 +91,25 @@ function Checks({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit
   );
 }
 
+interface MeasuredProps {
+  readonly results: readonly CheckResult[];
+  readonly unit: LengthUnit;
+}
+
 /** The figures are set out only once she asks for them. */
-function Measured({ results, unit }: { readonly results: readonly CheckResult[]; readonly unit: LengthUnit }) {
+function Measured({ name, results, unit }: MeasuredProps & { readonly name: CheckResult["name"] }) {
   const [open, setOpen] = useState(false);
   return (
     <details onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{say.measuredCount(results.length)}</summary>
-      {open && <CheckRows results={results} unit={unit} />}
+      {open && <CheckRows name={checkClaim(name)} results={results} unit={unit} />}
     </details>
   );
 }
 
-function CheckRows({ results, unit }: { readonly results: readonly CheckResult[]; readonly unit: LengthUnit }) {
+function CheckRows({ name, results, unit }: MeasuredProps & { readonly name: string }) {
   return (
-    <table className="check-rows">
+    <table className="check-rows" aria-label={name}>
       <thead>
         <tr>
           <th scope="col">{say.where}</th>

@@ -7,7 +7,7 @@ import { inTradeOrder, outOfTradeOrder } from "../../core/plan/outOfTradeOrder";
 import { phaseWords } from "../../words/checklist";
 import { plannedTitle } from "../../words/ledger";
 import { conflictNote, orderNote } from "../../words/order";
-import { useSaid } from "../session/said";
+import { useSaid } from "../session/useSaid";
 import { useRunAll } from "../session/useRunAll";
 import { useRun } from "../session/useWork";
 import { SlipOfPaper } from "./SlipOfPaper";

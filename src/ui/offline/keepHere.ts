@@ -8,8 +8,27 @@ import { endGesture, type WorkStore } from "../../store/workStore";
 import { usePageState } from "../session/pageState";
 import { TAKE } from "./take";
 
-/** What of the browser's service workers is used. */
-export type Keeper = Pick<ServiceWorkerContainer, "controller" | "ready" | "register" | "addEventListener">;
+/** What of the browser's service workers is used: a version that comes in, what is known of all, and who keeps them. */
+export interface Version {
+  readonly state: string;
+  postMessage(message: unknown): void;
+  addEventListener(kind: "statechange", heard: () => void): void;
+}
+
+export interface Versions {
+  readonly active: unknown;
+  readonly waiting: Version | null;
+  readonly installing: Version | null;
+  update(): Promise<unknown>;
+  addEventListener(kind: "updatefound", heard: () => void): void;
+}
+
+export interface Keeper {
+  readonly controller: unknown;
+  readonly ready: Promise<unknown>;
+  register(file: string, options: { readonly scope: string }): Promise<Versions>;
+  addEventListener(kind: "controllerchange", heard: () => void): void;
+}
 
 export interface KeptPage {
   readonly store: WorkStore;
@@ -37,7 +56,7 @@ async function keep(keeper: Keeper, page: KeptPage): Promise<void> {
   let isKept = keeper.controller !== null;
   let isTaking = false;
 
-  const offer = (waiting: ServiceWorker): void => {
+  const offer = (waiting: Version): void => {
     const take = (): void => {
       void saved(page).then((isSaved) => {
         if (isSaved) return go();
@@ -72,7 +91,7 @@ async function keep(keeper: Keeper, page: KeptPage): Promise<void> {
 
   const registration = await keeper.register("./offlineWorker.js", { scope: "./" });
   const isFirst = registration.active === null;
-  const watch = (coming: ServiceWorker | null): void => {
+  const watch = (coming: Version | null): void => {
     const look = (): void => {
       if (coming?.state === "installed" && registration.active !== null) offer(coming);
     };
@@ -102,7 +121,7 @@ async function saved({ store, session }: KeptPage): Promise<boolean> {
 /** ms. A page that is open for days asks now and then whether there is a newer one. */
 const NOW_AND_THEN = 60 * 60 * 1000;
 
-function lookForVersions(registration: ServiceWorkerRegistration): void {
+function lookForVersions(registration: Versions): void {
   let last = Date.now();
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "hidden" || Date.now() - last < NOW_AND_THEN) return;

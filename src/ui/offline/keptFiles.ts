@@ -17,6 +17,17 @@ export function nameFor(scope: string, files: readonly KeptFile[]): string {
   return `${prefixFor(scope)}${(sum >>> 0).toString(36)}`;
 }
 
+/** What of the browser's stores is used. */
+export interface Stores {
+  /** In the order in which they were first opened. */
+  keys(): Promise<readonly string[]>;
+  open(name: string): Promise<{
+    match(url: string): Promise<Response | undefined>;
+    put(url: string, response: Response): Promise<void>;
+  }>;
+  delete(name: string): Promise<boolean>;
+}
+
 /** Lies in a store once its version has been at work. */
 const WORN = "worn";
 
@@ -24,11 +35,7 @@ const WORN = "worn";
  * The version of `own` takes over: older stores go, but for that of the version that was at work until now. Pages of it may still
  * be open in other tabs, and ask for parts.
  */
-export async function dropOlder(
-  stores: Pick<CacheStorage, "keys" | "open" | "delete">,
-  scope: string,
-  own: string,
-): Promise<void> {
+export async function dropOlder(stores: Stores, scope: string, own: string): Promise<void> {
   const names = (await stores.keys()).filter((name) => name.startsWith(prefixFor(scope)));
   const mark = new URL(WORN, scope).href;
   let isLastFound = false;

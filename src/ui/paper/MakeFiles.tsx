@@ -13,6 +13,7 @@ import {
   STALE_FILE,
   type PaperFailureWords,
 } from "../../words/paperChoices";
+import { useIsKeptHere } from "../session/pageState";
 import { isSameRequest } from "./paperRequest";
 import type { MakingState } from "./paperRoom";
 import { usePaperRoom, usePaperRoomState } from "./usePaperRoom";
@@ -80,6 +81,7 @@ interface ProgressProps {
 
 function Progress({ making, request, unit, isBlocked }: ProgressProps) {
   const room = usePaperRoom();
+  const isKept = useIsKeptHere();
   const stale = making.kind !== "none" && !isSameRequest(making.request, request);
   return (
     <>
@@ -104,7 +106,7 @@ function Progress({ making, request, unit, isBlocked }: ProgressProps) {
       )}
       {making.kind === "failed" && !stale && <Trouble words={paperFailureWords(making.failure, unit)} />}
       {making.kind === "broke" && (
-        <Trouble words={brokenWords(making.why)}>
+        <Trouble words={brokenWords(making.why, isKept)}>
           {FILES[request.choices.kind].includes(making.file) && !isBlocked(making.file) && (
             <button type="button" className="button" onClick={() => room.make(request, making.file)}>
               {say.tryAgain}

@@ -14,6 +14,7 @@ import {
 } from "../../words/paperChoices";
 import { planFailureWords } from "../../words/plan";
 import { FailureNote } from "../session/FailureNote";
+import { useIsKeptHere } from "../session/pageState";
 import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
@@ -94,6 +95,7 @@ interface PreviewProps {
 
 /** The whole sheet in small, and how many pages it comes to; or what stands in the way. */
 function Preview({ request, preview, failure }: PreviewProps) {
+  const isKept = useIsKeptHere();
   const id = useId();
   const room = usePaperRoom();
   const { work, choices } = request;
@@ -127,7 +129,7 @@ function Preview({ request, preview, failure }: PreviewProps) {
       {said === LAYING && <progress className="sheet-laying" aria-label={LAYING} />}
       {failure !== null && <Trouble words={paperFailureWords(failure, work.unit)} />}
       {preview.kind === "broke" && failure === null && (
-        <Trouble words={brokenWords(preview.why)}>
+        <Trouble words={brokenWords(preview.why, isKept)}>
           <button type="button" className="button" onClick={() => room.preview(request)}>
             {say.tryAgain}
           </button>

@@ -1,6 +1,6 @@
 import { useEffect, useState, type ReactNode } from "react";
 import { notLoadedRemedy } from "../../words/offline";
-import { usePageState } from "../session/pageState";
+import { useIsKeptHere } from "../session/pageState";
 import { useLaterState, type Later } from "./later";
 import { Failed, PartBoundary } from "./PartBoundary";
 
@@ -19,7 +19,7 @@ export interface PartPlaceProps<T> {
 export function PartPlace<T>({ part, name, placeholder, inTurn = true, children }: PartPlaceProps<T>) {
   const state = useLaterState(part);
   const [tries, setTries] = useState(0);
-  const isKept = usePageState((page) => page.offline !== "no");
+  const isKept = useIsKeptHere();
   // Asked for once the page is up, so that what is on it already comes first.
   useEffect(() => {
     if (inTurn) void part.load();

@@ -75,3 +75,6 @@ export const usePageState = create<PageState>()((set) => ({
   drop: (dropped) => set({ dropped }),
   setPrintedTooSoon: (printedTooSoon) => set({ printedTooSoon }),
 }));
+
+/** Whether all that the page is made of should lie on the device. */
+export const useIsKeptHere = (): boolean => usePageState((page) => page.offline !== "no");

@@ -15,7 +15,7 @@ import {
   standingTitle,
 } from "../../words/standing";
 import { Fractions } from "../fields/Fractions";
-import { useSaid } from "../session/said";
+import { useSaid } from "../session/useSaid";
 import { useRunAll } from "../session/useRunAll";
 import { useWorks } from "../works/useWorks";
 import { useFoundWorks } from "../works/useFoundWorks";

@@ -16,7 +16,6 @@ import {
   pieceLabels,
   pieceMarks,
   placeHalves,
-  placeKey,
   placePieces,
   placeTransform,
   planLabels,
@@ -436,7 +435,7 @@ function Handles({ plan, half, named, places, mmPerPixel, selected, unit }: Hand
   return (
     <g className="handles">
       {places.map((own) => (
-        <g key={placeKey(own)} role="group" aria-label={`${pieceGroupLabel(told, own.piece)}${halfNote(named)}`}>
+        <g key={`${own.piece} ${own.half}`} role="group" aria-label={`${pieceGroupLabel(told, own.piece)}${halfNote(named)}`}>
           {shown.map(({ dart, toldOf, end, place, isSelected, at }, index) =>
             place !== own ? null : (
               <Handle

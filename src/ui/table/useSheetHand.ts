@@ -45,6 +45,8 @@ function listen(svg: SVGSVGElement, hand: () => SheetHand): () => void {
   let timer = 0;
   /** When it was last asked, and by what, so that the browser's own event for the same is not another. */
   let askedAt = -Infinity;
+  /** The finger that asked is still down: letting go of what it pressed does nothing more. */
+  let hasAsked = false;
   let tap = { x: 0, y: 0, at: -Infinity };
 
   const letGo = (pointerId: number, from: Element): void => {
@@ -60,6 +62,7 @@ function listen(svg: SVGSVGElement, hand: () => SheetHand): () => void {
 
   const onDown = (event: PointerEvent): void => {
     window.clearTimeout(timer);
+    hasAsked = false;
     if (!(event.target instanceof Element)) return;
     const others = [...down];
     const isPalm = event.pointerType === "touch" && others.some(([, { kind }]) => kind === "pen");
@@ -77,6 +80,7 @@ function listen(svg: SVGSVGElement, hand: () => SheetHand): () => void {
     timer = window.setTimeout(() => {
       // What was pressed is not dragged any more.
       letGo(pointerId, focusable(target));
+      hasAsked = true;
       ask(targetAt(svg, x, y), x, y, focusable(target), performance.now());
     }, HOLD);
   };
@@ -116,6 +120,10 @@ function listen(svg: SVGSVGElement, hand: () => SheetHand): () => void {
     const at = event.target === svg ? { x: left, y: top } : { x: left + width / 2, y: top + height / 2 };
     ask(targetOf(event.target), at.x, at.y, event.target, event.timeStamp);
   };
+  // The focus stays in the menu.
+  const onMouseDown = (event: MouseEvent): void => {
+    if (hasAsked) event.preventDefault();
+  };
   // Where one finger scrolls the page, two would as well.
   const onTouch = (event: TouchEvent): void => {
     if (event.touches.length > 1 && event.cancelable) event.preventDefault();
@@ -124,6 +132,7 @@ function listen(svg: SVGSVGElement, hand: () => SheetHand): () => void {
   svg.addEventListener("pointermove", onMove, { capture: true, signal });
   window.addEventListener("pointerup", onUp, { capture: true, signal });
   window.addEventListener("pointercancel", onUp, { capture: true, signal });
+  svg.addEventListener("mousedown", onMouseDown, { capture: true, signal });
   svg.addEventListener("click", onClick, { signal });
   svg.addEventListener("contextmenu", onContextMenu, { signal });
   svg.addEventListener("keydown", onKey, { signal });

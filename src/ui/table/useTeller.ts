@@ -2,7 +2,7 @@ import { useEffect } from "react";
 import { planOf } from "../../core/plan/planOf";
 import { stepTaken } from "../../store/stepTaken";
 import { stepSentence } from "../../words/told";
-import { useSaid } from "../session/said";
+import { useSaid } from "../session/useSaid";
 import { useWorkStore } from "../session/useWork";
 
 /** Tells each step once, when it has come to rest, whatever it was taken by. */

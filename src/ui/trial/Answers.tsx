@@ -25,7 +25,7 @@ import {
   unexplainedWords,
 } from "../../words/trialAnswers";
 import { Fractions } from "../fields/Fractions";
-import { useSaid } from "../session/said";
+import { useSaid } from "../session/useSaid";
 import { useRun } from "../session/useWork";
 import * as say from "../../words/trialStep";
 

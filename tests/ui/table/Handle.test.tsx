@@ -1,5 +1,5 @@
 /** Handles by keyboard: where each arrow takes them as seen on the table, and when a run of keys is over. */
-import { act, fireEvent, screen } from "@testing-library/react";
+import { act, fireEvent, screen, within } from "@testing-library/react";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { DartRef } from "../../../src/core/pattern/piece";
 import { canUndo, undo } from "../../../src/store/workStore";
@@ -187,11 +187,52 @@ describe("what a handle is called", () => {
     expect(handles.length).toBeGreaterThanOrEqual(DARTS.length);
     expect(new Set(names).size).toBe(names.length);
     for (const one of handles) {
-      expect(one.getAttribute("role")).toBe("button");
-      expect(one.getAttribute("tabindex")).toBe("0");
+      expect(one.getAttribute("role")).toBe("slider");
+      expect(one.getAttribute("aria-roledescription")).toBe("dart handle");
       expect(document.getElementById(one.getAttribute("aria-describedby") ?? "")?.textContent).toMatch(/arrow keys/i);
     }
-    expect(names.filter((name) => name.startsWith("front side dart, upper mouth end."))).toHaveLength(1);
-    expect(names.filter((name) => name.startsWith("front side dart, lower mouth end."))).toHaveLength(1);
+    expect(names.filter((name) => name === "front side dart, upper mouth end")).toHaveLength(1);
+    expect(names.filter((name) => name === "front side dart, lower mouth end")).toHaveLength(1);
+  });
+
+  it("is one stop of the Tab key for each dart, and Page Down and Page Up go round the ends of one", async () => {
+    await show();
+    const stops = () => screen.getAllByTestId(/^handle-/).filter((one) => one.getAttribute("tabindex") === "0");
+    const side = ref("front", "sideDart");
+    expect(stops()).toHaveLength(DARTS.length);
+    act(() => handle(side).focus());
+    expect(stops()).toHaveLength(DARTS.length);
+    for (const [key, end] of [
+      ["PageDown", "inner"],
+      ["PageDown", "outer"],
+      ["PageDown", "apex"],
+      ["PageUp", "outer"],
+    ] as const) {
+      fireEvent.keyDown(document.activeElement ?? document.body, { key });
+      expect(document.activeElement).toBe(handle(side, end));
+      expect(stops()).toContain(handle(side, end));
+      expect(stops()).toHaveLength(DARTS.length);
+    }
+  });
+
+  it("stands in the group of its piece, in the order in which the pieces lie", async () => {
+    await show();
+    const groups = screen
+      .getAllByRole("group")
+      .map((one) => one.getAttribute("aria-label") ?? "")
+      .filter((name) => name.includes("frame size"));
+    expect(groups.map((name) => name.split(",")[0])).toEqual(["Front", "Front basque", "Back", "Back basque"]);
+    expect(groups[0]).toMatch(/^Front, frame size \S+, (.+ )?2 darts$/);
+    expect(groups[2]).toMatch(/1 dart$/);
+    const own = handle(ref("back", "waistDart")).closest("[role=group]");
+    expect(own?.getAttribute("aria-label")).toBe(groups[2]);
+  });
+
+  it("is there in words for who sees nothing of it", async () => {
+    await show();
+    const words = screen.getByRole("region", { name: "The pieces in words" });
+    const [front] = within(words).getAllByRole("listitem");
+    expect(front?.textContent).toMatch(/^Front, .*Sewn, darts shut: .*shoulder seam [\d.]+ cm/);
+    expect(front?.textContent).toMatch(/Waist dart: mouth \d+ mm, angle [\d.]+°, fullness \d+ mm\./);
   });
 });

@@ -173,8 +173,8 @@ describe.each(DRAGS)("a dart's end dragged on $name", (drag) => {
       to(0, y);
       const redraw = store.getState().work.alterations.find(({ kind }) => kind === "dartEnd");
       expect(shorten()).toBe(String(redraw?.kind === "dartEnd" ? redraw.shorten : NaN));
-      // The last figures of the handle are those of the column as drawn.
-      const mouth = /Mouth (\d+ mm)/.exec(held.getAttribute("aria-label") ?? "")?.[1];
+      // The last figures over the table are those of the column as drawn.
+      const mouth = /mouth (\d+ mm)/.exec(document.querySelector(".table-readout")?.textContent ?? "")?.[1];
       const row = screen.getByRole("row", { name: /^Mouth/ });
       expect(row.querySelector(".drawn")?.textContent).toBe(mouth);
     }
