@@ -25,7 +25,7 @@ export const fromTheLeftSelvage = "from the left selvage";
 export const width = "width";
 export const toBuy = "to buy";
 export const area = "area";
-export const squareMetres = (area: number): string => `${fixedDecimals(area, 2)} m²`;
+export const squareMetres = (value: number): string => `${fixedDecimals(value, 2)} m²`;
 export const yours = " (yours)";
 
 // CutListFold

@@ -9,7 +9,7 @@ export const easeTerm = "Ease";
 
 export const enteredOf = (count: number): string => (count === 0 ? "(nothing yet)" : `(${count} entered)`);
 
-export const useSizes = (count: number): string =>
+export const takeSizes = (count: number): string =>
   `Use ${plural(count, { one: "this size", other: `these ${count} sizes` })}`;
 
 // ChartEditor

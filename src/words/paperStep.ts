@@ -41,8 +41,8 @@ export const printedSizesInGreyBeneath = "Printed sizes in grey beneath";
 export const print = "Print";
 
 // PrintRow
-export const printDialogue = (paper: string): string =>
-  `In the print dialogue choose ${paper} and 100 % (“actual size”), not “fit to page”.`;
+export const printDialogue = (sheet: string): string =>
+  `In the print dialogue choose ${sheet} and 100 % (“actual size”), not “fit to page”.`;
 
 // SheetPreview
 export const showItsHeadAlone = "Show its head alone";

@@ -57,3 +57,4 @@ export const notSaid = "not said";
 export const whereTheTapeGoes = "Where the tape goes";
 export const theGuesses = "The guesses";
 export const planNeeds = "What the plan still needs";
+export const bothDays = "Measures of both days";

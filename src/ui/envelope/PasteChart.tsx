@@ -78,7 +78,7 @@ export function PasteChart({ onDone }: { readonly onDone: () => void }) {
       <div className="actions">
         {pasted !== null && pasted.rows.length > 0 && (
           <button type="button" className="button main" onClick={() => take(pasted)}>
-            {say.useSizes(pasted.rows.length)}
+            {say.takeSizes(pasted.rows.length)}
           </button>
         )}
         <button type="button" className="button" onClick={forget}>

@@ -137,7 +137,7 @@ function Compare() {
       {rows.length === 0 ? (
         <p className="aside">{say.noneTakenTwice}</p>
       ) : (
-        <table aria-label="Measures of both days">
+        <table aria-label={say.bothDays}>
           <thead>
             <tr>
               <th scope="col">{say.measure}</th>
