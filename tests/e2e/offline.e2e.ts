@@ -158,7 +158,7 @@ test("a newer version is offered and waits; what is typed is saved before it is 
     .poll(
       () =>
         other.evaluate(() =>
-          performance.getEntriesByType("resource").some(({ name }) => name.includes("/pageKeeper-")),
+          performance.getEntriesByType("resource").some(({ name }) => name.includes("/keepPageHere-")),
         ),
       { timeout: 240_000 },
     )
