@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import type { Plugin } from "vite";
+import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vitest/config";
 import { quickModules } from "./tests/tools/quickModules.mjs";
 import { alone, inPage, inPageAlone, LongestFirst } from "./tests/tools/testFiles.mjs";
@@ -55,6 +56,7 @@ const POLICY = [
   "img-src 'self' blob:",
   "font-src 'self'",
   "worker-src 'self'",
+  "manifest-src 'self'",
   "connect-src 'none'",
   "base-uri 'none'",
   "form-action 'none'",
@@ -85,13 +87,31 @@ function builtPage(): Plugin {
   };
 }
 
+/** Builds the service worker, with the list of all that the page is made of; who registers it is `src/ui/offline/keepHere.ts`. */
+const offline = VitePWA({
+  strategies: "injectManifest",
+  srcDir: "src/ui/offline",
+  filename: "offlineWorker.ts",
+  registerType: "prompt",
+  injectRegister: false,
+  // It lies in public/, where it can be read.
+  manifest: false,
+  injectManifest: {
+    rollupFormat: "iife",
+    // All that the page can ask for. What README shows lies in public/ too, and is no part of the page.
+    globPatterns: ["**/*.{html,js,css,woff2,svg,webmanifest}", "icons/*.png"],
+    globIgnores: ["floors.svg"],
+    maximumFileSizeToCacheInBytes: 2_000_000,
+  },
+});
+
 const NODE_SETUP = ["tests/support/random.setup.ts"];
 const PAGE_SETUP = [...NODE_SETUP, "tests/support/page.setup.ts"];
 
 export default defineConfig({
   // Relative addresses, so that the built site works from any folder of any server.
   base: "./",
-  plugins: [react(), builtPage(), quickModules()],
+  plugins: [react(), builtPage(), offline, quickModules()],
   resolve: { alias: ABSENT.map((name) => ({ find: new RegExp(`^${name}$`), replacement: absent })) },
   worker: { format: "es" },
   build: {

@@ -13,6 +13,7 @@ import { plannedFrom, type Planned } from "./planned";
 import { checklistText } from "./text";
 import { readTypefaces } from "./typefaces";
 import { checkOut, writeOut } from "./writeOut";
+import * as say from "../words/doors/paperDoor";
 
 const STANDARD_OUTPUT = "-";
 
@@ -55,7 +56,7 @@ function madeOf(command: PaperCommand, planned: Planned, today: string): Result<
   const { as, file } = command;
   if (as === "checklist") {
     const content = checklistText(planned.work, planned.plan);
-    return ok({ content, said: counted(content.trimEnd().split("\n").length, "line") });
+    return ok({ content, said: say.linesCounted(content.trimEnd().split("\n").length) });
   }
   const request = requestFor(command, planned, today);
   if (!request.ok) return request;
@@ -86,8 +87,7 @@ export function requestFor(
   today: string,
 ): Result<PaperRequest, string> {
   const { labels, sizes } = plan.nest;
-  if (size !== null && !labels.includes(size))
-    return fail(`The pattern has no size called ${size}: --size can be ${labels.join(", ")}.`);
+  if (size !== null && !labels.includes(size)) return fail(say.noSuchSize(size, labels.join(", ")));
   const printed = allSizes ? plan.printed : null;
   const pieces = size === null ? (printed ?? plan.left.pieces) : (sizes[labels.indexOf(size)] ?? []);
   const derived = work.dress === undefined || overlay || size !== null || allSizes ? null : dressOf(work);
@@ -96,8 +96,7 @@ export function requestFor(
   const has = (name: PartsNamed): boolean =>
     name === "bodice" || found.some(({ group }) => PARTS_OF[name].includes(group));
   const missing = parts?.find((name) => !has(name));
-  if (missing !== undefined)
-    return fail(`This work has no ${missing} to print: --parts can be ${PARTS_NAMED.filter(has).join(", ")}.`);
+  if (missing !== undefined) return fail(say.noSuchPartHere(missing, PARTS_NAMED.filter(has).join(", ")));
   const isWanted = (name: PartsNamed): boolean => parts === null || parts.includes(name);
   const replaced = replacedPieces(plan, dress?.parts ?? []);
   return ok({
@@ -132,11 +131,9 @@ export function requestFor(
 function saidOf(as: PaperFile, request: PaperRequest, pages: number): string {
   const { kind, format } = request.choices;
   const parts =
-    kind === "overlay" ? counted(overlayFor(request).patches.length, "strip") : counted(piecesIn(request), "piece");
+    kind === "overlay" ? say.stripsCounted(overlayFor(request).patches.length) : say.piecesCounted(piecesIn(request));
   if (as !== "pdf") return parts;
-  return FORMATS[format].height === null
-    ? `${parts} on one page for the ${format}`
-    : `${parts} on ${counted(pages, "page")} of ${format}`;
+  return FORMATS[format].height === null ? say.onOnePage(parts, format) : say.onPages(parts, pages, format);
 }
 
 function piecesIn(request: PaperRequest): number {
@@ -144,5 +141,3 @@ function piecesIn(request: PaperRequest): number {
   const pieces = truePiecesFor(request);
   return pieces.ok ? pieces.value.length : 0;
 }
-
-const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? "" : "s"}`;

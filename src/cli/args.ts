@@ -4,35 +4,9 @@ import { TRIAL_VERDICTS, type TrialVerdict } from "../core/decisions/trial";
 import { fail, ok, type Result } from "../core/result";
 import type { Mm } from "../core/units";
 import { asksForHelp, isDay, readOptions, type Given } from "./options";
+import * as say from "../words/doors/planDoor";
 
-export const USAGE = `Usage: npm run --silent plan -- FILE [--json]
-       npm run --silent plan -- FILE [what to do] --out NEXT
-
-Reads a saved Bodicewright work file and prints its alteration checklist, or
-does one turn of a trial garment and writes the next work.
-
-  FILE              a work file, as "Download this work" writes it
-  --json            print the plan as JSON instead: lengths in mm, angles in
-                    degrees
-  --widths MM,MM    with --json: lay the dress on cloths of these widths too
-  --seen SEEN       lines of a trial's record from a JSON file, put into the
-                    open trial; without --out they count for this print alone
-  --take N          take that answer of the open trial: 1 is the first
-  --half HALF       with --take: try it on the left or the right half alone
-  --keep-half HALF  left or right: what that half has, both have;
-                    mean: the amounts between, where only these differ
-  --close VERDICT   close the open trial: keep or again
-  --base            with --close keep: it is the base for other works
-  --begin-trial     what is decided now is sewn: a new trial begins
-  --day YYYY-MM-DD  with --begin-trial: its day; else today
-  --out NEXT        the work file to write, in place of what is there;
-                    - for standard output
-  --help            print this and stop
-
-Several at once are done in the order they stand in here. Exit code 0 when
-there is a plan, or the next work is written; 2 when not, with one line on
-standard error that says why: nothing is written then.
-`;
+export const USAGE = say.help;
 
 /** What is done to the work, in this order. */
 export interface Turn {
@@ -85,23 +59,23 @@ export function readArguments(args: readonly string[]): Result<Command, string> 
 
 function commandOf({ files, values, flags }: Given<Valued, Plain>): Result<Command, string> {
   const [file, second] = files;
-  if (file === undefined || file === "") return fail("Name the work file to read. --help shows how.");
-  if (second !== undefined) return fail(`One work file at a time: ${second} is one too many.`);
+  if (file === undefined || file === "") return fail(say.noFileNamed);
+  if (second !== undefined) return fail(say.oneFileTooMany(second));
   const asked: readonly (Valued | Plain)[] = [...values.keys(), ...flags];
   const has = (option: Valued | Plain): boolean => asked.includes(option);
   const idle = LEANS.find(([option, needs]) => has(option) && !has(needs));
-  if (idle !== undefined) return fail(`${idle[0]} goes with ${idle[1]} alone. --help shows how.`);
+  if (idle !== undefined) return fail(say.goesWithAlone(idle[0], idle[1]));
   const out = values.get("--out");
   const does = DOES.find(has);
   const seen = values.get("--seen") ?? null;
   if (out === undefined) {
-    if (does !== undefined) return fail(`${does} makes another work: say where to write it with --out.`);
+    if (does !== undefined) return fail(say.sayWhereToWrite(does));
     const widths = widthsIn(values.get("--widths"));
-    if (widths === null) return fail(`--widths is widths of cloth in mm, as 1140,1500, not ${values.get("--widths")}.`);
+    if (widths === null) return fail(say.noWidths(values.get("--widths")));
     return ok({ kind: "plan", file, json: flags.has("--json"), widths, ...(seen === null ? {} : { seen }) });
   }
-  if (does === undefined && seen === null) return fail("Say what to do before --out writes it. --help shows what.");
-  if (flags.has("--json")) return fail("--json prints a plan and --out writes a work: leave one out.");
+  if (does === undefined && seen === null) return fail(say.nothingToDo);
+  if (flags.has("--json")) return fail(say.jsonOrOut);
   const turn = turnOf(values, flags);
   return turn.ok ? ok({ kind: "turn", file, turn: turn.value, out }) : turn;
 }
@@ -109,18 +83,17 @@ function commandOf({ files, values, flags }: Given<Valued, Plain>): Result<Comma
 function turnOf(values: ReadonlyMap<Valued, string>, flags: ReadonlySet<Plain>): Result<Turn, string> {
   const take = values.get("--take");
   const answer = Number(take);
-  if (take !== undefined && !/^[1-9]\d{0,3}$/u.test(take))
-    return fail(`${take} is no number of an answer: --take 1 takes the first.`);
+  if (take !== undefined && !/^[1-9]\d{0,3}$/u.test(take)) return fail(say.noAnswerNumber(take));
   const half = oneOf(HALVES, values.get("--half"));
-  if (half === undefined) return fail(`--half is left or right, not ${values.get("--half")}.`);
+  if (half === undefined) return fail(say.noHalf(values.get("--half")));
   const keepHalf = oneOf(KEPT, values.get("--keep-half"));
-  if (keepHalf === undefined) return fail(`--keep-half is left, right or mean, not ${values.get("--keep-half")}.`);
+  if (keepHalf === undefined) return fail(say.noHalfToKeep(values.get("--keep-half")));
   const verdict = oneOf(TRIAL_VERDICTS, values.get("--close"));
-  if (verdict === undefined) return fail(`--close is keep or again, not ${values.get("--close")}.`);
+  if (verdict === undefined) return fail(say.noVerdict(values.get("--close")));
   const isBase = flags.has("--base");
-  if (isBase && verdict !== "keep") return fail("Only a trial that is kept is a base: --base goes with --close keep.");
+  if (isBase && verdict !== "keep") return fail(say.baseIsKept);
   const day = values.get("--day") ?? null;
-  if (day !== null && !isDay(day)) return fail(`${day} is no day: --day is year, month and day, as 2026-11-25.`);
+  if (day !== null && !isDay(day)) return fail(say.noDay(day));
   return ok({
     seen: values.get("--seen") ?? null,
     take: take === undefined ? null : { answer, half },

@@ -1,5 +1,6 @@
 /** Parts a command line into files, options with something behind them, and options that stand alone. */
 import { fail, ok, type Result } from "../core/result";
+import * as say from "../words/doors/doorFiles";
 
 export interface Given<V extends string, P extends string> {
   readonly files: readonly string[];
@@ -36,12 +37,12 @@ export function readOptions<V extends string, P extends string>(
     if (flag !== undefined && joined === undefined) {
       flags.add(flag);
     } else if (option === undefined) {
-      return fail(`Unknown option ${arg}. --help shows what there is.`);
+      return fail(say.unknownOption(arg));
     } else {
       const next = before[i + 1];
       const value = joined ?? (next?.startsWith("--") === true ? undefined : next);
-      if (value === undefined || value === "") return fail(`${option} needs something behind it. --help shows what.`);
-      if (values.has(option)) return fail(`${option} is there twice: once is enough.`);
+      if (value === undefined || value === "") return fail(say.needsValue(option));
+      if (values.has(option)) return fail(say.twice(option));
       values.set(option, value);
       if (joined === undefined) i += 1;
     }

@@ -2,33 +2,9 @@
 import { SHEET_FORMATS, type SheetFormat } from "../core/decisions/paperChoice";
 import { fail, ok, type Result } from "../core/result";
 import { asksForHelp, isDay, readOptions, type Given } from "./options";
+import * as say from "../words/doors/paperDoor";
 
-export const PAPER_USAGE = `Usage: npm run --silent paper -- FILE --as KIND --out PATH [options]
-
-Reads a saved Bodicewright work file and writes its paper.
-
-  FILE              a work file, as "Download this work" writes it
-  --as KIND         pdf, svg or dxf: the altered pieces at true scale;
-                    checklist: the alteration checklist as plain text
-  --out PATH        the file to write, in place of what is there;
-                    - for standard output
-  --paper NAME      pages of the pdf: A4, A3, Letter, Tabloid, A0-roll or
-                    36-in-roll; else the paper that the work itself has.
-                    What lies on no pages is the same on any paper
-  --size LABEL      the pieces of one printed size in place of your own line
-  --all-sizes       every printed size, one in another, at the stitch line
-  --parts NAMES     what to print of a work with a dress, with commas between:
-                    bodice, skirt, lining, facings, straps; else all of it
-  --no-allowances   end the pieces at the stitch line
-  --toile           wide allowances where a toile may have to be let out
-  --overlay         strips with only what changes, to lay on the tissue
-                    (pdf or svg)
-  --day YYYY-MM-DD  the day written on it; else today
-  --help            print this and stop
-
-Exit code 0 when it is written; 2 when it cannot be, with one line on standard
-error that says why: nothing is written then, and what was there stays.
-`;
+export const PAPER_USAGE = say.help;
 
 export type PaperKind = "pdf" | "svg" | "dxf" | "checklist";
 
@@ -57,7 +33,7 @@ export interface PaperCommand {
 }
 
 const KINDS: readonly PaperKind[] = ["pdf", "svg", "dxf", "checklist"];
-const KINDS_SAID = "pdf, svg, dxf or checklist";
+const KINDS_SAID = say.kindsOfPaper;
 
 const VALUED = ["--as", "--out", "--paper", "--size", "--parts", "--day"] as const;
 const PLAIN = ["--all-sizes", "--no-allowances", "--toile", "--overlay"] as const;
@@ -73,16 +49,16 @@ export function readPaperArguments(args: readonly string[]): Result<PaperCommand
 
 function commandOf({ files, values, flags }: Given<Valued, Plain>): Result<PaperCommand, string> {
   const [file, second] = files;
-  if (file === undefined || file === "") return fail("Name the work file to read. --help shows how.");
-  if (second !== undefined) return fail(`One work file at a time: ${second} is one too many.`);
+  if (file === undefined || file === "") return fail(say.noFileNamed);
+  if (second !== undefined) return fail(say.oneFileTooMany(second));
 
   const asked = values.get("--as");
-  if (asked === undefined) return fail(`Say what to write: --as ${KINDS_SAID}.`);
+  if (asked === undefined) return fail(say.sayKind(KINDS_SAID));
   const as = KINDS.find((kind) => kind === asked.toLowerCase());
-  if (as === undefined) return fail(`There is no ${asked} to write: --as can be ${KINDS_SAID}.`);
+  if (as === undefined) return fail(say.noSuchKind(asked, KINDS_SAID));
 
   const out = values.get("--out");
-  if (out === undefined) return fail("Say where to write it: --out and the name of a file, or --out - to print it.");
+  if (out === undefined) return fail(say.sayWhereToWrite);
 
   const overlay = flags.has("--overlay");
   const misplaced = misplacedIn(as, overlay, [...values.keys(), ...flags]);
@@ -90,17 +66,15 @@ function commandOf({ files, values, flags }: Given<Valued, Plain>): Result<Paper
 
   const named = values.get("--paper");
   const paper = named === undefined ? null : formatNamed(named);
-  if (paper === undefined)
-    return fail(`There is no paper called ${named}: --paper can be ${SHEET_FORMATS.map(handle).join(", ")}.`);
+  if (paper === undefined) return fail(say.noSuchPaper(named, SHEET_FORMATS.map(handle).join(", ")));
 
   const day = values.get("--day") ?? null;
-  if (day !== null && !isDay(day)) return fail(`${day} is no day: --day is year, month and day, as 2026-11-25.`);
+  if (day !== null && !isDay(day)) return fail(say.noDay(day));
 
   const partsAsked = values.get("--parts")?.toLowerCase().split(",");
   const parts = partsAsked === undefined ? null : PARTS_NAMED.filter((name) => partsAsked.includes(name));
   const unknown = partsAsked?.find((name) => !PARTS_NAMED.some((one) => one === name));
-  if (unknown !== undefined)
-    return fail(`There are no parts called ${unknown}: --parts can be ${PARTS_NAMED.join(", ")}.`);
+  if (unknown !== undefined) return fail(say.noSuchParts(unknown, PARTS_NAMED.join(", ")));
 
   return ok({
     kind: "paper",
@@ -126,17 +100,17 @@ function misplacedIn(as: PaperKind, overlay: boolean, options: readonly (Valued 
   const has = (option: Valued | Plain): boolean => options.includes(option);
   if (as === "checklist") {
     const idle = (["--size", "--all-sizes", "--parts", "--no-allowances", "--toile", "--overlay"] as const).find(has);
-    return idle === undefined ? null : `The checklist is plain text: ${idle} says nothing about it. Leave it out.`;
+    return idle === undefined ? null : say.idleOfChecklist(idle);
   }
   if (overlay) {
     const idle = (["--size", "--all-sizes", "--parts", "--no-allowances", "--toile"] as const).find(has);
-    return idle === undefined ? null : `Strips show your own stitch line alone: ${idle} does not go with --overlay.`;
+    return idle === undefined ? null : say.idleOfOverlay(idle);
   }
-  if (has("--all-sizes") && has("--size")) return "--size is one size and --all-sizes all of them: leave one out.";
+  if (has("--all-sizes") && has("--size")) return say.oneSizeOrAll;
   if (has("--parts") && (has("--all-sizes") || has("--size")))
-    return `Printed sizes are of the pattern alone: --parts does not go with ${has("--size") ? "--size" : "--all-sizes"}.`;
+    return say.partsOrSizes(has("--size") ? "--size" : "--all-sizes");
   if (has("--toile") && (has("--all-sizes") || has("--no-allowances")))
-    return `A toile has allowances to let out: ${has("--all-sizes") ? "--all-sizes" : "--no-allowances"} does not go with --toile.`;
+    return say.idleOfToile(has("--all-sizes") ? "--all-sizes" : "--no-allowances");
   return null;
 }
 

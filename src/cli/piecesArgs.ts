@@ -3,26 +3,9 @@ import type { OwnPattern } from "../core/decisions/ownPattern";
 import type { FilePlace } from "../core/decisions/fileDrawing";
 import { LIMITS } from "../core/decisions/limits";
 import { fail, ok, type Result } from "../core/result";
+import * as say from "../words/doors/piecesDoor";
 
-export const PIECES_USAGE = `Usage: npm run --silent pieces -- PATTERN [options]
-
-Reads a file of outlines, SVG or DXF, and prints what is found in it: how large
-it is and what proves it, its lines, its sizes, and its closed outlines with
-their corners.
-
-  PATTERN           an SVG file or a DXF file of the ASCII kind
-  --known-length MM a length in it that you know, in millimetres;
-                    goes with --from and --to
-  --from X,Y        where that length begins, in the file's own units,
-                    y downward
-  --to X,Y          where it ends
-  --chart FILE      a work file: sizes are matched with those of its chart
-  --json            print it as JSON
-  --help            print this and stop
-
-Exit code 0 when the file is read; 2 when it cannot be, with one line on
-standard error that says why.
-`;
+export const PIECES_USAGE = say.help;
 
 export interface PiecesCommand {
   readonly kind: "pieces";
@@ -59,10 +42,10 @@ export function readPiecesArguments(
     }
     const [, name = arg, joined] = /^(--[^=]+)=(.*)$/su.exec(arg) ?? [];
     const valued = VALUED.find((one) => one === name);
-    if (valued === undefined) return fail(`Unknown option ${arg}. --help shows what there is.`);
+    if (valued === undefined) return fail(say.unknownOption(arg));
     const value = joined ?? (before[i + 1]?.startsWith("--") === true ? undefined : before[i + 1]);
-    if (value === undefined || value === "") return fail(`${valued} needs something behind it. --help shows what.`);
-    if (values.has(valued)) return fail(`${valued} is there twice: once is enough.`);
+    if (value === undefined || value === "") return fail(say.needsValue(valued));
+    if (values.has(valued)) return fail(say.twice(valued));
     values.set(valued, value);
     if (joined === undefined) i += 1;
   }
@@ -74,8 +57,8 @@ function commandOf(
   values: ReadonlyMap<Valued, string>,
   json: boolean,
 ): Result<PiecesCommand, string> {
-  if (file === undefined || file === "") return fail("Name the file to read. --help shows how.");
-  if (second !== undefined) return fail(`One file at a time: ${second} is one too many.`);
+  if (file === undefined || file === "") return fail(say.noFileNamed);
+  if (second !== undefined) return fail(say.oneFileTooMany(second));
   const known = knownOf(values);
   if (!known.ok) return known;
   return ok({ kind: "pieces", file, json, known: known.value, chart: values.get("--chart") ?? null });
@@ -84,15 +67,13 @@ function commandOf(
 function knownOf(values: ReadonlyMap<Valued, string>): Result<OwnPattern["known"] | null, string> {
   const [said, from, to] = [values.get("--known-length"), values.get("--from"), values.get("--to")];
   if (said === undefined && from === undefined && to === undefined) return ok(null);
-  if (said === undefined || from === undefined || to === undefined)
-    return fail("A known length needs all three: --known-length, --from and --to.");
+  if (said === undefined || from === undefined || to === undefined) return fail(say.knownLengthNeedsAll);
   const length = Number(said);
-  if (!(length > 0 && length <= LIMITS.length))
-    return fail(`${said} is no length: --known-length is in millimetres, as 100 or 25.4.`);
+  if (!(length > 0 && length <= LIMITS.length)) return fail(say.noLength(said));
   const [begin, end] = [placeOf(from), placeOf(to)];
-  if (begin === null) return fail(`${from} is no place: --from is x and y in the file's units, as 10,20.5.`);
-  if (end === null) return fail(`${to} is no place: --to is x and y in the file's units, as 10,20.5.`);
-  if (begin.x === end.x && begin.y === end.y) return fail("--from and --to are the same place.");
+  if (begin === null) return fail(say.noPlaceFrom(from));
+  if (end === null) return fail(say.noPlaceTo(to));
+  if (begin.x === end.x && begin.y === end.y) return fail(say.samePlace);
   return ok({ from: begin, to: end, length });
 }
 

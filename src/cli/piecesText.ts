@@ -14,6 +14,8 @@ import {
   scaleSentence,
 } from "../words/ownPattern";
 import { COLUMNS, hanging, oneLine, widthOf, wrap } from "./layout";
+import * as say from "../words/doors/piecesDoor";
+import { upToDecimals } from "../words/terms/language";
 
 const heading = (title: string): readonly string[] => ["", title.toUpperCase(), "-".repeat(widthOf(title))];
 
@@ -21,11 +23,11 @@ const heading = (title: string): readonly string[] => ["", title.toUpperCase(), 
 const MOST_TOLD = 40;
 
 /** In one place behind the point; of a file whose scale is not known it is the file's own unit. */
-const number = (value: Mm): string => String(Number(value.toFixed(1)));
+const number = (value: Mm): string => `${value < 0 ? "-" : ""}${upToDecimals(Math.abs(value), 1)}`;
 
 export function piecesText(name: string, drawing: FileDrawing, reading: OutlineReading, unit: LengthUnit): string {
   const lines = [
-    "WHAT IS IN THE FILE",
+    say.whatIsInTheFile,
     ...wrap(oneLine(name), COLUMNS),
     ...scale(reading, unit),
     ...looks(drawing),
@@ -40,10 +42,10 @@ export function piecesText(name: string, drawing: FileDrawing, reading: OutlineR
 const oneLineKept = (line: string): string => line.replaceAll(/[\p{Cc}\p{Cf}]/gu, "").trimEnd();
 
 function scale({ scale: found }: OutlineReading, unit: LengthUnit): readonly string[] {
-  const per = found.mm === null ? "not known: lengths below are in the file's own unit" : `${found.mm} mm`;
+  const per = found.mm === null ? say.scaleNotKnown : `${found.mm} mm`;
   return [
     ...heading("Scale"),
-    ...hanging("One unit  ", per),
+    ...hanging(say.oneUnit, per),
     ...hanging("Proof     ", scaleSentence(found, unit)),
     ...(found.disagree ? hanging("        ! ", disagreeSentence(found.by)) : []),
     ...found.squares.flatMap(({ width, height }) => hanging("Square    ", `${number(width)} × ${number(height)}`)),
@@ -57,7 +59,7 @@ function looks(drawing: FileDrawing): readonly string[] {
     ...heading("Lines"),
     ...told.flatMap(({ look, paths }) => {
       const parts = [
-        look.layer === "" ? "no layer" : `layer ${look.layer}`,
+        look.layer === "" ? say.noLayer : `layer ${look.layer}`,
         ...(look.group === "" || look.group === look.layer ? [] : [`in ${look.group}`]),
         look.colour,
         look.dash === "" ? "whole" : `dash ${look.dash}`,
@@ -65,7 +67,7 @@ function looks(drawing: FileDrawing): readonly string[] {
       ];
       return hanging(`${String(paths.length).padStart(6)}  `, parts.join(", "));
     }),
-    ...(more === 0 ? [] : hanging("        ", `and ${more} more kinds`)),
+    ...(more === 0 ? [] : hanging("        ", say.andMoreKinds(more))),
     ...(drawing.hiddenLayers.length === 0 ? [] : wrap(hiddenSentence(drawing.hiddenLayers), COLUMNS)),
   ];
 }
@@ -73,7 +75,7 @@ function looks(drawing: FileDrawing): readonly string[] {
 /** Files often call their sizes so themselves. */
 const sizeWords = (size: string): string => (/^size\b/iu.test(size) ? size : `size ${size}`);
 
-const MEANINGS = { all: "of all sizes", inner: "marks inside a piece", nothing: "not part of it" } as const;
+const MEANINGS = { all: say.ofAllSizes, inner: say.marksInsideAPiece, nothing: say.notPartOfIt } as const;
 
 const meaningOf = ({ meaning }: SortedLines): string =>
   meaning.of === "size" ? sizeWords(meaning.size) : MEANINGS[meaning.of];
@@ -81,10 +83,10 @@ const meaningOf = ({ meaning }: SortedLines): string =>
 function sizes({ sortedBy, features, lines }: OutlineReading): readonly string[] {
   return [
     ...heading("Sizes"),
-    ...wrap(`Told apart by ${sortedBy}.`, COLUMNS),
+    ...wrap(say.toldApartBy(sortedBy), COLUMNS),
     ...(features.length === 0
       ? []
-      : hanging("Or by  ", features.map(({ feature, values }) => featureWords(feature, values)).join("; "))),
+      : hanging(say.orBy, features.map(({ feature, values }) => featureWords(feature, values)).join("; "))),
     ...lines
       .slice(0, MOST_TOLD)
       .flatMap((one) => hanging("  - ", `${kindWords(one, sortedBy)}: ${meaningOf(one)}, ${saidByWords(one.saidBy)}`)),
@@ -93,28 +95,28 @@ function sizes({ sortedBy, features, lines }: OutlineReading): readonly string[]
 
 function pieces({ groups, outlines }: OutlineReading): readonly string[] {
   const byId = new Map(outlines.map((outline) => [outline.id, outline]));
-  if (groups.length === 0) return [...heading("Outlines"), "No outline closes."];
+  if (groups.length === 0) return [...heading("Outlines"), say.noOutlineCloses];
   return groups.flatMap((group, i) => [
     ...heading(`Outline ${i + 1}: ${oneLine(titleOf(group))}`),
     ...Object.entries(group.outlines).flatMap(([size, id]) => {
       const outline = byId.get(id);
       return outline === undefined ? [] : outlineLines(size, outline);
     }),
-    ...(group.inner.length === 0 ? [] : [`Lines inside: ${group.inner.length}`]),
-    ...(group.marks.length === 0 ? [] : [`Marks inside: ${group.marks.length}`]),
+    ...(group.inner.length === 0 ? [] : [say.linesInside(group.inner.length)]),
+    ...(group.marks.length === 0 ? [] : [say.marksInside(group.marks.length)]),
     ...group.writings.flatMap(({ text }) => hanging("  “ ", text)),
   ]);
 }
 
 const titleOf = ({ nameInFile, isSquare, isFrame }: OutlineGroup): string =>
-  isSquare ? "test square" : isFrame === true ? "frame" : nameInFile === "" ? "without a name" : nameInFile;
+  isSquare ? say.testSquare : isFrame === true ? "frame" : nameInFile === "" ? say.withoutAName : nameInFile;
 
 function outlineLines(size: string, { edges, widestGap }: ClosedOutline): readonly string[] {
   const { min, max } = outlineBounds(edges);
   const corners = sharpCorners(edges);
   const places = corners.map(({ x, y }) => `${number(x)},${number(y)}`).join("  ");
-  const gap = widestGap > 0 ? `, gaps of up to ${Number(widestGap.toFixed(3))} joined` : "";
-  const label = size === "" ? "of no size" : sizeWords(size);
+  const gap = widestGap > 0 ? say.gapsJoined(widestGap) : "";
+  const label = size === "" ? say.ofNoSize : sizeWords(size);
   return [
     ...hanging("  - ", `${label}: ${number(max.x - min.x)} × ${number(max.y - min.y)}${gap}`),
     ...hanging("    corners: ", places === "" ? "none" : places),
@@ -125,10 +127,10 @@ const unclosed = ({ unclosed: left }: OutlineReading): readonly string[] =>
   left.length === 0
     ? []
     : [
-        ...heading("Lines that close nothing"),
+        ...heading(say.linesThatCloseNothing),
         ...left
           .slice(0, MOST_TOLD)
           .flatMap(({ line, gap }) =>
-            hanging("  ! ", `${line.size === null ? "of no size" : sizeWords(line.size)}: ${number(gap)} left open`),
+            hanging("  ! ", say.leftOpen(line.size === null ? say.ofNoSize : sizeWords(line.size), number(gap))),
           ),
       ];

@@ -7,6 +7,7 @@ import { readWorkFile } from "../document/workFile";
 import { planFailureWords } from "../words/plan";
 import { workFileFailureSentence } from "../words/workFile";
 import { readBytes } from "./readBytes";
+import * as say from "../words/doors/doorFiles";
 
 /** Bytes. No work comes near it. */
 const LARGEST_FILE = 20_000_000;
@@ -31,7 +32,7 @@ export function plannedFor(work: Work, file: string): Result<Planned, string> {
 
 /** The work in a file, or the sentence that says why there is none. */
 export function workFrom(file: string): Result<Work, string> {
-  const bytes = readBytes(file, LARGEST_FILE, "work file");
+  const bytes = readBytes(file, LARGEST_FILE, say.workFile);
   if (!bytes.ok) return fail(`${file}: ${bytes.failure}.`);
   const work = readWorkFile(Buffer.from(bytes.value).toString("utf8"));
   return work.ok ? work : fail(`${file}: ${workFileFailureSentence(work.failure)}`);

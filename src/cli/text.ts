@@ -17,6 +17,9 @@ import { TAPE_DOUBTS_HEAD, tapeDoubtLines, tapeDoubtsWhy } from "../words/tapeDo
 import { surePassage } from "../words/surePassage";
 import { verifyGroups } from "../words/verify";
 import { COLUMNS, hanging, widthOf, withAmount, wrap } from "./layout";
+import * as say from "../words/doors/planText";
+import { INVENTED_SHEET } from "../words/invented";
+import { ALL_CHECKS_HOLD } from "../words/sheets";
 
 /** Room for the amounts at the right. */
 const RIGHT = 16;
@@ -35,7 +38,7 @@ function sizes(work: Work, plan: Plan): readonly string[] {
   return [
     ...heading("Sizes"),
     ...hanging("Pieces  ", piecesSentences(plan, work).join(" ")),
-    ...hanging("Frame   ", `${baseSize.label} (neck, shoulder, armhole)`),
+    ...hanging("Frame   ", say.neckShoulderArmhole(baseSize.label)),
     ...(cup === null ? [] : hanging("Cup     ", cup)),
     ...hanging("Bust    ", bustOfHalves(plan, work.unit)),
     ...levels.flatMap((level) => {
@@ -50,7 +53,7 @@ function sure(work: Work): readonly string[] {
   return passage === null
     ? []
     : [
-        ...heading("How sure"),
+        ...heading(say.howSure),
         ...wrap(passage.said.join(" "), COLUMNS),
         ...(passage.next === null ? [] : wrap(passage.next, COLUMNS)),
       ];
@@ -74,11 +77,10 @@ function verdict(work: Work, plan: Plan): readonly string[] {
   const noted = [...notes, ...(darts === null ? [] : [darts]), toileNote(work.unit)].flatMap((note) =>
     hanging("  - ", note),
   );
-  if (failing.length === 0)
-    return [...heading("Checks"), `All ${plan.checks.length} checks on this plan hold.`, ...noted];
+  if (failing.length === 0) return [...heading("Checks"), ALL_CHECKS_HOLD(plan.checks.length), ...noted];
   return [
-    ...heading("Before you cut"),
-    failing.length === 1 ? "One thing does not hold:" : `${failing.length} things do not hold:`,
+    ...heading(say.beforeYouCut),
+    say.failingHead(failing.length),
     ...failing.flatMap((sentence) => hanging("  ! ", sentence)),
     ...noted,
   ];
@@ -88,7 +90,7 @@ function jobs(work: Work, plan: Plan): readonly string[] {
   return checklistByPiece(plan, work.unit).flatMap((group) => {
     let phase: WorkPhase | null = null;
     return [
-      ...heading(`Order of work: ${groupTitle(group)}`),
+      ...heading(say.orderOfWork(groupTitle(group))),
       ...group.lines.flatMap((line) => {
         const title = line.phase === phase ? [] : [phaseWords(line.phase)];
         phase = line.phase;
@@ -106,7 +108,7 @@ function jobs(work: Work, plan: Plan): readonly string[] {
 
 function measures(work: Work, plan: Plan): readonly string[] {
   return [
-    ...heading("Measure after"),
+    ...heading(say.measureAfter),
     ...verifyGroups(plan, work.unit).flatMap((group) => [
       ...hanging("", `${group.title}. ${group.how}`),
       ...group.rows.flatMap((row) =>
@@ -122,7 +124,7 @@ function measures(work: Work, plan: Plan): readonly string[] {
 }
 
 const care = (work: Work, plan: Plan): readonly string[] => [
-  ...heading("Take care"),
+  ...heading(say.takeCare),
   ...cautions(work, plan).flatMap((caution) => hanging("  ", `${caution.title}: ${caution.text}`)),
 ];
 
@@ -138,10 +140,10 @@ const CONTROL = /[\p{Cc}\p{Cf}]/gu;
 /** The whole sheet, ending with a line end. */
 export function checklistText(work: Work, plan: Plan): string {
   const lines = [
-    "ALTERATION CHECKLIST",
+    say.alterationChecklist,
     ...wrap(work.name, COLUMNS),
     ...hanging("", `Pattern: ${work.pattern.name}`),
-    ...(work.invented ? ["Invented demo: no real person and no real pattern."] : []),
+    ...(work.invented ? [INVENTED_SHEET] : []),
     ...sizes(work, plan),
     ...tape(work),
     ...sure(work),

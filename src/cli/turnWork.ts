@@ -15,12 +15,13 @@ import { planFailureWords } from "../words/plan";
 import { dayWords } from "../words/terms/days";
 import type { Turn } from "./args";
 import { readBytes } from "./readBytes";
+import * as say from "../words/doors/planDoor";
 
 /** The newest trial that is not closed; null where none is open. */
 export const openTrial = ({ trials = [] }: Work): Trial | null =>
   trials.find(({ verdict }) => verdict === undefined) ?? null;
 
-const NONE_OPEN = "no trial is open in this work: --begin-trial begins one";
+const NONE_OPEN = say.noTrialOpen;
 
 interface Turned {
   readonly work: Work;
@@ -61,12 +62,12 @@ const LARGEST_SEEN = 1_000_000;
 
 /** The work with the lines of a file in its open trial. */
 export function withSeen(work: Work, file: string): Result<Turned, string> {
-  const bytes = readBytes(file, LARGEST_SEEN, "record of what was seen");
+  const bytes = readBytes(file, LARGEST_SEEN, say.recordFile);
   if (!bytes.ok) return fail(`${file}: ${bytes.failure}.`);
   const read = readSeenFile(Buffer.from(bytes.value).toString("utf8"));
   if (!read.ok) {
     const where = read.failure.code === "file/damaged" ? ` at ${read.failure.places.join(", ")}` : "";
-    return fail(`${file}: this does not read as lines of a trial's record${where}. Nothing was changed.`);
+    return fail(say.noRecord(file, where));
   }
   const trial = openTrial(work);
   if (trial === null) return fail(`${file}: ${NONE_OPEN}.`);
@@ -74,8 +75,7 @@ export function withSeen(work: Work, file: string): Result<Turned, string> {
   const of = { trial: trial.id };
   const lines = withIds(trial.observations, observations);
   const due = new Set([...trial.observations, ...lines].map(({ id }) => id)).size;
-  if (due > LIMITS.observations)
-    return fail(`${file}: a record holds ${LIMITS.observations} lines at most, and with these it would be ${due}.`);
+  if (due > LIMITS.observations) return fail(say.recordTooLong(file, LIMITS.observations, due));
   const commands: readonly Command[] = [
     ...lines.map((observation): Command => ({ kind: "putObservation", ...of, observation })),
     ...TRIAL_CHECKS.flatMap((check): readonly Command[] =>
@@ -85,7 +85,7 @@ export function withSeen(work: Work, file: string): Result<Turned, string> {
       measured[length] === undefined ? [] : [{ kind: "setToileLength", ...of, length, value: measured[length] }],
     ),
   ];
-  return ok({ work: commands.reduce(applyCommand, work), done: [`${counted(lines.length, "line")} put down`] });
+  return ok({ work: commands.reduce(applyCommand, work), done: [say.putDown(lines.length)] });
 }
 
 /** A line without an id of its own is a new one. */
@@ -108,24 +108,20 @@ function withAnswer(work: Work, number: number, half: Half | null): Result<Turne
   const read = readTrial(trial, work.trials);
   if (!read.ok) {
     const { title, text } = planFailureWords(read.failure, work.unit, trial.sewn.pattern.chart.sizes.length);
-    return fail(`the toile of this trial: ${title}. ${text}`);
+    return fail(say.toileFails(title, text));
   }
   const { answers } = read.value;
   const answer = answers[number - 1];
   if (answer === undefined) {
-    const there =
-      answers.length === 0 ? "nothing that was seen has one" : `there are ${answers.length}, 1 is the first`;
-    return fail(`this trial has no answer ${number}: ${there}.`);
+    const there = answers.length === 0 ? say.nothingAnswered : say.answersCounted(answers.length);
+    return fail(say.noSuchAnswer(number, there));
   }
-  if (!isToTake(answer)) return fail(`answer ${number} is mended by hand: nothing is altered for it.`);
-  if (half !== null && !canTryOnHalf(trial, answer))
-    return fail(
-      `answer ${number} cannot be tried on one half alone: part of it is of the centre or of one half already.`,
-    );
-  const on = half === null ? "" : `, tried on the ${half} half`;
+  if (!isToTake(answer)) return fail(say.mendedByHand(number));
+  if (half !== null && !canTryOnHalf(trial, answer)) return fail(say.notOnOneHalf(number));
+  const on = half === null ? "" : say.triedOnHalf(half);
   return ok({
     work: applyCommand(work, answerCommand(work, trial, answer, half)),
-    done: [`answer ${number} of the trial of ${dayWords(trial.day)} taken${on}`],
+    done: [say.answerTaken(number, dayWords(trial.day), on)],
   });
 }
 
@@ -134,7 +130,7 @@ function withHalf(work: Work, keep: Half | "mean"): Result<Turned, string> {
   if (!kept.ok) return fail(keepFailureSentence(kept.failure, work.unit));
   return ok({
     work: applyCommand(work, kept.value),
-    done: [keep === "mean" ? "both halves given the mean" : `both halves given what the ${keep} has`],
+    done: [keep === "mean" ? say.givenTheMean : say.givenWhatOneHas(keep)],
   });
 }
 
@@ -144,19 +140,15 @@ function closed(work: Work, { verdict, isBase }: NonNullable<Turn["close"]>): Re
   const after = applyCommand(work, { kind: "setVerdict", trial: trial.id, verdict });
   return ok({
     work: isBase ? applyCommand(after, { kind: "setBase", trial: trial.id, isBase }) : after,
-    done: [`the trial of ${dayWords(trial.day)} closed${isBase ? " and kept as the base" : ""}`],
+    done: [say.trialClosed(dayWords(trial.day), isBase ? say.andKeptAsTheBase : "")],
   });
 }
 
 /** One trial at a time: of two that are open nobody could tell which is meant. */
 function begun(work: Work, day: string): Result<Turned, string> {
   const open = openTrial(work);
-  if (open !== null)
-    return fail(`the trial of ${dayWords(open.day)} is still open: --close keep or --close again ends it.`);
-  if ((work.trials?.length ?? 0) >= LIMITS.trials)
-    return fail(`a work holds ${LIMITS.trials} trials at most, and this one has as many.`);
+  if (open !== null) return fail(say.trialStillOpen(dayWords(open.day)));
+  if ((work.trials?.length ?? 0) >= LIMITS.trials) return fail(say.tooManyTrials(LIMITS.trials));
   const id = freshName("trial", new Set((work.trials ?? []).map((one) => one.id)));
-  return ok({ work: applyCommand(work, { kind: "beginTrial", id, day }), done: [`a trial of ${dayWords(day)} begun`] });
+  return ok({ work: applyCommand(work, { kind: "beginTrial", id, day }), done: [say.trialBegun(dayWords(day))] });
 }
-
-const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? "" : "s"}`;

@@ -3,6 +3,7 @@ import { randomUUID } from "node:crypto";
 import { realpathSync, renameSync, rmSync, statSync, writeFileSync, type Stats } from "node:fs";
 import { dirname, join } from "node:path";
 import { fail, ok, type Result } from "../core/result";
+import * as say from "../words/doors/doorFiles";
 
 /**
  * Whether a file could be written there; asked before anything is made, so that a mistyped path is told at once.
@@ -12,13 +13,13 @@ import { fail, ok, type Result } from "../core/result";
 export function checkOut(out: string, source: string): Result<null, string> {
   try {
     const found = statOf(out);
-    if (found?.isDirectory() === true) return fail("it is a folder");
+    if (found?.isDirectory() === true) return fail(say.itIsAFolder);
     // That the source cannot be read is told by whoever reads it.
     const isThere = found !== undefined && statOf(source) !== undefined;
-    if (isThere && realpathSync(out) === realpathSync(source)) return fail("it is the work file itself");
+    if (isThere && realpathSync(out) === realpathSync(source)) return fail(say.itIsTheWorkFile);
     const folder = statOf(dirname(out));
-    if (found === undefined && folder === undefined) return fail("there is no such folder");
-    if (found === undefined && folder?.isDirectory() !== true) return fail("it does not lie in a folder");
+    if (found === undefined && folder === undefined) return fail(say.thereIsNoSuchFolder);
+    if (found === undefined && folder?.isDirectory() !== true) return fail(say.itDoesNotLieIn);
     return ok(null);
   } catch (error) {
     return fail(reason(error));
@@ -52,9 +53,9 @@ const statOf = (path: string): Stats | undefined => statSync(path, { throwIfNoEn
 
 function reason(error: unknown): string {
   const code = error instanceof Error && "code" in error ? error.code : undefined;
-  if (code === "EACCES" || code === "EPERM" || code === "EROFS") return "it may not be written there";
-  if (code === "ENOTDIR") return "it does not lie in a folder";
-  if (code === "ENAMETOOLONG") return "its name is too long";
-  if (code === "ENOSPC") return "there is no room left for it";
-  return "it cannot be written";
+  if (code === "EACCES" || code === "EPERM" || code === "EROFS") return say.itMayNotBeWritten;
+  if (code === "ENOTDIR") return say.itDoesNotLieIn;
+  if (code === "ENAMETOOLONG") return say.itsNameIsTooLong;
+  if (code === "ENOSPC") return say.thereIsNoRoomLeft;
+  return say.itCannotBeWritten;
 }

@@ -22,6 +22,7 @@ import { sheetLine, sheetRect, sheetText } from "./inkShapes";
 import { scaledInk } from "./placeInk";
 import { sheetMap, type SheetPiece } from "./sheetPages";
 import { testSquare } from "./testSquare";
+import * as say from "../words/trueFile";
 
 export interface CoverWords {
   readonly kind: string;
@@ -248,8 +249,8 @@ export function coverPages(
   const { pages, end, room: beside } = coverInk(box, words, key);
   const below = { ...box, y: end + 4, height: box.y + box.height - end - 4 };
   const room = [below, ...(beside === null ? [] : [beside])].find(({ height }) => height >= LEAST_MAP) ?? null;
-  const mapGroup = wholeGroup("map", "Map of the pages", map(room ?? box));
-  const framed = wholeGroup("frame", "Edge of the page", [frame]);
+  const mapGroup = wholeGroup("map", say.pagesMap, map(room ?? box));
+  const framed = wholeGroup("frame", say.pageEdge, [frame]);
   const about = pages.map((ink, index): InkPage => ({
     name: index === 0 ? "About" : `About ${index + 1}`,
     ...paper,

@@ -17,6 +17,7 @@ import {
   upWords,
 } from "../words/overlay";
 import type { Ink, InkLine, InkRole, InkText } from "./ink";
+import * as say from "../words/planLabels";
 
 type PieceInk = Ink<"piece">;
 
@@ -248,7 +249,7 @@ function wantedLabels(patch: Patch, baseSize: BaseSize, unit: LengthUnit): reado
     ...names,
     ...amounts,
     ...sizeLabel(
-      `${lineCalled(baseSize.label)}, lay on`,
+      say.layOn(lineCalled(baseSize.label)),
       patch.baseSize.filter(({ kind }) => kind === "seam"),
     ),
     ...others,

@@ -15,6 +15,7 @@ import type { Label } from "./labels";
 import { onTable, placeKey, type Place } from "./layout";
 import { pieceMarks } from "./pieceMarks";
 import type { Mm } from "../core/units";
+import * as say from "../words/planLabels";
 
 /** Which corner of each piece the size labels stand at. */
 const SIZE_CORNER: Readonly<Record<PieceName, PointName>> = {
@@ -98,7 +99,7 @@ export function sizeLabels(
 /** On the lower line (0), on the upper one (1), or null: in between or past them. */
 function lineOf(between: readonly [string, string], share: number): 0 | 1 | null {
   const where = shareWords(between, share);
-  return where === `on the ${between[0]} line` ? 0 : where === `on the ${between[1]} line` ? 1 : null;
+  return where === say.onTheLine(between[0]) ? 0 : where === say.onTheLine(between[1]) ? 1 : null;
 }
 
 /** "from 12 to 14", and how far outside the lower line that is. */
@@ -132,7 +133,7 @@ function movedWords(
   const bust = alterations.find(({ source, outcome }) => source === "bust" && outcome.ok)?.what;
   const spread =
     bust?.kind === "bust" && piece === "front" && bustPiece === "front" && level === "waist" ? then(bust.spread) : [];
-  return [...spread, ...(spread.length > 0 ? ["for the bust"] : []), ...then(alterationMove)];
+  return [...spread, ...(spread.length > 0 ? [say.forTheBust] : []), ...then(alterationMove)];
 }
 
 /**
@@ -158,7 +159,7 @@ export function pieceLabels(
       {
         id: `title-${placeKey(place)}`,
         ...onTable(place, title),
-        lines: [name, half === null ? (centreOnFold ? "cut on the fold" : "cut two") : `your ${half}`],
+        lines: [name, half === null ? (centreOnFold ? say.cutOnTheFold : say.cutTwo) : `your ${half}`],
         far: [...name.split(" "), ...(half === null ? [] : [half])],
         anchor: place.mirrored === true ? "end" : "start",
         kind: "title",
@@ -173,7 +174,7 @@ export function pieceLabels(
       ...onTable(place, at),
       below: ABOVE_MARK,
       moves: 0,
-      lines: [own === null ? "bust point" : "your bust point"],
+      lines: [own === null ? say.bustPoint : say.yourBustPoint],
       far: [],
       anchor: "middle",
       kind: "bustPoint",
@@ -185,7 +186,7 @@ export function pieceLabels(
         ...onTable(place, { x: probable.centre.x, y: probable.centre.y + probable.down }),
         below: BELOW_LINE,
         moves: 0,
-        lines: ["yours probably in here"],
+        lines: [say.yoursProbablyInHere],
         far: [],
         anchor: "middle",
         kind: "guess",

@@ -2,8 +2,8 @@
 
 type Rgb = readonly [number, number, number];
 
-/** Of the page's paper, by the formula of WCAG 2; and what a line that carries meaning must have. */
-const PAPER: Rgb = [0xfb, 0xf7, 0xef];
+/** Of the page's paper by lamplight, the darkest it is, by the formula of WCAG 2; and what a line that carries meaning must have. */
+const PAPER: Rgb = [0xf5, 0xed, 0xde];
 const LEAST_CONTRAST = 3;
 const INK = "#1f2a37";
 const DARKER = 0.9;

@@ -7,6 +7,7 @@ import { sheetLine, sheetRect, sheetText } from "./inkShapes";
 import { sheetPoint, type SheetPoint } from "../core/geometry/point";
 import { shortened, textWidth } from "./fitLines";
 import { dotsOf, inkWithin, testMarks, type Dot } from "./testSquare";
+import * as say from "../words/trueFile";
 
 /** One piece on the sheet, ready to be drawn. */
 export interface SheetPiece {
@@ -65,14 +66,14 @@ function tiledPage(
     width: paper.width,
     height: paper.height,
     groups: [
-      group("test-square", "Test squares", squares),
+      group("test-square", say.testSquares, squares),
       // Not cut off at the window: its line is the window's edge, and has to be seen whole.
-      { ...group("window", "Edge of the page", windowInk(tile, layout, overlap, joined)), clip: null },
+      { ...group("window", say.pageEdge, windowInk(tile, layout, overlap, joined)), clip: null },
       ...pieces.map(({ key, label, ink }) => group(key, label, ink)),
-      group("joins", "Joining marks", joins),
+      group("joins", say.joiningMarks, joins),
       group(
         "page-name",
-        "Name of the page",
+        say.pageName,
         pageNameInk(
           tile,
           pageWords(index + 1, layout.tiles.length, name, wearer),

@@ -17,6 +17,7 @@ import type { Mm, Radians } from "../core/units";
 import { capital, pieceWords } from "../words/terms/names";
 import { partNamed, tackingWords } from "../words/truePaper";
 import { plainLetters } from "./plainLetters";
+import * as say from "../words/trueFile";
 
 export interface DxfOptions {
   readonly style: string;
@@ -241,14 +242,14 @@ function pieceText(piece: TruePiece, { sizeName }: DxfOptions): Group[] {
   ];
   const lines = [
     ...said.map((text) => ({ text, layer: LAYER.boundary })),
-    { text: cutText(piece), layer: LAYER.annotation },
+    { text: say.cutText(piece.cut.count, piece.cut.onFold, piece.half), layer: LAYER.annotation },
   ];
   return [
     ...inTitleBox(piece.title, lines),
     ...(piece.half === null
       ? []
       : piece.tacking.slice(0, 1).flatMap(([from]) => writing(LAYER.annotation, upright(from), tacked))),
-    ...(piece.bustPoint === null ? [] : writing(LAYER.annotation, upright(piece.bustPoint), "Bust point")),
+    ...(piece.bustPoint === null ? [] : writing(LAYER.annotation, upright(piece.bustPoint), say.bustPoint)),
   ];
 }
 
@@ -268,14 +269,6 @@ function inTitleBox(
       width >= height ? { x: middle.x + start, y: middle.y - down } : { x: middle.x + down, y: middle.y + start };
     return writing(layer, place, text, size, width >= height ? 0 : 90);
   });
-}
-
-function cutText({ cut, half }: TruePiece): string {
-  if (cut.onFold && half !== null) return `Join to the ${half === "left" ? "right" : "left"} half, then cut 1`;
-  if (cut.onFold) return `Cut ${cut.count} on the fold`;
-  return cut.count === 1
-    ? "Cut 1"
-    : `Cut ${cut.count}, ${cut.count === 2 ? "one" : Math.floor(cut.count / 2)} turned over`;
 }
 
 function styleText(pieces: readonly TruePiece[], { style, sizeName, day }: DxfOptions): Group[] {

@@ -17,7 +17,6 @@ import {
   OLD_OVERLAY_KIND,
   pieceListWords,
   allowanceWords,
-  INVENTED_SHEET,
   joiningSteps,
   missingLettersWords,
   NO_ALLOWANCES,
@@ -56,6 +55,8 @@ import {
   type LaidSheet,
 } from "./sheets";
 import { writeSvg } from "./svg";
+import { INVENTED_SHEET } from "../words/invented";
+import * as say from "../words/trueFile";
 
 export interface Typefaces {
   readonly regular: Uint8Array;
@@ -91,7 +92,7 @@ export function previewPaper(request: PaperRequest): Result<PaperPreview, PaperF
     name: "Map",
     width: layout.width,
     height: layout.height,
-    groups: [{ id: "map", label: "Map of the pages", dx: 0, dy: 0, clip: null, ink: map }],
+    groups: [{ id: "map", label: say.pagesMap, dx: 0, dy: 0, clip: null, ink: map }],
   };
   const before =
     FORMATS[request.choices.format].height === null ? 0 : coverOf(request, sheet.value, wanted.value).length;
@@ -251,8 +252,16 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
     kind: old === undefined ? SHEET_KIND[choices.kind] : OLD_OVERLAY_KIND,
     name: nameOf(work.name),
     about: [
-      `${work.wearer === undefined ? "" : `For ${work.wearer}. `}Pattern: ${work.pattern.name}. ${choices.nested === true ? "All printed sizes" : choices.size === null ? blendWords(plan) : `Printed size ${choices.size}`}.`,
-      `Made on ${dayWords(day)}.${work.invented ? ` ${INVENTED_SHEET}` : ""}`,
+      say.sheetOf(
+        work.wearer,
+        work.pattern.name,
+        choices.nested === true
+          ? say.allPrintedSizes
+          : choices.size === null
+            ? blendWords(plan)
+            : say.printedSize(choices.size),
+      ),
+      `${say.madeOn(dayWords(day))}${work.invented ? ` ${INVENTED_SHEET}` : ""}`,
       ...(isOverlay
         ? []
         : [
@@ -322,7 +331,7 @@ function wholeSheet({ layout, pieces }: LaidSheet, margin: Mm): InkPage {
       ...pieces()
         .flatMap((piece) => piece.parts ?? [piece])
         .map(({ key, label, ink }) => ({ id: key, label, dx: margin, dy: margin, clip: null, ink })),
-      { id: "test-square", label: "Test squares", dx: 0, dy: 0, clip: null, ink: testSquare(margin, foot) },
+      { id: "test-square", label: say.testSquares, dx: 0, dy: 0, clip: null, ink: testSquare(margin, foot) },
     ],
   };
 }

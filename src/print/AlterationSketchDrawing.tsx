@@ -3,6 +3,7 @@ import type { AlterationSketch } from "../drawing/alterationSketch";
 import type { Mm } from "../core/units";
 import { pieceWords } from "../words/terms/names";
 import { Words } from "./Words";
+import * as say from "../words/printedChecklist";
 
 /** On paper, mm: the most that it may be wide and high, and the height of the writing and of a hinge's ring. */
 const WIDEST: Mm = 25;
@@ -38,7 +39,7 @@ export function AlterationSketchDrawing({ sketch, amount }: Props) {
         viewBox={[view.x, view.y, view.width, view.height].join(" ")}
         style={{ width: `${scale * view.width}mm`, fontSize: `${paper(TEXT)}px` }}
         role="img"
-        aria-label={`The ${pieceWords(sketch.piece)} in small, where it is cut and how it lies after${amount === null ? "" : `: ${amount}`}`}
+        aria-label={say.sketchOf(pieceWords(sketch.piece), amount === null ? "" : `: ${amount}`)}
       >
         <path className="pc-sketch-before" d={sketch.before} />
         {sketch.moved.map(({ outline, transform }) => (

@@ -5,6 +5,8 @@ import { planDoubts } from "../words/doubts";
 import { printedDartsNote } from "../words/printedDarts";
 import { toileNote } from "../words/paperChoices";
 import { Words } from "./Words";
+import { ALL_CHECKS_HOLD, doubtsTitle } from "../words/sheets";
+import * as say from "../words/printedChecklist";
 
 /** What to know before the first cut: checks that do not hold, and where the work can hurt. */
 export function BeforeCutting({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
@@ -16,11 +18,7 @@ export function BeforeCutting({ work, plan }: { readonly work: Work; readonly pl
     <>
       {failing.length > 0 ? (
         <section className="pc-doubts">
-          <h4>
-            {failing.length === 1
-              ? "Before you cut: one thing does not hold"
-              : `Before you cut: ${failing.length} things do not hold`}
-          </h4>
+          <h4>{doubtsTitle(failing.length)}</h4>
           <ul>
             {failing.map((sentence) => (
               <li key={sentence}>
@@ -30,7 +28,7 @@ export function BeforeCutting({ work, plan }: { readonly work: Work; readonly pl
           </ul>
         </section>
       ) : (
-        <p className="pc-all-hold">All {plan.checks.length} checks on this plan hold.</p>
+        <p className="pc-all-hold">{ALL_CHECKS_HOLD(plan.checks.length)}</p>
       )}
       {notes.map((note) => (
         <p key={note} className="pc-note">
@@ -41,7 +39,7 @@ export function BeforeCutting({ work, plan }: { readonly work: Work; readonly pl
         <Words>{toileNote(work.unit)}</Words>
       </p>
       <section className="pc-care">
-        <h4>Take care</h4>
+        <h4>{say.takeCare}</h4>
         <ul>
           {cautions(work, plan).map((caution) => (
             <li key={caution.code}>

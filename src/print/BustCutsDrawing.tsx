@@ -7,6 +7,7 @@ import { halfWords } from "../words/fits";
 import { capital, pieceWords } from "../words/terms/names";
 import { movedWords, WHERE_TO_CUT, WHERE_TO_FOLD } from "../words/bustCuts";
 import { Words } from "./Words";
+import * as say from "../words/printedChecklist";
 
 /** Piece mm: white all round, a hinge's ring, the distance of the lines that stand for paper let in. */
 const AROUND = 8;
@@ -27,7 +28,7 @@ export function BustCutsDrawing({ cuts, unit, half }: BustCutsDrawingProps) {
   const moved = `${half === undefined ? "" : `${capital(halfWords(half))}: `}${movedWords(cuts, unit)}`;
   const where = cuts.hinges.length === 0 && !opens ? WHERE_TO_FOLD : WHERE_TO_CUT;
   return (
-    <figure className="pc-cuts" aria-label={`The ${pieceWords(cuts.piece)} in small, cut and moved: ${moved}`}>
+    <figure className="pc-cuts" aria-label={say.bustCutsOf(pieceWords(cuts.piece), moved)}>
       <div>
         <svg viewBox={viewBox} aria-hidden="true">
           <path className="pc-cut-outline" d={cuts.before} />

@@ -13,7 +13,7 @@ interface FigureDrawingProps {
 export function FigureDrawing({ figure: { box, marks }, label, wordless = false }: FigureDrawingProps) {
   return (
     <svg
-      className="line-figure"
+      className="line-figure light-paper"
       viewBox={[box.x, box.y, box.width, box.height].join(" ")}
       {...(label === undefined ? { "aria-hidden": true } : { role: "img", "aria-label": label })}
       focusable="false"

@@ -1,6 +1,7 @@
 import type { Work } from "../core/decisions/work";
 import { surePassage } from "../words/surePassage";
 import { Words } from "./Words";
+import * as say from "../words/printedChecklist";
 
 /** How far the measures settle the sizes, and what to measure again before the cloth is cut. */
 export function HowSure({ work }: { readonly work: Work }) {
@@ -8,7 +9,7 @@ export function HowSure({ work }: { readonly work: Work }) {
   if (passage === null) return null;
   return (
     <section className="pc-sure">
-      <h4>How sure</h4>
+      <h4>{say.howSure}</h4>
       <p>
         <Words>{passage.said.join(" ")}</Words>
       </p>

@@ -17,6 +17,8 @@ import { PageSetup } from "./PageSetup";
 import { TapeDrawing } from "./TapeDrawing";
 import { Words } from "./Words";
 import { WorkName } from "./WorkName";
+import * as say from "../words/printedMeasures";
+import { INVENTED_SHEET } from "../words/invented";
 
 /** Those that are felt for and marked before the tape is laid on. */
 const POINTS: readonly LandmarkName[] = [
@@ -38,8 +40,8 @@ export interface MeasureSheetProps {
 export function MeasureSheet({ work, lastTime }: MeasureSheetProps) {
   const measures = lastTime ? measuresOf(work.tapes) : {};
   return (
-    <article className="printed-checklist measure-sheet" aria-label="Measure sheet" data-paper={work.paper}>
-      <PageSetup paper={work.paper} name={work.name} kind="Measure sheet" />
+    <article className="printed-checklist measure-sheet" aria-label={say.measureSheet} data-paper={work.paper}>
+      <PageSetup paper={work.paper} name={work.name} kind={say.measureSheet} />
       <Heading work={work} />
       <ul className="ms-notes">
         {tapeNotes(work.unit).map(({ title, text }) => (
@@ -57,7 +59,7 @@ export function MeasureSheet({ work, lastTime }: MeasureSheetProps) {
         <thead>
           <tr>
             <th scope="col" colSpan={2}>
-              Measure
+              {say.measure}
             </th>
             {["First", "Second", "Mean"].map((reading) => (
               <th key={reading} scope="col" className="ms-reading">
@@ -73,7 +75,7 @@ export function MeasureSheet({ work, lastTime }: MeasureSheetProps) {
         </tbody>
       </table>
       <section className="ms-points">
-        <h4>The points, and how to find them</h4>
+        <h4>{say.pointsTitle}</h4>
         <ul>
           {POINTS.map(landmarkWords).map(({ name, find }) => (
             <li key={name}>
@@ -90,20 +92,18 @@ function Heading({ work }: { readonly work: Work }) {
   return (
     <header className="pc-heading">
       <div className="pc-names">
-        <p className="pc-kind">
-          Measure sheet, in {work.unit === "cm" ? "centimetres" : "inches"}. These notes stay with you.
-        </p>
+        <p className="pc-kind">{say.sheetIn(work.unit === "cm" ? say.centimetres : say.inches)}</p>
         <WorkName work={work} />
-        {work.invented && <p className="pc-invented">Invented demo: no real person and no real pattern.</p>}
+        {work.invented && <p className="pc-invented">{INVENTED_SHEET}</p>}
       </div>
       <div className="pc-by-hand">
-        <Blank label="Date" />
-        <Blank label="Measured by" />
+        <Blank label={say.date} />
+        <Blank label={say.measuredBy} />
       </div>
       <p className="ms-test">
         <i aria-hidden="true" data-unit={work.unit} />
         <span>
-          <Words>{`${testSideWords(work.unit)}: lay your tape against this line.`}</Words>
+          <Words>{say.testLine(testSideWords(work.unit))}</Words>
         </span>
       </p>
     </header>
@@ -139,14 +139,14 @@ function Row({ name, last, work }: { readonly name: MeasureName; readonly last: 
         <i aria-hidden="true" />
         {last !== undefined && (
           <small>
-            last time <Words>{formatLength(last, work.unit)}</Words>
+            {say.lastTime} <Words>{formatLength(last, work.unit)}</Words>
           </small>
         )}
       </td>
-      {["second reading", "mean"].map((what) => (
+      {[say.secondReading, "mean"].map((what) => (
         <td key={what} className="ms-box">
           <i aria-hidden="true" />
-          <span className="visually-hidden">{what}, to write in</span>
+          <span className="visually-hidden">{say.toWriteIn(what)}</span>
         </td>
       ))}
     </tr>

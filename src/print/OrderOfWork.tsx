@@ -15,6 +15,7 @@ import { AlterationSketchDrawing } from "./AlterationSketchDrawing";
 import { BustCutsDrawing } from "./BustCutsDrawing";
 import { PieceDiagram } from "./PieceDiagram";
 import { Words } from "./Words";
+import * as say from "../words/printedChecklist";
 
 interface JobProps {
   readonly line: ChecklistLine;
@@ -145,7 +146,7 @@ function PieceWork({ list, plan, unit }: PieceProps) {
           <tr>
             <th scope="col">{title}</th>
             <th scope="col" className="pc-amount-head">
-              Amount
+              {say.amount}
             </th>
           </tr>
         </thead>
@@ -228,12 +229,8 @@ export function OrderOfWork({ plan, unit }: { readonly plan: Plan; readonly unit
   );
   return (
     <section className="pc-order">
-      <h4>Order of work</h4>
-      <p className="pc-hint">
-        All lines are stitch lines. If your tissue prints cutting lines, the side seam amounts are the same from one
-        cutting line to the next, but draw the stitch line in before you place darts, walk seams or measure. In the
-        drawings your line is heavy, the size traced dashed, its neighbours dotted.
-      </p>
+      <h4>{say.orderOfWork}</h4>
+      <p className="pc-hint">{say.allLinesAreStitchLines}</p>
       {rows.map((lists) =>
         lists.length === 1 ? (
           lists.map((list) => <PieceWork key={list.piece} list={list} plan={plan} unit={unit} />)

@@ -12,6 +12,7 @@ import { shareWords } from "../words/blend";
 import { formatAmount } from "../words/terms/length";
 import { centreWords, pieceWords } from "../words/terms/names";
 import { Words } from "./Words";
+import * as say from "../words/printedChecklist";
 
 /** Written beside the piece, in one line or two, with a line to what it is of. */
 interface Beside {
@@ -50,7 +51,7 @@ function cutLabel(line: CutLine, unit: LengthUnit): Beside {
     { between: line.between, share: isMoved ? BETWEEN : line.share, offset: line.offset + line.alterationMove },
     unit,
   );
-  const text = where.startsWith("on the") && !isMoved ? where : amount;
+  const text = where.startsWith(say.onThe) && !isMoved ? where : amount;
   return {
     lines: text.split(/ (?=(?:outside|inside) |\S+ line$)/),
     y: line.at.y,
@@ -183,7 +184,7 @@ export function PieceDiagram({ piece, plan, unit, width, caption }: PieceDiagram
         viewBox={[view.x, top, view.width, view.height].join(" ")}
         style={{ width: `${scale * view.width}mm`, fontSize: `${paper(TEXT)}px` }}
         role="img"
-        aria-label={`The ${pieceWords(piece)} in small, with its amounts: ${said}`}
+        aria-label={say.diagramOf(pieceWords(piece), said)}
       >
         {neighbours.map((marks, index) => (
           <path key={index} className="pc-neighbour-line" d={outlines(marks)} />

@@ -12,6 +12,7 @@ import { SheetHeading } from "./SheetHeading";
 import { Sums } from "./Sums";
 import { TapeDoubts } from "./TapeDoubts";
 import { Verify } from "./Verify";
+import * as say from "../words/printedChecklist";
 
 export interface PrintedChecklistProps {
   readonly work: Work;
@@ -24,7 +25,7 @@ const FEW_JOBS = 12;
 export function PrintedChecklist({ work, plan }: PrintedChecklistProps) {
   const isShort = plan.checklist.length <= FEW_JOBS;
   return (
-    <article className="printed-checklist" aria-label="Alteration checklist" data-paper={work.paper}>
+    <article className="printed-checklist" aria-label={say.alterationChecklist} data-paper={work.paper}>
       <PageSetup paper={work.paper} name={work.name} />
       <SheetHeading work={work} plan={plan} />
       <TapeDoubts work={work} />

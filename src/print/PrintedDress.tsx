@@ -38,6 +38,8 @@ import { Blank } from "./Blank";
 import { PageSetup } from "./PageSetup";
 import { WorkName } from "./WorkName";
 import { Words } from "./Words";
+import * as say from "../words/printedChecklist";
+import { INVENTED_SHEET } from "../words/invented";
 
 export interface PrintedDressProps {
   readonly work: Work;
@@ -95,12 +97,12 @@ function Heading({ work, dress }: { readonly work: Work; readonly dress: DressPl
       <div className="pc-names">
         <p className="pc-kind">{DRESS_SHEET.kind}</p>
         <WorkName work={work} />
-        <p className="pc-pattern">Pattern: {work.pattern.name}</p>
-        {work.invented && <p className="pc-invented">Invented demo: no real person and no real pattern.</p>}
+        <p className="pc-pattern">{say.pattern(work.pattern.name)}</p>
+        {work.invented && <p className="pc-invented">{INVENTED_SHEET}</p>}
       </div>
       <div className="pc-by-hand">
-        <Blank label="Date" />
-        <Blank label="Cloth" />
+        <Blank label={say.date} />
+        <Blank label={say.cloth} />
       </div>
       <dl className="pc-sizes">
         {finishedFigures(dress, work.unit).map(({ name, figure }) => (

@@ -15,6 +15,8 @@ import { Notes } from "./Notes";
 import { PageSetup } from "./PageSetup";
 import { WorkName } from "./WorkName";
 import { Words } from "./Words";
+import * as say from "../words/printedChecklist";
+import { INVENTED_SHEET } from "../words/invented";
 
 interface PrintedVersion {
   /** "Trial 2, 14 November 2026". */
@@ -37,17 +39,17 @@ export function PrintedSince({ work, from, to }: PrintedSinceProps) {
         <div className="pc-names">
           <p className="pc-kind">{SINCE_WORDS.kind}</p>
           <WorkName work={work} />
-          <p className="pc-pattern">Pattern: {work.pattern.name}</p>
+          <p className="pc-pattern">{say.pattern(work.pattern.name)}</p>
           <p>
             <b>
               {from.title} → {to.title}
             </b>
           </p>
-          {work.invented && <p className="pc-invented">Invented demo: no real person and no real pattern.</p>}
+          {work.invented && <p className="pc-invented">{INVENTED_SHEET}</p>}
         </div>
         <div className="pc-by-hand">
-          <Blank label="Date" />
-          <Blank label="Cloth" />
+          <Blank label={say.date} />
+          <Blank label={say.cloth} />
         </div>
       </header>
       <section className="pc-order">
@@ -91,7 +93,7 @@ function Jobs({ list }: { readonly list: SincePiece }) {
         <tr>
           <th scope="col">{groupTitle(list)}</th>
           <th scope="col" className="pc-amount-head">
-            Amount
+            {say.amount}
           </th>
         </tr>
       </thead>

@@ -7,6 +7,8 @@ import { capital, levelWords } from "../words/terms/names";
 import { Blank } from "./Blank";
 import { Words } from "./Words";
 import { WorkName } from "./WorkName";
+import * as say from "../words/printedChecklist";
+import { INVENTED_SHEET } from "../words/invented";
 
 function Size({
   title,
@@ -35,30 +37,30 @@ export function SheetHeading({ work, plan }: { readonly work: Work; readonly pla
   return (
     <header className="pc-heading">
       <div className="pc-names">
-        <p className="pc-kind">Alteration checklist</p>
+        <p className="pc-kind">{say.alterationChecklist}</p>
         <WorkName work={work} />
-        <p className="pc-pattern">Pattern: {work.pattern.name}</p>
+        <p className="pc-pattern">{say.pattern(work.pattern.name)}</p>
         {plan.nest.source !== "standIn" && (
           <p className="pc-source">
-            Pieces: <Words>{piecesSentences(plan, work).join(" ")}</Words>
+            {say.pieces} <Words>{piecesSentences(plan, work).join(" ")}</Words>
           </p>
         )}
-        {work.invented && <p className="pc-invented">Invented demo: no real person and no real pattern.</p>}
+        {work.invented && <p className="pc-invented">{INVENTED_SHEET}</p>}
       </div>
       <div className="pc-by-hand">
         <div>
-          <Blank label="Date" />
-          <Blank label="Trial no." />
+          <Blank label={say.date} />
+          <Blank label={say.trialNo} />
         </div>
-        <Blank label="Cloth" />
+        <Blank label={say.cloth} />
       </div>
       <dl className="pc-sizes">
-        <Size title="Frame" value={baseSize.label}>
-          neck, shoulder, armhole
+        <Size title={say.frame} value={baseSize.label}>
+          {say.neckShoulderArmhole}
         </Size>
-        <Size title="Cup and bust" value={cupsWords(plan) ?? "as drafted"}>
+        <Size title={say.cupAndBust} value={cupsWords(plan) ?? say.asDrafted}>
           <Words>{bustOfHalves(plan, work.unit)}</Words>
-          {leftOut && <b> Not in the order of work: see below.</b>}
+          {leftOut && <b>{say.notInOrder}</b>}
         </Size>
         {plan.levels
           .filter((level) => level.level !== "bust")
@@ -69,7 +71,7 @@ export function SheetHeading({ work, plan }: { readonly work: Work; readonly pla
             return (
               <Size key={level.level} title={capital(levelWords(level.level))} value={sizeValue(between, share)}>
                 <Words>
-                  {line === undefined || where.startsWith("on the")
+                  {line === undefined || where.startsWith(say.onThe)
                     ? where
                     : `${where}; ${offsetWords(line, work.unit)}`}
                 </Words>
@@ -83,8 +85,8 @@ export function SheetHeading({ work, plan }: { readonly work: Work; readonly pla
 
 /** "12 – 14" between two lines, "12" on one. */
 function sizeValue([lower, upper]: readonly [string, string], share: number): string {
-  if (shareWords([lower, upper], share) === `on the ${lower} line`) return lower;
-  if (shareWords([lower, upper], share) === `on the ${upper} line`) return upper;
+  if (shareWords([lower, upper], share) === say.onTheLine(lower)) return lower;
+  if (shareWords([lower, upper], share) === say.onTheLine(upper)) return upper;
   if (share < 0) return `below ${lower}`;
   return share > 1 ? `beyond ${upper}` : `${lower} – ${upper}`;
 }

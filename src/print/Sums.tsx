@@ -5,6 +5,7 @@ import type { Work } from "../core/decisions/work";
 import { bustSum, cupSum, baseSizeSum, levelSum } from "../words/blend";
 import { capital, levelWords } from "../words/terms/names";
 import { Words } from "./Words";
+import * as say from "../words/printedChecklist";
 
 /** Letters: what is longer stands under its words and takes the whole row. */
 const LONGEST = 20;
@@ -41,11 +42,11 @@ export function Sums({ work, plan }: { readonly work: Work; readonly plan: Plan 
   const girth = measuresOf(work.tapes).bustGirth;
   return (
     <section className="pc-sums">
-      <h4>The sums behind the sizes</h4>
+      <h4>{say.theSumsBehindTheSizes}</h4>
       <div>
-        <Sum title="Frame" lines={baseSizeSum(baseSize, work.pattern.chart.draftedDifference, work.unit)} />
-        {girth !== undefined && <Sum title="Cup" lines={cupSum(cup, girth, work.unit)} />}
-        <Sum title="Bust alteration" lines={bustSum(plan.sizing, girth ?? 0, work.unit)} />
+        <Sum title={say.frame} lines={baseSizeSum(baseSize, work.pattern.chart.draftedDifference, work.unit)} />
+        {girth !== undefined && <Sum title={say.cup} lines={cupSum(cup, girth, work.unit)} />}
+        <Sum title={say.bustAlteration} lines={bustSum(plan.sizing, girth ?? 0, work.unit)} />
         {plan.levels
           .filter((level) => level.level !== "bust")
           .map((level) => (

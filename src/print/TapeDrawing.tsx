@@ -30,7 +30,7 @@ export function TapeDrawing({ measure }: { readonly measure: MeasureName }) {
   const { box, views } = tapeFigure(measure);
   return (
     <svg
-      className="tape-figure"
+      className="tape-figure light-paper"
       viewBox={[box.x, box.y, box.width, box.height].join(" ")}
       aria-hidden="true"
       focusable="false"

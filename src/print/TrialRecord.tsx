@@ -38,6 +38,8 @@ import { Blank } from "./Blank";
 import { PageSetup } from "./PageSetup";
 import { Words } from "./Words";
 import { WorkName } from "./WorkName";
+import * as say from "../words/printedTrial";
+import { INVENTED_SHEET } from "../words/invented";
 
 interface TrialRecordProps {
   readonly work: Work;
@@ -47,11 +49,11 @@ interface TrialRecordProps {
 export function TrialRecord({ work, plan }: TrialRecordProps) {
   const { rows, drawing } = roomLeft({ work, plan });
   return (
-    <article className="printed-checklist trial-record" aria-label="Trial record" data-paper={work.paper}>
-      <PageSetup paper={work.paper} name={work.name} kind="Trial record" />
+    <article className="printed-checklist trial-record" aria-label={say.trialRecord} data-paper={work.paper}>
+      <PageSetup paper={work.paper} name={work.name} kind={say.trialRecord} />
       <Heading work={work} plan={plan} />
       <Before work={work} plan={plan} />
-      <section className="tr-figures" aria-label="The toile on the body">
+      <section className="tr-figures" aria-label={say.theToileOnTheBody}>
         {trialFigure(plan).map((view) => (
           <Figure key={view.side} view={view} numbers={numbersOn(plan, work.pattern.closure, view)} height={drawing} />
         ))}
@@ -70,13 +72,13 @@ export function TrialRecord({ work, plan }: TrialRecordProps) {
           </p>
         ))}
       </section>
-      <section className="tr-verdict" aria-label="Verdict">
+      <section className="tr-verdict" aria-label={say.verdict}>
         <p>
-          <b>Verdict</b>
+          <b>{say.verdict}</b>
         </p>
-        <Tick>keep</Tick>
-        <Tick>try again</Tick>
-        <Blank label="Because" />
+        <Tick>{say.keep}</Tick>
+        <Tick>{say.tryAgain}</Tick>
+        <Blank label={say.because} />
       </section>
     </article>
   );
@@ -112,14 +114,14 @@ function Heading({ work, plan }: TrialRecordProps) {
   return (
     <header className="pc-heading">
       <div className="pc-names">
-        <p className="pc-kind">Trial record</p>
+        <p className="pc-kind">{say.trialRecord}</p>
         <WorkName work={work} />
-        {work.invented && <p className="pc-invented">Invented demo: no real person and no real pattern.</p>}
+        {work.invented && <p className="pc-invented">{INVENTED_SHEET}</p>}
       </div>
       <div className="pc-by-hand">
         <div>
           <Blank label={RECORD_HEADING.day} />
-          <Blank label="Trial no." />
+          <Blank label={say.trialNo} />
         </div>
         <div className="tr-pair">
           <Blank label={RECORD_HEADING.cloth} />
@@ -136,14 +138,14 @@ function Heading({ work, plan }: TrialRecordProps) {
         </p>
         {sewn !== null && (
           <p>
-            <b>Sewn with:</b> <Words>{sewn}</Words>
+            <b>{say.sewnWith}</b> <Words>{sewn}</Words>
           </p>
         )}
         {differ === null ? (
-          <p>Left and right halves are cut alike.</p>
+          <p>{say.halvesAlike}</p>
         ) : (
           <p>
-            <b>The halves differ:</b> <Words>{differ}</Words>
+            <b>{say.theHalvesDiffer}</b> <Words>{differ}</Words>
           </p>
         )}
       </div>
@@ -170,7 +172,7 @@ function Figure({ view, numbers, height }: FigureProps) {
         height={`${height.toFixed(1)}mm`}
         viewBox={[box.x - ROOM, box.y - ROOM, box.width + 2 * ROOM, box.height + 2 * ROOM].join(" ")}
         role="img"
-        aria-label={`${caption}: to draw on`}
+        aria-label={say.toDrawOn(caption)}
       >
         {halves.map((half) => (
           <HalfDrawn key={half.half} half={half} />
@@ -255,7 +257,7 @@ function Seen({ work, rows }: { readonly work: Work; readonly rows: number }) {
       <thead>
         <tr>
           <th scope="col" className="tr-no">
-            <span className="visually-hidden">Line</span>
+            <span className="visually-hidden">{say.line}</span>
           </th>
           <th scope="col" className="tr-where">
             {RECORD_LINE.place}
@@ -279,7 +281,7 @@ function Seen({ work, rows }: { readonly work: Work; readonly rows: number }) {
         {Array.from({ length: rows }, (_, index) => index + 1).map((row) => (
           <tr key={row}>
             <th scope="row">{row}</th>
-            <td aria-label="number of the place, to be written in" />
+            <td aria-label={say.placeToWriteIn} />
             <td className="tr-words">
               {TRIAL_SIGNS.map((sign) => (
                 <span key={sign}>
@@ -287,7 +289,7 @@ function Seen({ work, rows }: { readonly work: Work; readonly rows: number }) {
                   {sign === "dragLines" && (
                     <>
                       {" "}
-                      to <u aria-hidden="true" />
+                      {say.to} <u aria-hidden="true" />
                     </>
                   )}
                 </span>
@@ -296,11 +298,11 @@ function Seen({ work, rows }: { readonly work: Work; readonly rows: number }) {
             <td className="tr-words">
               <Ring words={[...TRIAL_WAYS.map(wayWords), CANNOT_SAY]} />
             </td>
-            <td aria-label="to be written in" />
+            <td aria-label={say.toBeWrittenIn} />
             <td className="tr-words">
               <Ring words={["both", "left", "right"]} />
             </td>
-            <td aria-label="to be written in" />
+            <td aria-label={say.toBeWrittenIn} />
           </tr>
         ))}
       </tbody>
@@ -313,7 +315,7 @@ function Before({ work, plan }: TrialRecordProps) {
   const planned = toileLengths(plan);
   const unit = shortUnit(work.unit);
   return (
-    <section className="tr-before" aria-label="Before it is read">
+    <section className="tr-before" aria-label={say.beforeItIsRead}>
       <div className="tr-points">
         <h4>{BUST_POINTS}</h4>
         {(["left", "right"] as const).map((half) => (
@@ -351,7 +353,7 @@ function Before({ work, plan }: TrialRecordProps) {
             <ul>
               {checks.map((check) => (
                 <li key={check}>
-                  <span>{checkWords(check, work)}</span> <b>yes</b> <b>no</b>
+                  <span>{checkWords(check, work)}</span> <b>{say.yes}</b> <b>{say.no}</b>
                 </li>
               ))}
             </ul>

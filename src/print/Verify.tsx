@@ -2,12 +2,13 @@ import type { Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
 import { verifyGroups, type VerifyGroup } from "../words/verify";
 import { Words } from "./Words";
+import * as say from "../words/printedChecklist";
 
 /** The last job, on all pieces together: every seam walked and ticked; and what to measure then, with room to write it down. */
 export function Verify({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit }) {
   return (
     <section className="pc-verify">
-      <h4>All pieces together: walk the seams, then measure</h4>
+      <h4>{say.verifyTitle}</h4>
       <div>
         {verifyGroups(plan, unit).map((group) => (
           <Rows key={group.title} group={group} />
@@ -23,13 +24,13 @@ function Rows({ group }: { readonly group: VerifyGroup }) {
   return (
     <table data-walked={group.walked ? "" : undefined}>
       <caption>
-        <b>{group.title}.</b> {group.how} {first !== undefined && <Words>{`May differ by ${first.allowed}.`}</Words>}
+        <b>{group.title}.</b> {group.how} {first !== undefined && <Words>{say.mayDifferBy(first.allowed)}</Words>}
       </caption>
       <thead>
         <tr>
-          <th scope="col">What</th>
-          <th scope="col">Wanted</th>
-          <th scope="col">Measured</th>
+          <th scope="col">{say.what}</th>
+          <th scope="col">{say.wanted}</th>
+          <th scope="col">{say.measured}</th>
         </tr>
       </thead>
       <tbody>
@@ -47,7 +48,7 @@ function Rows({ group }: { readonly group: VerifyGroup }) {
             <td className="pc-wanted">
               <Words>{row.expected}</Words>
             </td>
-            <td className="pc-measured" aria-label="to be written in" />
+            <td className="pc-measured" aria-label={say.toBeWrittenIn} />
           </tr>
         ))}
       </tbody>

@@ -1,6 +1,7 @@
 /** The page of the printed sheet: its size, its margins, and the foot line where the browser can set one. */
 import type { PaperSize } from "../core/decisions/paperChoice";
 import type { Mm } from "../core/units";
+import * as say from "../words/pageFoot";
 
 /** White edges of the page, and how far below the last line the foot line stands. */
 const MARGINS: Readonly<Record<"top" | "sides" | "foot", Mm>> = { top: 11, sides: 14, foot: 14 };
@@ -13,6 +14,13 @@ const LONGEST_NAME = 70;
 export const cssString = (text: string): string =>
   `"${text.replaceAll(/[^A-Za-z0-9]/gu, (character) => `\\${(character.codePointAt(0) ?? 0).toString(16)} `)}"`;
 
+/** A text with the counters of the printed page in the place of their names. */
+const counted = (text: string): string =>
+  text
+    .split(/\{(\w+)\}/u)
+    .flatMap((piece, at) => (piece === "" ? [] : [at % 2 === 0 ? `"${piece}"` : `counter(${piece})`]))
+    .join(" ");
+
 function shortened(name: string): string {
   const characters = Array.from(name);
   return characters.length <= LONGEST_NAME
@@ -23,11 +31,11 @@ function shortened(name: string): string {
         .trimEnd()}…`;
 }
 
-export function pageRule(paper: PaperSize, name: string, kind = "Alteration checklist"): string {
+export function pageRule(paper: PaperSize, name: string, kind = say.alterationChecklist): string {
   const foot = `font: 8pt var(--pc-font, 'Source Sans 3 Variable', 'Source Sans 3', sans-serif); color: #000; vertical-align: top; padding-top: ${FOOT_DOWN}mm;`;
   return [
     `@page { size: ${paper === "A4" ? "A4" : "letter"}; margin: ${MARGINS.top}mm ${MARGINS.sides}mm ${MARGINS.foot}mm;`,
     `@bottom-left { content: ${cssString(`${kind} · ${shortened(name)}`)}; width: 80%; text-align: left; ${foot} }`,
-    `@bottom-right { content: "Page " counter(page) " of " counter(pages); text-align: right; ${foot} } }`,
+    `@bottom-right { content: ${counted(say.pageOf)}; text-align: right; ${foot} } }`,
   ].join(" ");
 }

@@ -1,12 +1,14 @@
 /** What the page says until it is dismissed, some of it with answers to press. */
 import { freshId } from "./freshId";
-import type { MessageAction, SessionStore } from "./sessionState";
+import type { Message, MessageAction, SessionStore } from "./sessionState";
 
 export interface Messages {
   /** Gives the id to dismiss it by. */
   readonly add: (text: string, ...actions: readonly MessageAction[]) => string;
   /** The same, which is dismissed once what it is about is settled otherwise. */
   readonly addAbout: (about: string, text: string, ...actions: readonly MessageAction[]) => string;
+  /** What can as well be left for later, in place of what was offered about it before. */
+  readonly offer: (about: string, text: string, ...actions: readonly MessageAction[]) => void;
   readonly dismissAbout: (about: string) => void;
   readonly dismiss: (id: string) => void;
 }
@@ -15,13 +17,18 @@ export function createMessages(state: SessionStore): Messages {
   const about = new Map<string, string>();
   const dismiss = (id: string): void =>
     state.setState(({ messages }) => ({ messages: messages.filter((message) => message.id !== id) }));
-  const add: Messages["add"] = (text, ...actions) => {
+  const put = (message: Omit<Message, "id">): string => {
     const id = freshId();
     // The same is not said twice over.
     state.setState(({ messages }) => ({
-      messages: [...messages.filter((message) => message.text !== text), { id, text, actions }],
+      messages: [...messages.filter(({ text }) => text !== message.text), { id, ...message }],
     }));
     return id;
+  };
+  const add: Messages["add"] = (text, ...actions) => put({ text, actions });
+  const dismissAbout = (what: string): void => {
+    dismiss(about.get(what) ?? "");
+    about.delete(what);
   };
   return {
     add,
@@ -30,10 +37,11 @@ export function createMessages(state: SessionStore): Messages {
       about.set(what, id);
       return id;
     },
-    dismissAbout: (what) => {
-      dismiss(about.get(what) ?? "");
-      about.delete(what);
+    offer: (what, text, ...actions) => {
+      dismissAbout(what);
+      about.set(what, put({ text, actions, isOffer: true }));
     },
+    dismissAbout,
     dismiss,
   };
 }

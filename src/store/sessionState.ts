@@ -12,6 +12,8 @@ export interface Message {
   readonly id: string;
   readonly text: string;
   readonly actions: readonly MessageAction[];
+  /** Something to take, which can be left for later. */
+  readonly isOffer?: true;
 }
 
 export interface StorageState {

@@ -16,7 +16,7 @@ import { forgetIn, forgottenIn } from "./forgotten";
 import { latestWork } from "./latestWork";
 import { goOnWithUnsaved, restoreBackups } from "./restoreBackups";
 import { createSessionParts, type Surroundings } from "./sessionParts";
-import { createSessionState, type SessionStore } from "./sessionState";
+import { createSessionState, type MessageAction, type SessionStore } from "./sessionState";
 import { createWorkSwitch } from "./switchWork";
 import { lookForNewer } from "./takeIn";
 import type { News } from "./tabs";
@@ -45,6 +45,8 @@ export interface WorkSession {
   readonly download: (photographs?: readonly PhotographInFile[]) => Promise<void>;
   /** Hands out all works as one file. */
   readonly downloadAll: () => Promise<void>;
+  /** Says something that can be taken now or later, in place of what was offered about the same before. */
+  readonly offer: (about: string, text: string, ...actions: readonly MessageAction[]) => void;
   readonly dismiss: (message: string) => void;
   /** Saves now what waits to be saved. */
   readonly flush: () => Promise<void>;
@@ -129,6 +131,7 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
     forget: (keys) => forgetIn(library, keys),
     download: copies.giveOpen,
     downloadAll: () => queue(copies.giveAll),
+    offer: messages.offer,
     dismiss: messages.dismiss,
     flush: autosave.flush,
     pageIsClosing: autosave.pageIsClosing,

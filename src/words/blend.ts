@@ -7,19 +7,18 @@ import type { Alternative, BaseSizePick, BustPick, CupPick, PickMargin, Sizing }
 import { BUST_LEFT_ALONE, ON_THE_LINE, READS_AS_NOTHING, SAME_LINE } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { formatAmount, formatLength, formatSigned } from "./terms/length";
-import { capital, levelWords, listWords } from "./terms/names";
+import { capital, levelWords } from "./terms/names";
 import { ofHundred, timesWords } from "./sure";
-
-const percent = (share: number): string => `${Math.round(share * 100)} %`;
+import { listWords, plural, percentWords } from "./terms/language";
 
 /** "40 % of the way from the 12 line to the 14 line", "on the 12 line", "30 % of a step beyond the 20 line". */
 export function shareWords(between: readonly [string, string], share: number): string {
   const [lower, upper] = between;
   if (Math.abs(share) < ON_THE_LINE) return `on the ${lower} line`;
   if (Math.abs(share - 1) < ON_THE_LINE) return `on the ${upper} line`;
-  if (share < 0) return `${percent(-share)} of a step inside the ${lower} line`;
-  if (share > 1) return `${percent(share - 1)} of a step beyond the ${upper} line`;
-  return `${percent(share)} of the way from the ${lower} line to the ${upper} line`;
+  if (share < 0) return `${percentWords(-share)} of a step inside the ${lower} line`;
+  if (share > 1) return `${percentWords(share - 1)} of a step beyond the ${upper} line`;
+  return `${percentWords(share)} of the way from the ${lower} line to the ${upper} line`;
 }
 
 /** The same as short as it can be told: "40 % from 12 to 14", "on 12", "30 % beyond 20". */
@@ -27,8 +26,8 @@ export function shortShareWords(between: readonly [string, string], share: numbe
   const [lower, upper] = between;
   if (Math.abs(share) < ON_THE_LINE) return `on ${lower}`;
   if (Math.abs(share - 1) < ON_THE_LINE) return `on ${upper}`;
-  if (share < 0) return `${percent(-share)} inside ${lower}`;
-  return share > 1 ? `${percent(share - 1)} beyond ${upper}` : `${percent(share)} from ${lower} to ${upper}`;
+  if (share < 0) return `${percentWords(-share)} inside ${lower}`;
+  return share > 1 ? `${percentWords(share - 1)} beyond ${upper}` : `${percentWords(share)} from ${lower} to ${upper}`;
 }
 
 /** "3 mm outside the 12 line", or nothing where the line lies on it. */
@@ -76,7 +75,7 @@ export function chanceNote(
 ): string {
   const names = listWords(read.map(({ name, readings }) => `${name} (read ${timesWords(readings)})`));
   const spreads = [...new Set(read.map(({ spread }) => formatAmount(spread, unit)))];
-  const known = `${read.length > 1 ? "they are" : "it is"} then right to within ${listWords(spreads)}`;
+  const known = `${plural(read.length, { one: "it is", other: "they are" })} then right to within ${listWords(spreads)}`;
   return (
     `The chance follows from how often you read your ${names}: ${known} about two times in three ` +
     "(what one reading is good to is common practice, no source). More readings make it surer."
@@ -259,9 +258,7 @@ export function alternativeSentence(way: Alternative, unit: LengthUnit): string 
   const count =
     way.alterations === 0
       ? "Nothing to alter"
-      : way.alterations === 1
-        ? "One alteration"
-        : `${way.alterations} alterations`;
+      : plural(way.alterations, { one: "One alteration", other: `${way.alterations} alterations` });
   const bust = way.alteration === 0 ? "bust as drafted" : lower(bustAdjustmentWords(way.alteration, unit));
   const baseSize =
     Math.abs(way.baseSizeMisfit) < READS_AS_NOTHING

@@ -7,7 +7,8 @@ import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { formatLength, formatSigned } from "./terms/length";
 import { measureWords, misreadingSentence } from "./measures";
-import { capital, listWords } from "./terms/names";
+import { capital } from "./terms/names";
+import { listWords } from "./terms/language";
 
 const COLUMNS: Readonly<Record<ChartColumn, string>> = {
   label: "name of the size",

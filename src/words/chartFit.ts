@@ -9,7 +9,8 @@ import type { LengthUnit } from "../core/decisions/work";
 import { ALIKE_BY_TAPE } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { formatLength } from "./terms/length";
-import { capital, listWords } from "./terms/names";
+import { capital } from "./terms/names";
+import { listWords, plural } from "./terms/language";
 
 const GIRTHS: readonly Girth[] = ["bust", "waist", "hip"];
 
@@ -109,7 +110,9 @@ function missingWords(body: MeasuredBody): readonly string[] {
   const missing = GIRTHS.filter((girth) => takenOf(body, girth) === undefined);
   return missing.length === 0
     ? []
-    : [`Not taken yet: ${listWords(missing)}. With ${missing.length === 1 ? "it" : "them"} you are drawn in as well.`];
+    : [
+        `Not taken yet: ${listWords(missing)}. With ${plural(missing.length, { one: "it", other: "them" })} you are drawn in as well.`,
+      ];
 }
 
 const takenOf = (body: MeasuredBody, girth: Girth): Measured | undefined => body[`${girth}Girth`];

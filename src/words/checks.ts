@@ -6,7 +6,8 @@ import { DART_STOP_LEAST, DART_STOP_MOST } from "../core/tolerance";
 import { halfWords } from "./fits";
 import { formatAmount, formatFine, formatLeast, formatLength } from "./terms/length";
 import { besideCell, besideWords } from "./terms/darts";
-import { capital, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
+import { capital, dartWords, levelWords, pieceWords, seamWords } from "./terms/names";
+import { listWords, plural } from "./terms/language";
 
 const CLAIMS: Readonly<Record<CheckName, string>> = {
   girthAsClaimed: "The pieces measure what the plan says",
@@ -59,7 +60,7 @@ const dartOfCheck = (check: CheckResult): string => {
 };
 
 const faultsWords = (count: number, one: string, many: string): string =>
-  count === 1 ? `one ${one}` : `${count} ${many}`;
+  plural(count, { one: `one ${one}`, other: `${count} ${many}` });
 
 /** Whether an amount would be marked as nothing. */
 const isUnmarked = (mm: number, unit: LengthUnit): boolean =>
@@ -98,7 +99,7 @@ function failureSentence(check: CheckResult, unit: LengthUnit): string {
       return `${capital(piece === undefined ? "centre" : seamWords("centre", piece))}: left and right half do not sew together, they are ${off} out.`;
     }
     case "strapsReach":
-      return check.pieces.length === 1
+      return check.pieces.length < 2
         ? `The strap is ${length(check.measured)} long; ${length(check.expected)} is the least that reaches over the shoulder.`
         : `The strap is ${amount(check.measured - check.expected)} ${check.measured > check.expected ? "wider" : "narrower"} than the seam on the ${pieceWords(check.pieces[1] ?? "cup")} that it is sewn to.`;
     case "dartLegsEqual":
@@ -143,7 +144,7 @@ function failureSentence(check: CheckResult, unit: LengthUnit): string {
     case "dartsClear":
       return `The ${dartOfCheck(check)} runs over the edge of the ${piece === undefined ? "piece" : pieceWords(piece)} or over another dart, so it cannot be folded: end it elsewhere, or take less.`;
     case "alterationsMade":
-      return `${capital(faultsWords(check.measured, "alteration", "alterations"))} could not be made as asked and ${check.measured === 1 ? "is" : "are"} left out.`;
+      return `${capital(faultsWords(check.measured, "alteration", "alterations"))} could not be made as asked and ${plural(check.measured, { one: "is", other: "are" })} left out.`;
   }
 }
 

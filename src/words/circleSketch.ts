@@ -3,7 +3,7 @@ import type { LengthUnit } from "../core/decisions/work";
 import type { SectorPart } from "../core/parts/part";
 import type { Mm } from "../core/units";
 import { formatAmount, formatLength } from "./terms/length";
-import { listWords } from "./terms/names";
+import { listWords } from "./terms/language";
 
 export const STRAIGHT_GRAIN = "straight grain";
 export const sideWords = (onFold: boolean): string => (onFold ? "fold" : "along the selvage");
@@ -28,11 +28,12 @@ export function circleSteps({ part, radii, pin }: Sketched, unit: LengthUnit): r
     allowances.sides > 0 && slash === undefined
       ? `, and ${formatAmount(allowances.sides, unit)} outside each straight side that is sewn`
       : "";
+  const isFolded = foldSides === 1;
   return [
-    foldSides === 1
+    isFolded
       ? "Fold the cloth once along its length, right sides together."
       : "Lay the cloth out as its lay shows, the edge that is drawn at the left at your left.",
-    foldSides === 1
+    isFolded
       ? `Push a pin in on the fold, ${long(pin.along)} below the top of its place in the lay.`
       : `Push a pin in ${long(pin.across)} from the left of its place in the lay and ${long(pin.along)} below its top.`,
     waistRadii === undefined
@@ -44,7 +45,7 @@ export function circleSteps({ part, radii, pin }: Sketched, unit: LengthUnit): r
     ...(slash === undefined
       ? []
       : [
-          `Cut it open from the hem to the waist ${foldSides === 1 ? "along the other fold" : "straight down from the pin"}: ${formatAmount(slash, unit)} of each edge goes into that seam.`,
+          `Cut it open from the hem to the waist ${isFolded ? "along the other fold" : "straight down from the pin"}: ${formatAmount(slash, unit)} of each edge goes into that seam.`,
         ]),
     ...(waistRadii !== undefined && foldSides === 0 && cut.count > 1
       ? ["Draw each second one as its mirror image: one is for your left half, one for your right."]
@@ -59,11 +60,11 @@ const DEGREES = 180 / Math.PI;
 /** "23.1 cm on the fold", "22.6 cm at 45°": the sides and some between. */
 function waistMarks({ waistRadii = [], foldSides }: SectorPart, unit: LengthUnit): readonly string[] {
   const count = Math.min(MOST_MARKS, waistRadii.length);
+  const isFolded = foldSides === 1;
   return Array.from({ length: count }, (_, i) => {
     const mark = waistRadii[Math.round((i * (waistRadii.length - 1)) / Math.max(1, count - 1))];
     if (mark === undefined) return "";
-    const where =
-      i === 0 ? (foldSides === 1 ? "on the fold" : "on the first side") : `at ${Math.round(mark.at * DEGREES)}°`;
+    const where = i === 0 ? (isFolded ? "on the fold" : "on the first side") : `at ${Math.round(mark.at * DEGREES)}°`;
     return `${formatLength(mark.radius, unit)} ${where}`;
   });
 }

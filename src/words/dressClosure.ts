@@ -14,8 +14,8 @@ import {
 import { ON_A_MARK } from "../core/tolerance";
 import { MM_PER_INCH, type Mm } from "../core/units";
 import { formatLeast, formatLength, mostLength } from "./terms/length";
-import { listWords } from "./terms/names";
 import { zipToBuy, zipWords } from "./terms/zip";
+import { listWords } from "./terms/language";
 
 export const CLOSURE_PLACES: readonly { readonly value: Closure["place"]; readonly label: string }[] = [
   { value: "centreBack", label: "Centre back" },

@@ -7,7 +7,8 @@ import type { Mm } from "../core/units";
 import { clothName } from "./dressParts";
 import { clothLength, numberEntry } from "./dressStep";
 import { formatLength } from "./terms/length";
-import { capital, listWords } from "./terms/names";
+import { capital } from "./terms/names";
+import { listWords, percentWords } from "./terms/language";
 
 /** Narrower is a ribbon, wider is not woven (common practice, no source). */
 export const LEAST_CLOTH: Mm = 200;
@@ -36,7 +37,7 @@ export const buyWords = ({ toBuy, width }: ClothLay, unit: LengthUnit): string =
 
 /** How good the lay is: no lay can be shorter than either of two lengths. */
 export const boundsWords = ({ length, leastByArea, leastByLongest, used }: ClothLay, unit: LengthUnit): string =>
-  `Takes ${formatLength(length, unit)}. No lay takes less than ${formatLength(Math.max(leastByArea, leastByLongest), unit)}: ${leastByArea > leastByLongest ? "the parts cover as much" : "the longest part is as long"}. ${Math.round(used * 100)} % of the cloth is used.`;
+  `Takes ${formatLength(length, unit)}. No lay takes less than ${formatLength(Math.max(leastByArea, leastByLongest), unit)}: ${leastByArea > leastByLongest ? "the parts cover as much" : "the longest part is as long"}. ${percentWords(used)} of the cloth is used.`;
 
 export function layFailureWords(failure: LayFailure, named: (key: string) => string, unit: LengthUnit): string {
   switch (failure.code) {
@@ -79,7 +80,7 @@ function giveUpWords(giveUp: GiveUp, unit: LengthUnit): string {
     case "remnant/flare":
       return `a flare of ${plain(giveUp.to)}°, not ${plain(giveUp.from)}°`;
     case "remnant/share":
-      return `${Math.round(giveUp.to * 100)} % of a circle, not ${Math.round(giveUp.from * 100)} %`;
+      return `${percentWords(giveUp.to)} of a circle, not ${percentWords(giveUp.from)}`;
     case "remnant/length":
       return `a skirt ${formatLength(giveUp.to, unit)} long, not ${formatLength(giveUp.from, unit)}`;
   }

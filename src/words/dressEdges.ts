@@ -5,6 +5,7 @@ import type { EdgeFigures, EdgesDraft, StrapFigures } from "../core/edges/edgesD
 import type { NecklineGape } from "../core/neckline/redrawNeckline";
 import { formatAmount, formatLeast, formatLength } from "./terms/length";
 import { capital } from "./terms/names";
+import { plural } from "./terms/language";
 
 export const NECKLINE_WORDS: Readonly<Record<NecklineShape, string>> = {
   asPattern: "as the pattern",
@@ -42,7 +43,7 @@ export function edgeFigureWords({ edge, length, finish, strip, at, half }: EdgeF
   const bias =
     strip === null
       ? ""
-      : `, ${strip.count === 1 ? "a bias strip" : `${strip.count} bias strips`} ${formatLength(strip.length, unit)} long, cut ${formatAmount(strip.width, unit)} wide`;
+      : `, ${plural(strip.count, { one: "a bias strip", other: `${strip.count} bias strips` })} ${formatLength(strip.length, unit)} long, cut ${formatAmount(strip.width, unit)} wide`;
   return `${name} ${formatLength(length, unit)}: ${FINISH_WORDS[finish]}${bias}.`;
 }
 

@@ -6,7 +6,8 @@ import type { SkirtDraft, SkirtFailure, SkirtNote, SuppressionFigures, TierFigur
 import { degreesFrom, type Mm } from "../core/units";
 import type { SumLine } from "./sumLine";
 import { formatAmount, formatLength } from "./terms/length";
-import { capital, listWords } from "./terms/names";
+import { capital } from "./terms/names";
+import { listWords, plural, percentWords } from "./terms/language";
 
 const KINDS: Readonly<Record<SkirtKind, string>> = {
   gathered: "gathered",
@@ -75,7 +76,7 @@ export function skirtFailureWords(failure: SkirtFailure, unit: LengthUnit): Skir
     case "skirt/share-out-of-range":
       return {
         beside: "share",
-        text: `${percent(failure.share)} of a circle cannot be made on this waist and hip. Between ${percent(failure.least)} and ${percent(failure.most)} can.`,
+        text: `${percentWords(failure.share)} of a circle cannot be made on this waist and hip. Between ${percentWords(failure.least)} and ${percentWords(failure.most)} can.`,
       };
     case "skirt/tiers-deeper-than-skirt":
       return {
@@ -100,7 +101,6 @@ export function skirtFailureWords(failure: SkirtFailure, unit: LengthUnit): Skir
   }
 }
 
-const percent = (share: number): string => `${Math.round(share * 100)} %`;
 const plain = (value: number): string => String(Math.round(value * 100) / 100);
 
 export function skirtNoteWords(note: SkirtNote, { tiers = [] }: Pick<SkirtDraft, "tiers">, unit: LengthUnit): string {
@@ -129,7 +129,7 @@ export function skirtNoteWords(note: SkirtNote, { tiers = [] }: Pick<SkirtDraft,
 const tierFigure = ({ width, gatheredTo, panels, panelWidth }: TierFigures, unit: LengthUnit): string =>
   [
     `${formatLength(width, unit)} gathered to ${formatLength(gatheredTo, unit)}`,
-    panels === 1 ? "one width of cloth" : `${panels} widths of ${formatLength(panelWidth, unit)}`,
+    plural(panels, { one: "one width of cloth", other: `${panels} widths of ${formatLength(panelWidth, unit)}` }),
   ].join(", ");
 
 /** What the shape comes to, for what is drawn by its figures. */
@@ -138,7 +138,7 @@ export function skirtFigures(draft: SkirtDraft, unit: LengthUnit): readonly SumL
   const { tiers = [], circle, suppression = [], flare, hem } = draft;
   return [
     ...tiers.map((tier, at) => ({
-      words: `${tiers.length === 1 ? "Width" : tierName(at)}, ${length(tier.depth)} deep`,
+      words: `${tiers.length > 1 ? tierName(at) : "Width"}, ${length(tier.depth)} deep`,
       figure: tierFigure(tier, unit),
     })),
     ...(circle === undefined
@@ -175,7 +175,7 @@ function suppressionFigure(
             ? `${listWords(inDarts.map(amount))} in the panel seam`
             : shutInto > 0
               ? `${listWords(inDarts.map(amount))} shut into the flare, ${amount(shutInto)} at the hem`
-              : `${listWords(inDarts.map(amount))} in ${inDarts.length === 1 ? "a dart" : "darts"} ${formatLength(dartLength, unit)} long`,
+              : `${listWords(inDarts.map(amount))} in ${plural(inDarts.length, { one: "a dart", other: "darts" })} ${formatLength(dartLength, unit)} long`,
         ];
   return capital([`${amount(atSide)} at the side`, ...darts].join(", "));
 }

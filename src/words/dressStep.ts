@@ -6,6 +6,7 @@ import type { Notion } from "../core/sewing/sewingStep";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
 import { notionWords } from "./notions";
 import { formatLength } from "./terms/length";
+import { fixedDecimals } from "./terms/language";
 
 export const DRESS_INTRO = "From the finished bodice to the whole dress.";
 
@@ -88,7 +89,7 @@ const MM_PER_YARD = 36 * MM_PER_INCH;
 
 /** Cloth as it is asked for in a shop: "2.45 m", "2 5/8 yd". */
 export function clothLength(mm: Mm, unit: LengthUnit): string {
-  if (unit === "cm") return `${(mm / MM_PER_METRE).toFixed(2)} m`;
+  if (unit === "cm") return `${fixedDecimals(mm / MM_PER_METRE, 2)} m`;
   const eighths = Math.round((mm / MM_PER_YARD) * 8);
   const [whole, part] = [Math.floor(eighths / 8), eighths % 8];
   const fraction = part === 0 ? "" : part % 4 === 0 ? "1/2" : part % 2 === 0 ? `${part / 2}/4` : `${part}/8`;

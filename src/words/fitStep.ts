@@ -38,3 +38,26 @@ export const fitUse = (alterations: readonly FitAlteration[], unit: LengthUnit):
 
 export const fitCount = (found: number): string =>
   found === 0 ? "Nothing here fits that. Try another word, such as fold, pull, gape or strap." : `${found} found`;
+
+// FitRow
+export const inUse = "in use: ";
+export const showItOnTheTable = "Show it on the table";
+export const takeOut = "Take out";
+export const leftOut = ", left out";
+export const takeOutOf = (name: string): string => `Take out: ${name}`;
+
+// FitStep
+export const fit = "Fit";
+export const fitAbout = "Open what a first fitting shows.";
+export const whatDoYouSee = "What do you see?";
+export const inUseHead = "In use";
+export const notOnThisStyle = (count: number): string => `${count} not on this style`;
+export const seenExamples = "folds, pulls, gapes, rides up …";
+
+// FromMeasures
+export const measuresAbout = "Take lengths and widths on Tape: here they are held against the pattern.";
+export const together = "Together";
+export const proposed = "Proposed";
+export const notAlteredHere = "Not altered here";
+export const standingTitle = "What your body always asked for";
+export const why = "Why?";

@@ -4,7 +4,7 @@ import type { LengthUnit } from "../core/decisions/work";
 import type { KeepFailure } from "../core/plan/halfEdit";
 import { halfWords } from "./fits";
 import { alterationTitle } from "./planned";
-import { listWords } from "./terms/names";
+import { listWords } from "./terms/language";
 
 export const ON_WHICH_HALF = "On which half";
 

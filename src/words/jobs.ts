@@ -17,7 +17,8 @@ import { endWords } from "./terms/points";
 import { endAtWords } from "./terms/darts";
 import { drawn, pair, small, type Context, type Said } from "./terms/jobText";
 import { formatLength, markingStep } from "./terms/length";
-import { centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
+import { centreWords, dartWords, levelWords, pieceWords, seamWords } from "./terms/names";
+import { listWords } from "./terms/language";
 
 export function traceSaid(
   { size, cup, isTwice, own }: Extract<ChecklistStep, { kind: "trace" }>,

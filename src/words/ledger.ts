@@ -9,12 +9,13 @@ import type { Mm } from "../core/units";
 import { formatAmount, formatAsked } from "./terms/length";
 import { centreWords } from "./terms/names";
 import { alterationTitle } from "./planned";
+import { percentWords } from "./terms/language";
 
 function lineRun(between: readonly [string, string], share: number): string {
   const where = shareWords(between, share);
   return share < 0 || share > 1 || where.startsWith("on the")
     ? where
-    : `${Math.round(share * 100)} % from ${between[0]} to ${between[1]}`;
+    : `${percentWords(share)} from ${between[0]} to ${between[1]}`;
 }
 
 /**
@@ -69,7 +70,7 @@ function alterationAmount(alteration: Alteration, unit: LengthUnit): string {
     case "dartLegs":
       return formatAmount(Math.abs(alteration.bow), unit);
     case "dartPivot":
-      return alteration.share >= 1 ? "whole" : `${Math.round(alteration.share * 100)} %`;
+      return alteration.share >= 1 ? "whole" : percentWords(alteration.share);
     case "dartSplit":
       return alteration.into === 2 ? "in two" : "in three";
     case "dartGather":

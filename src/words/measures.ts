@@ -7,6 +7,7 @@ import { checkMeasure, type MeasureNeed, type MeasureMisreading } from "../core/
 import type { LengthUnit } from "../core/decisions/work";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
 import { formatLength } from "./terms/length";
+import { upToDecimals } from "./terms/language";
 
 export interface MeasureWords {
   /** Its name in the standard (ISO 8559-1), with a capital. */
@@ -172,6 +173,6 @@ export function misreadingSentence(misreadings: readonly MeasureMisreading[], va
   return `${first.charAt(0).toUpperCase()}${questions.join(", or ").slice(1)}?`;
 }
 
-const plain = (value: number): string => String(Number(value.toFixed(2)));
+const plain = (value: number): string => upToDecimals(value, 2);
 
 const joined = (sentences: readonly string[]): string => sentences.filter((sentence) => sentence !== "").join(" ");

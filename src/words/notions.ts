@@ -5,6 +5,7 @@ import type { Notion } from "../core/sewing/sewingStep";
 import { MM_PER_INCH } from "../core/units";
 import { formatAmount, formatLength, mostLength } from "./terms/length";
 import { zipToBuy, zipWords } from "./terms/zip";
+import { plural } from "./terms/language";
 
 const NOTIONS: Readonly<Record<Notion["what"], string>> = {
   zip: "Zip",
@@ -60,7 +61,7 @@ function amountWords({ what, count, length, width, area, sold, ...zipped }: Noti
         : `none sold is long enough for an opening of ${formatLength(length, unit)}`;
     }
     case "thread":
-      return `${farWords(length ?? 0, unit)}: ${count === 1 ? "one reel" : `${count} reels`} of ${farWords(REEL, unit)}`;
+      return `${farWords(length ?? 0, unit)}: ${plural(count, { one: "one reel", other: `${count} reels` })} of ${farWords(REEL, unit)}`;
     case "interfacing":
       return `${areaWords(area ?? 0, unit)} in all`;
     case "buttons":
@@ -72,7 +73,7 @@ function amountWords({ what, count, length, width, area, sold, ...zipped }: Noti
     case "bias": {
       const each = length === null ? "" : formatLength(length, unit);
       const wide = width === null ? "" : `, ${formatAmount(width, unit)} wide`;
-      return `${count === 1 ? "" : `${count} × `}${each}${wide}`;
+      return `${plural(count, { one: "", other: `${count} × ` })}${each}${wide}`;
     }
   }
 }

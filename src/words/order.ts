@@ -1,7 +1,8 @@
 /** The order of the alterations in words: what the trade does first and why, and what two alterations both move. */
 import type { Phase } from "../core/decisions/tradeOrder";
 import type { AlterationConflict } from "../core/plan/alterationConflicts";
-import { listWords, pieceWords, seamWords } from "./terms/names";
+import { pieceWords, seamWords } from "./terms/names";
+import { listWords } from "./terms/language";
 
 const DONE: Readonly<Record<Phase, string>> = {
   widthsTraced: "the sizes are blended",

@@ -7,7 +7,8 @@ import { isNumbered, type DartName, type PieceName, type PointName, type SeamNam
 import type { LengthUnit } from "../core/decisions/work";
 import { namedHalf } from "./truePaper";
 import { formatAmount } from "./terms/length";
-import { capital, centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
+import { capital, centreWords, dartWords, levelWords, pieceWords, seamWords } from "./terms/names";
+import { listWords } from "./terms/language";
 
 /** Short names of printed points, to stand beside their crosses. */
 const POINTS: Readonly<Partial<Record<PointName, string>>> = {

@@ -10,7 +10,8 @@ import type { DartName, OtherPiece, PieceName, PointName, SeamName } from "../co
 import { MM_PER_INCH, type Mm } from "../core/units";
 import { tissueWords } from "./terms/points";
 import { formatAmount, formatLength } from "./terms/length";
-import { capital, dartWords, listWords, pieceWords, seamWords } from "./terms/names";
+import { capital, dartWords, pieceWords, seamWords } from "./terms/names";
+import { listWords, plural, counted, upToDecimals } from "./terms/language";
 
 export const OWN_WORDS = {
   title: "Your pattern as a file",
@@ -111,7 +112,7 @@ const FEATURES: Readonly<Record<LineFeature, string>> = {
 };
 
 export const featureWords = (feature: LineFeature, values: number): string =>
-  `${FEATURES[feature]}, ${values} ${values === 1 ? "kind" : "kinds"}`;
+  `${FEATURES[feature]}, ${counted(values, { one: "kind", other: "kinds" })}`;
 
 /** What a kind of lines is called in the list: its layer's name, or its look. */
 export function kindWords({ value }: SortedLines, feature: LineFeature): string {
@@ -124,7 +125,7 @@ export function kindWords({ value }: SortedLines, feature: LineFeature): string 
 }
 
 export const kindAside = ({ count, length }: SortedLines, isScaled: boolean, unit: LengthUnit): string =>
-  `${count} ${count === 1 ? "line" : "lines"}${isScaled ? `, ${formatLength(length, unit)}` : ""}`;
+  `${counted(count, { one: "line", other: "lines" })}${isScaled ? `, ${formatLength(length, unit)}` : ""}`;
 
 const SAID_BY: Readonly<Record<SortedLines["saidBy"], string>> = {
   her: "you said so",
@@ -203,7 +204,7 @@ const sizeOf = ({ width, height }: Pick<TestSquare, "width" | "height">, unit: L
 
 /** To 0.1 mm, or in inches. */
 const fine = (mm: Mm, unit: LengthUnit): string =>
-  unit === "in" ? `${Number((mm / MM_PER_INCH).toFixed(2))} in` : `${Number(mm.toFixed(1))} mm`;
+  unit === "in" ? `${upToDecimals(mm / MM_PER_INCH, 2)} in` : `${upToDecimals(mm, 1)} mm`;
 
 export const disagreeSentence = (by: Scale["by"]): string =>
   `What is known of its size does not agree. ${by === "known" ? "Your length counts." : "Lay a ruler on the tissue and give a length that you know."}`;
@@ -225,7 +226,7 @@ export const apartSentence = (mm: Mm, unit: LengthUnit): string =>
   `By the scale so far they lie ${fine(mm, unit)} apart.`;
 
 export const unclosedHeading = (count: number): string =>
-  count === 1 ? "One line closes nothing" : `${count} lines close nothing`;
+  plural(count, { one: "One line closes nothing", other: `${count} lines close nothing` });
 export const unclosedWords = (
   { line, gap }: OutlineReading["unclosed"][number],
   at: number,
@@ -573,4 +574,5 @@ export function sectionSummary(section: "scale" | "sizes" | "pieces", reading: O
   return [...names, ...(unnamed > 0 && names.length === 0 ? ["not named yet"] : [])].join(", ");
 }
 
-export const fileTitle = (file: string, lines: number): string => `${file}, ${lines} ${lines === 1 ? "line" : "lines"}`;
+export const fileTitle = (file: string, lines: number): string =>
+  `${file}, ${counted(lines, { one: "line", other: "lines" })}`;

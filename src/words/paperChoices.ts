@@ -1,4 +1,5 @@
 /** What is said where true-scale paper is chosen: what there is, what stands in the way, how to print it. */
+import { notLoadedRemedy } from "./offline";
 import type { SheetFormat } from "../core/decisions/paperChoice";
 import type { Half } from "../core/decisions/alteration";
 import { TOILE_ALLOWANCE, USUAL_ALLOWANCES } from "../core/cutting/usualAllowances";
@@ -12,9 +13,10 @@ import type { LayoutFailure } from "../core/sheets/layout";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
 import { allowanceAmount } from "./allowances";
 import { formatAmount, formatLength } from "./terms/length";
-import { capital, listWords, pieceWords, seamWords } from "./terms/names";
+import { capital, pieceWords, seamWords } from "./terms/names";
 import { TEST_SQUARES_MUST } from "./testSquares";
 import { TOILE_SEAMS } from "./truePaper";
+import { listWords, plural, percentWords } from "./terms/language";
 
 export type PaperSheet = "checklist" | "pieces" | "overlay" | "dress" | "since" | "trial" | "measures";
 
@@ -99,7 +101,7 @@ export function usualAllowancesSentence(unit: LengthUnit): string {
 
 /** What stands on the folded part: how many seams have her own. */
 export const allowancesSummary = (own: number, waiting: number): string =>
-  `Seam and hem allowances${waiting > 0 ? ": an entry is still to be put right" : own === 0 ? ": the usual" : own === 1 ? ": one of your own" : `: ${own} of your own`}`;
+  `Seam and hem allowances${waiting > 0 ? ": an entry is still to be put right" : own === 0 ? ": the usual" : plural(own, { one: ": one of your own", other: `: ${own} of your own` })}`;
 
 /** What keeps paper from being made. The same shapes as the paper's own failures, which words do not know. */
 export type PaperFailureLike =
@@ -147,7 +149,7 @@ export function paperFailureWords(failure: PaperFailureLike, unit: LengthUnit): 
       };
     case "paper/overlay-too-much":
       return {
-        title: `So much has moved on the ${listWords(failure.pieces.map(pieceWords))} that an overlay would be as large as the ${failure.pieces.length === 1 ? "piece" : "pieces"}.`,
+        title: `So much has moved on the ${listWords(failure.pieces.map(pieceWords))} that an overlay would be as large as the ${plural(failure.pieces.length, { one: "piece", other: "pieces" })}.`,
         remedy: "Take true-scale pieces instead, or leave that out here.",
       };
     case "paper/overlay-no-dxf":
@@ -177,14 +179,17 @@ export function previewSentence(
   kind: "pieces" | "overlay" = "pieces",
   before = 1,
 ): string {
-  const first = before === 1 ? "a first page with this map" : `${before} pages before them, the last with this map`;
+  const first = plural(before, {
+    one: "a first page with this map",
+    other: `${before} pages before them, the last with this map`,
+  });
   const joined = `${roughly(width, unit)} × ${roughly(height, unit)} ${unit}`;
   if (isRoll(format))
     return `One page for the roll. The pieces take about ${joined} of it; above them stands how to print it.`;
-  const sheets = pages === 1 ? "1 page with pieces" : `${pages} pages with pieces`;
+  const sheets = plural(pages, { one: "1 page with pieces", other: `${pages} pages with pieces` });
   if (kind === "overlay")
-    return `${pages === 1 ? "1 page with strips" : `${pages} pages with strips`}, and ${first}. Nothing is joined.`;
-  return `${sheets}, and ${first}. ${pages === 1 ? "The sheet is" : "Joined they are"} about ${joined}.`;
+    return `${plural(pages, { one: "1 page with strips", other: `${pages} pages with strips` })}, and ${first}. Nothing is joined.`;
+  return `${sheets}, and ${first}. ${plural(pages, { one: "The sheet is", other: "Joined they are" })} about ${joined}.`;
 }
 
 export type PaperFileName = "pdf" | "svg" | "dxf";
@@ -215,25 +220,30 @@ export function fileAbout(file: PaperFileName, format: SheetFormat, kind: "piece
 const STAGES = { pieces: "Drawing the pieces", layout: "Laying them out", writing: "Writing the file" } as const;
 
 export const progressWords = (stage: keyof typeof STAGES, share: number): string =>
-  `${STAGES[stage]}: ${Math.floor(share * 100)} %`;
+  `${STAGES[stage]}: ${percentWords(share, Math.floor)}`;
 
 export const madeSentence = (fileName: string, pages: number): string =>
-  `${fileName} is made${pages > 1 ? `: ${pages} pages` : ""}. Look for it among your downloads.`;
+  `${fileName} is made${plural(pages, { one: "", other: `: ${pages} pages` })}. Look for it among your downloads.`;
 
 export const cancelledSentence = (file: PaperFileName): string =>
   `The ${FILE_NAMES[file]} was not made: you stopped it.`;
 
-export function brokenWords(why: "worker" | "typefaces" | "fault"): PaperFailureWords {
+/** @param isKept whether all of the page should lie on the device */
+export function brokenWords(why: "worker" | "typefaces" | "fault", isKept: boolean): PaperFailureWords {
   if (why === "worker") {
     return {
       title: "The part that makes paper could not be loaded.",
-      remedy: "Your work is kept, and the rest of the page works. See whether you are connected, and try again.",
+      remedy: isKept
+        ? notLoadedRemedy(isKept)
+        : "Your work is kept, and the rest of the page works. See whether you are connected, and try again.",
     };
   }
   if (why === "typefaces") {
     return {
       title: "The typefaces for the PDF could not be loaded.",
-      remedy: "Look at your connection and try again. SVG and DXF need no typefaces.",
+      remedy: isKept
+        ? notLoadedRemedy(isKept)
+        : "Look at your connection and try again. SVG and DXF need no typefaces.",
     };
   }
   return {
@@ -288,7 +298,7 @@ export const BROWSER_PRINTS_CHECKLIST =
   "The print command of your browser gives the checklist. Pieces in true size come as a file, which is then printed.";
 
 export const beforeCuttingSentence = (count: number): string =>
-  `${count === 1 ? "One check does not hold yet" : `${count} checks do not hold yet`}; the PDF says so too. Look at ${count === 1 ? "it" : "them"} before you cut.`;
+  `${plural(count, { one: "One check does not hold yet", other: `${count} checks do not hold yet` })}; the PDF says so too. Look at ${plural(count, { one: "it", other: "them" })} before you cut.`;
 
 /** Said of a file that was begun before she chose anew. */
 export const STALE_FILE = "It shows what was chosen before your last change.";

@@ -1,5 +1,6 @@
 /** Photographs of a trial, in words. */
 import { dayWords } from "./terms/days";
+import { plural } from "./terms/language";
 
 export const PHOTOGRAPH_WORDS = {
   title: "Photographs",
@@ -22,7 +23,10 @@ export const enlargeLabel = (name: string): string => `Enlarge: ${name}`;
 export const removeLabel = (name: string): string => `Remove: ${name}`;
 
 export const unreadableSentence = (count: number): string =>
-  count === 1 ? "1 photograph cannot be read any more." : `${count} photographs cannot be read any more.`;
+  plural(count, {
+    one: "1 photograph cannot be read any more.",
+    other: `${count} photographs cannot be read any more.`,
+  });
 
 export const notAddedSentence = (names: readonly string[]): string =>
   `No picture that this browser can read: ${names.join(", ")}.`;

@@ -6,8 +6,9 @@ import { sourceLine, sourceNotes } from "./source";
 import { TISSUE_LENGTHS } from "../core/decisions/tissue";
 import type { NestSource } from "../core/pattern/piece";
 import { PIECE_ORDER } from "../core/pattern/pieceSet";
-import { listWords, pieceWords } from "./terms/names";
+import { pieceWords } from "./terms/names";
 import { lowerStart, tissueLengthWords } from "./tissue";
+import { listWords } from "./terms/language";
 
 /** In a word, and what else is said of it where there is room. */
 const SOURCES: Readonly<Record<NestSource, readonly [string, string]>> = {

@@ -2,8 +2,9 @@
 import type { DrawnLength, TissuePlace } from "../core/plan/tissuePlaces";
 import type { PointName } from "../core/pattern/piece";
 import { drawn, small, type Context } from "./terms/jobText";
-import { capital, listWords, seamWords } from "./terms/names";
+import { capital, seamWords } from "./terms/names";
 import { tissueWords } from "./terms/points";
+import { listWords } from "./terms/language";
 
 /** "13 mm outwards and 5 mm up"; null where there is nothing to mark. */
 export function movedWords({ out, down }: TissuePlace, context: Context): string | null {

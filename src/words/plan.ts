@@ -2,7 +2,8 @@
 import type { PlanFailure } from "../core/plan/planFailure";
 import type { LengthUnit } from "../core/decisions/work";
 import { formatLength } from "./terms/length";
-import { levelWords, listWords } from "./terms/names";
+import { levelWords } from "./terms/names";
+import { listWords, plural } from "./terms/language";
 
 export interface PlanFailureWords {
   readonly title: string;
@@ -43,7 +44,7 @@ export function planFailureWords(failure: PlanFailure, unit: LengthUnit, sizes: 
       return {
         title: "Not enough on the tape yet",
         text:
-          `The plan still needs your ${listWords(missing)} girth${missing.length > 1 ? "s" : ""}.` +
+          `The plan still needs your ${listWords(missing)} ${plural(missing.length, { one: "girth", other: "girths" })}.` +
           (failure.measures.includes("hipGirth")
             ? " Without the hip, set the pattern to waist length on Envelope."
             : ""),
@@ -60,10 +61,10 @@ export function planFailureWords(failure: PlanFailure, unit: LengthUnit, sizes: 
       }
       return {
         title: "The size chart needs a look",
-        text:
-          failure.faults === 1
-            ? "One thing in the chart has to be put right before a size can be picked. It is marked beside its row."
-            : `${failure.faults} things in the chart have to be put right before a size can be picked. They are marked beside their rows.`,
+        text: plural(failure.faults, {
+          one: "One thing in the chart has to be put right before a size can be picked. It is marked beside its row.",
+          other: `${failure.faults} things in the chart have to be put right before a size can be picked. They are marked beside their rows.`,
+        }),
         where: "envelope",
       };
     case "plan/outside-chart":
@@ -83,10 +84,10 @@ export function planFailureWords(failure: PlanFailure, unit: LengthUnit, sizes: 
     case "plan/pieces-unready":
       return {
         title: "Your pieces are not ready",
-        text:
-          failure.missing === 1
-            ? "One thing is missing from them."
-            : `${failure.missing} things are missing from them.`,
+        text: plural(failure.missing, {
+          one: "One thing is missing from them.",
+          other: `${failure.missing} things are missing from them.`,
+        }),
         where: "envelope",
       };
     case "plan/one-size-traced":

@@ -8,6 +8,7 @@ import { dartSurgeryTitle } from "./alterations/dartSurgery/index";
 import { fitTitle, halfWords } from "./fits";
 import { formatAmount, formatMost } from "./terms/length";
 import { capital, dartRefWords, pieceWords, seamWords } from "./terms/names";
+import { percentWords } from "./terms/language";
 
 /** "Shorten the waist dart by 15 mm, its mouth held". */
 export function alterationTitle(alteration: Alteration, unit: LengthUnit): string {
@@ -49,7 +50,7 @@ export function alterationFailureSentence(failure: AlterationFailure, unit: Leng
     case "alteration/off-the-seam":
       return `The mouth${failure.dart === undefined ? "" : ` of the ${dartRefWords(failure.dart)}`} would run off its seam; ${formatMost(failure.most, unit)} is the most it can move.`;
     case "alteration/shares-not-whole":
-      return `The shares of what is given back add up to ${Math.round(failure.sum * 100)} %, not to 100 %.`;
+      return `The shares of what is given back add up to ${percentWords(failure.sum)}, not to ${percentWords(1)}.`;
     case "alteration/not-given-back":
       return `The seam cannot give that much back where you asked: ${amount(failure.left)} would be left over. Share it among more places, or move less.`;
     case "alteration/not-this-dart":

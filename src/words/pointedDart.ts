@@ -18,8 +18,9 @@ import { degreesFrom, type Mm } from "../core/units";
 import { acrossWords, mouthSeamWords } from "./alterations/dartRedraw";
 import { formatAngle, placeWords } from "./terms/darts";
 import { differenceTold, formatAmount, formatLength, formatMost, markingStep } from "./terms/length";
-import { capital, centreWords, dartRefWords, dartWords, listWords } from "./terms/names";
+import { capital, centreWords, dartRefWords, dartWords } from "./terms/names";
 import { alterationFailureSentence } from "./planned";
+import { listWords, fixedDecimals, percentWords } from "./terms/language";
 
 export interface PointedDartQuestions {
   readonly heading: string;
@@ -214,7 +215,7 @@ export function naiveWarning(
   unit: LengthUnit,
 ): string {
   const off = differenceTold(after.fullness, wanted, unit);
-  const angle = `${Math.abs(degreesFrom(after.angle) - degreesFrom(before.angle)).toFixed(1)}°`;
+  const angle = `${fixedDecimals(Math.abs(degreesFrom(after.angle) - degreesFrom(before.angle)), 1)}°`;
   const full = formatAmount(Math.abs(differenceTold(after.fullness, before.fullness, unit)), unit);
   const by = formatAmount(Math.abs(shorten), unit);
   return shorten > 0
@@ -254,7 +255,7 @@ export function pointedDartFailureSentence(failure: PointedDartFailure, unit: Le
       return [mostSentence(failure, unit), ...because(failure, unit)].join(" ");
     case "pointedDart/together-too-much":
       return [
-        `Length, place and fullness together are too much for this dart; ${Math.floor(failure.share * 100)} % of all three can be had. Sew that, and look again.`,
+        `Length, place and fullness together are too much for this dart; ${percentWords(failure.share, Math.floor)} of all three can be had. Sew that, and look again.`,
         ...because(failure, unit),
       ].join(" ");
   }

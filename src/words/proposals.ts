@@ -12,7 +12,8 @@ import { fitTitle } from "./fits";
 import { measureWords } from "./measures";
 import type { SumLine } from "./sumLine";
 import { formatAmount, formatLength, formatSigned } from "./terms/length";
-import { capital, listWords } from "./terms/names";
+import { capital } from "./terms/names";
+import { listWords, plural } from "./terms/language";
 
 export const FROM_MEASURES = "From your measures";
 export const NOT_ALTERED = "Measured, not altered";
@@ -184,7 +185,7 @@ export const EASE_NOTE =
 
 /** "5 agree: back waist length, across back, …". */
 export const agreeingTitle = (agreeing: readonly Compared[]): string =>
-  `${agreeing.length === 1 ? "1 agrees" : `${agreeing.length} agree`}: ${listWords(agreeing.map(({ measure }) => named(measure)))}`;
+  `${plural(agreeing.length, { one: "1 agrees", other: `${agreeing.length} agree` })}: ${listWords(agreeing.map(({ measure }) => named(measure)))}`;
 
 export const agreeingSentence = (compared: Compared, unit: LengthUnit): string =>
   `${capital(heldAgainst(compared, unit))}; tape and pattern are good to ${formatAmount(compared.doubt, unit)}.`;
@@ -209,7 +210,7 @@ export const notOnPiecesSentence = (measures: readonly PrintedLength[]): string 
 export const heldBackSentence = ({ heldBackBy }: Advice): string | null =>
   heldBackBy.length === 0
     ? null
-    : `Settle the ${heldBackBy.length === 1 ? "doubt" : "doubts"} about your ${listWords(heldBackBy.map((measure) => (measure === "sideNeckToBustPoint" ? "bust depth" : measureWords(measure).short)))} first.`;
+    : `Settle the ${plural(heldBackBy.length, { one: "doubt", other: "doubts" })} about your ${listWords(heldBackBy.map((measure) => (measure === "sideNeckToBustPoint" ? "bust depth" : measureWords(measure).short)))} first.`;
 
 /** What was measured and is not altered, each with its sum, for paper and for the command line. */
 export function notAltered(advice: Advice, unit: LengthUnit): readonly string[] {

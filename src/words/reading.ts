@@ -1,4 +1,5 @@
 /** Why a file of outlines could not be read: one sentence for each reason, and what to do where there is something to do. */
+import { manyWords } from "./terms/language";
 
 /** Takes the codes alone, since words know nothing of the layer that reads. */
 export type ReadingFailureLike =
@@ -42,26 +43,24 @@ const MANY_WORDS: Readonly<Record<Exclude<Many, "copies">, string>> = {
 
 const MEGABYTE = 1_000_000;
 
-const counted = (count: number): string => Math.round(count).toLocaleString("en-GB");
-
 export function readingFailureSentence(failure: ReadingFailureLike): string {
   switch (failure.code) {
     case "reading/too-large":
-      return `This file has ${counted(Math.ceil(failure.bytes / MEGABYTE))} megabytes; ${counted(failure.most / MEGABYTE)} are the most that is read.`;
+      return `This file has ${manyWords(Math.ceil(failure.bytes / MEGABYTE))} megabytes; ${manyWords(failure.most / MEGABYTE)} are the most that is read.`;
     case "reading/other-format":
       return FORMAT_WORDS[failure.format];
     case "reading/cut-short":
       return "This file ends in the middle of the drawing: fetch or save it again.";
     case "reading/damaged":
-      return `This file is damaged at its line ${counted(failure.line)}: save it again, or from another program.`;
+      return `This file is damaged at its line ${manyWords(failure.line)}: save it again, or from another program.`;
     case "reading/too-many":
       if (failure.of === "copies")
         return "This file takes more work to read than any pattern does: copies of copies, or far too many parts. Leave out what is not of the pattern, and save it again.";
-      return `This drawing has ${counted(failure.count)} ${MANY_WORDS[failure.of]}; ${counted(failure.most)} are the most that is read. Leave out what is not of the pattern, and save it again.`;
+      return `This drawing has ${manyWords(failure.count)} ${MANY_WORDS[failure.of]}; ${manyWords(failure.most)} are the most that is read. Leave out what is not of the pattern, and save it again.`;
     case "reading/endless":
       return `In this file “${failure.name}” is a part of itself, without end.`;
     case "reading/too-deep":
-      return `In this file groups lie in groups, more than ${counted(failure.most)} deep: no pattern is drawn so.`;
+      return `In this file groups lie in groups, more than ${manyWords(failure.most)} deep: no pattern is drawn so.`;
     case "reading/out-of-reach":
       return "A place in this file is no number, or too far away for any pattern.";
     case "reading/empty":

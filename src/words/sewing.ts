@@ -4,7 +4,8 @@ import type { SewingCaution, SewingStep, SewingStepName, SewingWay, SewnSeam } f
 import type { Mm } from "../core/units";
 import { halfWords } from "./fits";
 import { formatAmount, formatLength } from "./terms/length";
-import { capital, centreWords, dartRefWords, listWords, pieceWords, seamWords } from "./terms/names";
+import { capital, centreWords, dartRefWords, pieceWords, seamWords } from "./terms/names";
+import { listWords } from "./terms/language";
 
 /** How far the ends of the lining's allowances and the like are told of is in the parts; here only what is done. */
 type Said = string | ((step: SewingStep) => string);

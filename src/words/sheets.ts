@@ -8,9 +8,10 @@ import type { LengthUnit, Work } from "../core/decisions/work";
 import { FORMATS } from "../core/sheets/formats";
 import { allowanceAmount } from "./allowances";
 import { formatAmount, formatLength } from "./terms/length";
-import { listWords, seamWords } from "./terms/names";
+import { seamWords } from "./terms/names";
 import { testSquareWords } from "./testSquares";
 import { cutWords, pieceNamed } from "./truePaper";
+import { listWords, plural } from "./terms/language";
 
 /** "page 3 of 12 · Ann · Wren bodice"; a long name of a person in short. */
 export const pageWords = (number: number, of: number, name: string, wearer?: string): string =>
@@ -127,8 +128,10 @@ export const TACKING_WORDS =
   "Left and right are your own, and differ. Tack through the cloth along the straight grain where dashes show it: one line on your left, two on your right.";
 export const ALL_CHECKS_HOLD = (checks: number): string => `All ${checks} checks on this plan hold.`;
 export const doubtsTitle = (count: number): string =>
-  count === 1 ? "Before you cut: one thing does not hold" : `Before you cut: ${count} things do not hold`;
-export const INVENTED_SHEET = "Invented demo: no real person and no real pattern.";
+  plural(count, {
+    one: "Before you cut: one thing does not hold",
+    other: `Before you cut: ${count} things do not hold`,
+  });
 
 /** What each kind of line means. */
 const LINES = [

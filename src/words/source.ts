@@ -2,7 +2,8 @@
 import type { Plan } from "../core/plan/plan";
 import type { TypedUnit } from "../core/measures/length";
 import { formatAmount } from "./terms/length";
-import { levelWords, listWords } from "./terms/names";
+import { levelWords } from "./terms/names";
+import { listWords, plural } from "./terms/language";
 
 /** In one line: "Your own pieces, sizes 10 and 14." */
 export function sourceLine({ nest }: Pick<Plan, "nest">): string {
@@ -13,7 +14,7 @@ export function sourceLine({ nest }: Pick<Plan, "nest">): string {
       return "Stand-in, fitted to your tissue.";
     case "own": {
       const sizes = nest.labels.filter((_, at) => nest.traced?.[at] === true);
-      return `Your own, ${sizes.length === 1 ? "size" : "sizes"} ${listWords(sizes)}.`;
+      return `Your own, ${plural(sizes.length, { one: "size", other: "sizes" })} ${listWords(sizes)}.`;
     }
   }
 }

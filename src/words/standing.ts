@@ -6,6 +6,7 @@ import { fitTitle } from "./fits";
 import { formatAmount } from "./terms/length";
 import { dayWords } from "./terms/days";
 import { dartRefWords } from "./terms/names";
+import { plural } from "./terms/language";
 
 export const STANDING_WORDS = {
   title: "What your body always asked for",
@@ -34,7 +35,7 @@ export const BASE_WORDS = {
 export const standingTitle = ({ fit, half, amount }: Standing, unit: LengthUnit): string =>
   fitTitle({ kind: "fit", id: "", fit, amount, ...(half === undefined ? {} : { half }) }, unit);
 
-const garmentsWords = (count: number): string => (count === 1 ? "1 garment" : `${count} garments`);
+const garmentsWords = (count: number): string => plural(count, { one: "1 garment", other: `${count} garments` });
 
 /** "Right in 2 of 3 garments, of 2 patterns; from 10 mm to 14 mm." */
 export function standingSentence({ garments, patterns, of, least, most }: Standing, unit: LengthUnit): string {
@@ -44,7 +45,7 @@ export function standingSentence({ garments, patterns, of, least, most }: Standi
       : garments === of
         ? `Right in all ${of} garments you kept`
         : `Right in ${garments} of ${garmentsWords(of)} you kept`;
-  const several = patterns > 1 ? `, of ${patterns} patterns` : "";
+  const several = plural(patterns, { one: "", other: `, of ${patterns} patterns` });
   const range =
     least === most ? "" : `; from ${formatAmount(least, unit)} to ${formatAmount(most, unit)}, the mean is taken`;
   return `${where}${several}${range}.`;
@@ -91,3 +92,6 @@ export function nextName(name: string, taken: readonly string[]): string {
 
 export const begunFromSentence = (name: string, day: string | undefined): string =>
   `Begun from the base “${baseWords(name, day, undefined)}”.`;
+
+// StandingFold
+export const inTheLedger = (text: string): string => `In the ledger: ${text}`;

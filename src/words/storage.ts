@@ -1,6 +1,6 @@
 /** What the page says of keeping works, and of files. Words take the codes alone: they know nothing of storage. */
-import { listWords } from "./terms/names";
 import { workFileFailureSentence, type WorkFileFailureLike } from "./workFile";
+import { listWords, plural, counted } from "./terms/language";
 
 export type StorageFailureLike =
   | {
@@ -127,12 +127,14 @@ export function broughtInSentence(
   came: { readonly added: number; readonly same: number; readonly unreadable: number; readonly notKept: number },
 ): string {
   const said = [
-    came.added === 0 ? "no new work" : `${came.added} ${came.added === 1 ? "work" : "works"} brought in`,
-    ...(came.same === 0 ? [] : [`${came.same} ${came.same === 1 ? "was" : "were"} here already, the very same`]),
+    came.added === 0 ? "no new work" : `${counted(came.added, { one: "work", other: "works" })} brought in`,
+    ...(came.same === 0 ? [] : [`${counted(came.same, { one: "was", other: "were" })} here already, the very same`]),
     ...(came.unreadable === 0 ? [] : [`${came.unreadable} could not be read`]),
     ...(came.notKept === 0
       ? []
-      : [`${came.notKept} could not be saved here and ${came.notKept === 1 ? "was" : "were"} left out`]),
+      : [
+          `${came.notKept} could not be saved here and ${plural(came.notKept, { one: "was", other: "were" })} left out`,
+        ]),
   ];
   return `${fileName}: ${said.join("; ")}.`;
 }

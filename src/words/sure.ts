@@ -9,7 +9,8 @@ import type { NextMeasure } from "../core/sureness/nextMeasure";
 import { LIKELY, NEARLY_SURE } from "../core/tolerance";
 import { formatAmount, formatLength } from "./terms/length";
 import { measureWords } from "./measures";
-import { capital, listWords } from "./terms/names";
+import { capital } from "./terms/names";
+import { listWords, plural, orWords } from "./terms/language";
 
 /** Finer than a twentieth no chance is known: what one reading is good to is a rule of thumb itself. */
 const STEP = 5;
@@ -133,7 +134,7 @@ function besidePartSentence({ sizes, cups, cupsGuessed, bust, picked, own }: How
   ];
   if (others.length === 0) return null;
   return (
-    `${capital(listWords(others))} ${others.length === 1 ? "comes" : "come"} up more often over all that your girths may be; ` +
+    `${capital(listWords(others))} ${plural(others.length, { one: "comes", other: "come" })} up more often over all that your girths may be; ` +
     `as they were read, ${wayWords(picked, own.bust)} asks least of the cloth, so it is cut.`
   );
 }
@@ -180,7 +181,7 @@ export function linesSentence(lines: readonly LineBand[], unit: LengthUnit): str
 export function doubtedLinesSentence({ surety }: HowSure): string | null {
   const levels = (["waist", "hip"] as const).filter((level) => surety[level] === "doubted");
   if (levels.length === 0) return null;
-  return `${capital(listWords(levels))} ${levels.length === 1 ? "line" : "lines"}: doubted.`;
+  return `${capital(listWords(levels))} ${plural(levels.length, { one: "line", other: "lines" })}: doubted.`;
 }
 
 /** What to measure next, and what that settles; the chances say of what they are. */
@@ -306,5 +307,3 @@ function readLine(name: MeasureName, body: MeasuredBody, unit: LengthUnit): read
 export const SURE_NOTE =
   "Two times in three the true girth lies no further from what you read. What a single reading is good to is common practice, no source; " +
   "readings that agree make their mean surer, by the square root of their number. The chances are what the planner would pick over all that your girths may be.";
-
-const orWords = (items: readonly string[]): string => listWords(items).replace(/ and (?=[^,]*$)/, " or ");

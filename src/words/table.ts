@@ -9,8 +9,9 @@ import { shortShareWords } from "./blend";
 import { halfWords } from "./fits";
 import { ledgerGroup, plannedTitle } from "./ledger";
 import { differenceTold, formatAmount, formatLength, formatSigned } from "./terms/length";
-import { capital, dartRefWords, dartWords, levelWords, listWords, namedPieceWords, seamWords } from "./terms/names";
+import { capital, dartRefWords, dartWords, levelWords, namedPieceWords, seamWords } from "./terms/names";
 import { figuresWords, formatAngle } from "./terms/darts";
+import { listWords, counted, fixedDecimals } from "./terms/language";
 
 export const SHEET_LABEL =
   "Pattern pieces. Arrow keys move the table, plus and minus zoom, zero shows everything, Shift and F10 offer what can be done.";
@@ -36,7 +37,7 @@ export const printedWords = (piece: string, size: string): string => `${piece}, 
 
 export const halfNote = (half: Half | null): string => (half === null ? "" : `, your ${halfWords(half)}`);
 
-const countOf = (darts: number): string => (darts === 0 ? "no dart" : darts === 1 ? "1 dart" : `${darts} darts`);
+const countOf = (darts: number): string => (darts === 0 ? "no dart" : counted(darts, { one: "dart", other: "darts" }));
 
 /** "Front, frame size 12, waist 55 % from 14 to 16, 2 darts". */
 export function pieceGroupLabel(plan: PlanHalf, piece: PieceName): string {
@@ -90,7 +91,7 @@ export function readout(
     return { name, now: formatAmount(now, unit), since: isSame ? "" : formatSigned(by, unit) };
   };
   const turn = Math.round(degreesFrom(drawn.angle) * 10) / 10 - Math.round(degreesFrom(start.angle) * 10) / 10;
-  const by = Math.abs(turn).toFixed(1);
+  const by = fixedDecimals(Math.abs(turn), 1);
   return {
     title: capital(dartRefWords(ref)),
     figures: [

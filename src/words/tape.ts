@@ -16,6 +16,7 @@ import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
 import { LIMITS } from "../core/decisions/limits";
 import { formatLength, inchParts } from "./terms/length";
 import { measureWords, misreadingSentence } from "./measures";
+import { upToDecimals, percentWords } from "./terms/language";
 
 /** What is expected is told no finer than this: half a centimetre or a quarter of an inch, and twice that of a wide range. */
 const ROUGH = { cm: 5, in: MM_PER_INCH / 4 } as const;
@@ -189,7 +190,7 @@ export function misreadingQuestion(
 export const misreadingElsewhere = ({ other }: LikelyMisreading): string =>
   other === undefined ? "" : `See the question at the ${measureWords(other).short}.`;
 
-const plain = (value: number): string => String(Number(value.toFixed(2)));
+const plain = (value: number): string => upToDecimals(value, 2);
 
 /** What setting the misreading right is called; null where only the tape can. */
 export function misreadingRemedy(misreading: LikelyMisreading, unit: LengthUnit): string | null {
@@ -233,7 +234,7 @@ export const surveyWords = (unit: LengthUnit): readonly string[] => [
 
 /** How well the survey speaks for this body. */
 export function standingSentence({ state, why, widened, besideTrade }: SurveyStanding): string {
-  const share = `${Math.round((widened - 1) * 100)} % wider`;
+  const share = `${percentWords(widened - 1)} wider`;
   const isWider = widened > 1.05;
   if (state === "within")
     return `The survey has many bodies with measures like yours${isWider ? `, if not at its middle: the ranges are ${share} than there` : ""}.`;

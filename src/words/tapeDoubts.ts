@@ -5,7 +5,8 @@ import type { Pattern } from "../core/decisions/pattern";
 import type { LengthUnit } from "../core/decisions/work";
 import { doubtedPicks } from "../core/sureness/doubtedPicks";
 import { doubtSentence, misreadingQuestion } from "./tape";
-import { capital, listWords } from "./terms/names";
+import { capital } from "./terms/names";
+import { listWords, plural } from "./terms/language";
 
 export const TAPE_DOUBTS_HEAD = "First, the tape";
 
@@ -17,9 +18,13 @@ export function tapeDoubtsWhy(doubts: readonly Suspicion[], { chart, length }: P
     ...(doubted.includes("waist") ? ["waist line"] : []),
     ...(doubted.includes("hip") && length === "hip" ? ["hip line"] : []),
   ];
-  const [it, settle] = askedHere(doubts).length === 1 ? ["it", "Settle it"] : ["them", "Settle them"];
+  const asked = askedHere(doubts).length;
+  const it = plural(asked, { one: "it", other: "them" });
+  const settle = plural(asked, { one: "Settle it", other: "Settle them" });
   const rests =
-    parts.length === 0 ? "" : `${capital(listWords(parts))} ${parts.length === 1 ? "stands" : "stand"} on ${it}. `;
+    parts.length === 0
+      ? ""
+      : `${capital(listWords(parts))} ${plural(parts.length, { one: "stands", other: "stand" })} on ${it}. `;
   return `${rests}${settle} before you cut.`;
 }
 

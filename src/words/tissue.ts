@@ -9,7 +9,8 @@ import type { LengthUnit } from "../core/decisions/work";
 import { TISSUE_UNUSUAL } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { formatAmount, formatAsked, formatLength, formatSigned } from "./terms/length";
-import { capital, centreWords, dartWords, levelWords, listWords, pieceWords } from "./terms/names";
+import { capital, centreWords, dartWords, levelWords, pieceWords } from "./terms/names";
+import { listWords, plural } from "./terms/language";
 
 interface LengthWords {
   readonly name: string;
@@ -166,9 +167,9 @@ export function misfitWords(
   const allow =
     named.length === 0
       ? `${off} the pieces allow`
-      : `${off} the ${listWords(named)} ${named.length === 1 ? "allows" : "allow"}`;
+      : `${off} the ${listWords(named)} ${plural(named.length, { one: "allows", other: "allow" })}`;
   if (withinTape) return `${capital(allow)}: no more than a tape is good to, so it is left out.`;
-  const again = against.length === 0 ? "it" : against.length === 1 ? "both" : "these";
+  const again = ["it", "both"][against.length] ?? "these";
   return `${capital(allow)}. Measure ${again} again; it is left out until then.`;
 }
 

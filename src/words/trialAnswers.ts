@@ -5,10 +5,11 @@ import type { LengthUnit } from "../core/decisions/work";
 import { isBustMark, numberedLines } from "../core/toile/recordLine";
 import type { Cause, SewnOff, TrialAnswer } from "../core/trial/trialReading";
 import { formatAmount, formatSigned } from "./terms/length";
-import { capital, listWords } from "./terms/names";
+import { capital } from "./terms/names";
 import { alterationTitle } from "./planned";
 import { toileLengthWords } from "./trial";
 import { causeName, causeWords, lookWords } from "./trialRules";
+import { listWords, plural } from "./terms/language";
 
 export const ANSWERS_TITLE = "What it comes to";
 export const NOTHING_READ = "Write a line with a place and what is seen there: the lines are read together.";
@@ -41,7 +42,8 @@ function linesWords(ids: readonly string[], observations: readonly Observation[]
   const marks = observations.flatMap((one) =>
     isBustMark(one) && ids.includes(one.id) ? [`the ${one.half ?? ""} bust point`] : [],
   );
-  const told = numbers.length === 0 ? [] : [`line${numbers.length === 1 ? "" : "s"} ${listWords(numbers)}`];
+  const told =
+    numbers.length === 0 ? [] : [`${plural(numbers.length, { one: "line", other: "lines" })} ${listWords(numbers)}`];
   return listWords([...told, ...marks]);
 }
 

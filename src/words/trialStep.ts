@@ -70,3 +70,35 @@ export const BASE_KEPT = "Kept as your base.";
 /** Where what is decided now is not what was sewn. */
 export const BASE_AS_SEWN =
   "The base is this toile as it was sewn. What you took or changed since is not in it: sew that, and keep that trial.";
+
+// Answers
+export const alteredForIt = "Altered for it";
+
+// BeforeReading
+export const bustPoint = (half: string): string => `Bust point, ${half}: `;
+export const notLookedAt = "not looked at";
+
+// LineRow
+export const lineLabel = (number: number): string => `Line ${number}: `;
+export const pointsAt = "points at";
+export const whichDart = "which dart?";
+export const removeLine = (number: number): string => `Remove line ${number}`;
+
+// ToileDrawing
+export const leaveIt = "Leave it";
+export const seenFrom = "Seen from";
+export const placesToTap = (text: string): string => `${text}: places to tap`;
+export const ofThe = (dartRef: string): string => ` of the ${dartRef}`;
+
+// TrialPhotos
+export const remove = "Remove";
+
+// TrialStep
+export const trial = "Trial";
+export const trialsList = "Trials, the first at the left";
+export const beginATrial = "Begin a trial";
+export const removeNamed = (text: string): string => `Remove ${text}`;
+
+// Verdict
+export const because = "Because";
+export const itIsNoBase = "It is no base";

@@ -13,6 +13,7 @@ import { formatAmount } from "./terms/length";
 import { TOILE_ALLOWANCE } from "../core/cutting/usualAllowances";
 import { allowanceAmount } from "./allowances";
 import { capital, centreWords, clothWords, levelWords, pieceWords, seamWords } from "./terms/names";
+import { percentWords } from "./terms/language";
 
 /** Ticked at the cutting table: what else is cut by this piece is the garment's own affair. */
 const TO_TICK = "Cut too: ☐ lining ☐ interfacing";
@@ -108,7 +109,7 @@ function lineWords({ level, between, share }: PlannedLevel): string {
   if (where.startsWith("on the")) return `${levelWords(level)} ${where}`;
   return share < 0 || share > 1
     ? `${levelWords(level)} ${where}`
-    : `${levelWords(level)} ${Math.round(share * 100)} % from ${between[0]} to ${between[1]}`;
+    : `${levelWords(level)} ${percentWords(share)} from ${between[0]} to ${between[1]}`;
 }
 
 /** The sizes it is made of, base size first. */

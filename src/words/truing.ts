@@ -5,6 +5,7 @@ import type { LengthUnit } from "../core/decisions/work";
 import { pointWords } from "./checks";
 import { formatAmount } from "./terms/length";
 import { capital, pieceWords, seamWords } from "./terms/names";
+import { fixedDecimals } from "./terms/language";
 
 const isAtCentre = (point: PointName | null): boolean => point === null || point.startsWith("centre");
 
@@ -19,7 +20,7 @@ export function truedSentence({ piece, seam, what, point, amount }: TruingChange
     case "seamSmoothed":
       return `${line}: drawn smooth${at}.`;
     case "cornerSquared":
-      return `${line}: its end${at} turned by ${Math.abs(amount).toFixed(1)}°, so that ${isAtCentre(point) ? "the corner is square" : "it runs straight on into the piece it meets"}.`;
+      return `${line}: its end${at} turned by ${fixedDecimals(Math.abs(amount), 1)}°, so that ${isAtCentre(point) ? "the corner is square" : "it runs straight on into the piece it meets"}.`;
     case "legsEqualled":
       return `${line}: the legs of its dart brought to one length, ${formatAmount(Math.abs(amount), unit)} each.`;
   }

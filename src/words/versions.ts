@@ -20,7 +20,8 @@ import { alterationTitle } from "./planned";
 import { dayWords } from "./terms/days";
 import { formatAmount, formatAsked, formatLength } from "./terms/length";
 import { placeWords, signWords } from "./trialPlaces";
-import { capital, dartRefWords, levelWords, listWords, namedPieceWords, type OtherNames } from "./terms/names";
+import { capital, dartRefWords, levelWords, namedPieceWords, type OtherNames } from "./terms/names";
+import { listWords, plural } from "./terms/language";
 
 const NOW_WORDS = "Now";
 
@@ -309,9 +310,10 @@ export const backWords = (number: number): string => `Go back to trial ${number}
 export const backInCopyWords = (number: number): string => `Go back to trial ${number} in a copy`;
 export const branchWords = (number: number): string => `Branch from trial ${number}`;
 export const branchAbout = (number: number): string =>
-  number === 1
-    ? "A branch is a work of its own, with the trial it begins from."
-    : "A branch is a work of its own, with the trials up to the one it begins from.";
+  plural(number, {
+    one: "A branch is a work of its own, with the trial it begins from.",
+    other: "A branch is a work of its own, with the trials up to the one it begins from.",
+  });
 
 /** A work's name with where it branches off; names are kept short enough to be told apart by their ends. */
 export const branchName = (name: string, number: number): string =>

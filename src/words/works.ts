@@ -1,4 +1,5 @@
 /** What stands in the list of works: what tells one from another, the bin, and how sure their keeping is. */
+import { plural } from "./terms/language";
 
 export const WORKS_WORDS = {
   kept: "Works kept in this browser",
@@ -43,7 +44,7 @@ export const sameAsSaved = (when: string): string => `the same as the one saved 
 /** @param days begun ones that it still lies in the bin */
 export function daysLeftWords(days: number): string {
   if (days < 1) return "goes when the page is next opened";
-  return days === 1 ? "1 day left" : `${days} days left`;
+  return plural(days, { one: "1 day left", other: `${days} days left` });
 }
 
 export const reallySentence = (name: string): string => `Delete “${name}” for good? It cannot be brought back.`;

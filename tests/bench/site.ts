@@ -9,9 +9,9 @@ export interface Site {
   readonly close: () => Promise<void>;
 }
 
-/** Builds the page and serves it on any port that is free. */
-export async function serveSite(): Promise<Site> {
-  await build({ logLevel: "error", build: { outDir: SITE, emptyOutDir: true } });
+/** Builds the page, or takes it as it was last built, and serves it on any port that is free. */
+export async function serveSite(isBuilt = false): Promise<Site> {
+  if (!isBuilt) await build({ logLevel: "error", build: { outDir: SITE, emptyOutDir: true } });
   const server = await preview({
     logLevel: "error",
     build: { outDir: SITE },

@@ -112,6 +112,7 @@ test.describe("on a phone", () => {
   test("the pieces can be put away, and stay so from step to step; the ledger is one tap off", async ({ page }) => {
     await page.goto("./#blend");
     const table = page.getByRole("region", { name: "Table with the pattern pieces" });
+    await page.getByRole("button", { name: "Show the pieces" }).tap();
     await expect(table).toBeVisible();
     await page.getByRole("button", { name: "Put the pieces away" }).tap();
     await expect(table).toBeHidden();
@@ -143,6 +144,7 @@ test.describe("on a phone", () => {
   test("an empty table takes no room", async ({ page }) => {
     await page.goto("./");
     await page.getByRole("button", { name: "Start with my own measures" }).tap();
+    await page.getByRole("button", { name: "Show the pieces" }).tap();
     const note = page.getByText("The pattern pieces appear here");
     await expect(note).toBeVisible();
     const box = await page.getByRole("region", { name: "Table with the pattern pieces" }).boundingBox();

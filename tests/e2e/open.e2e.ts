@@ -23,6 +23,8 @@ function faultsOf(page: Page): readonly string[] {
   const faults: string[] = [];
   page.on("pageerror", (error) => faults.push(error.message));
   page.on("console", (message) => {
+    // The runner's own word, where it keeps the page from being kept.
+    if (message.text().startsWith("Service Worker registration blocked")) return;
     if (message.type() === "error" || message.type() === "warning") faults.push(message.text());
   });
   page.on("requestfailed", (request) => {

@@ -27,6 +27,8 @@ export default defineConfig({
     locale: "en-GB",
     timezoneId: "Europe/London",
     viewport: { width: 1280, height: 800 },
+    // Else all of the page would be fetched once more in each test; what works without a network allows it for itself.
+    serviceWorkers: "block",
     launchOptions: {
       args: browserFlags(),
       ...(browser === undefined ? {} : { executablePath: browser }),

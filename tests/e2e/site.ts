@@ -21,7 +21,11 @@ const TYPES: Readonly<Record<string, string>> = {
   ".svg": "image/svg+xml",
   ".woff2": "font/woff2",
   ".png": "image/png",
+  ".webmanifest": "application/manifest+json",
 };
+
+/** The name of a test's own script, as the page asks for it. */
+const AHEAD = "ahead.js";
 
 export interface Served {
   readonly port: number;
@@ -30,8 +34,22 @@ export interface Served {
   readonly close: () => Promise<void>;
 }
 
-/** Serves the built page from `folder`, which begins and ends with a stroke. All else is not there. */
-export async function serve(folder: string): Promise<Served> {
+/**
+ * Serves the built page from `folder`, which begins and ends with a stroke. All else is not there.
+ *
+ * @param change what stands in a file in place of what the build wrote; null where it is not there
+ * @param ahead a script that runs before the page's own, where a test brings one
+ */
+export async function serve(
+  folder: string,
+  {
+    change = (_file, bytes) => bytes,
+    ahead,
+  }: {
+    readonly change?: (file: string, bytes: Buffer) => Buffer | string | null;
+    readonly ahead?: Uint8Array;
+  } = {},
+): Promise<Served> {
   const asked: string[] = [];
   const server: Server = createServer((request, response) => {
     const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
@@ -39,9 +57,18 @@ export async function serve(folder: string): Promise<Served> {
     const inside = path.startsWith(folder) ? path.slice(folder.length) : null;
     const file = inside === "" ? "index.html" : inside;
     if (file === null || file.includes("..") || request.method !== "GET") return void response.writeHead(404).end();
-    readFile(join(site, file)).then(
-      (bytes) =>
-        response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream" }).end(bytes),
+    const found =
+      ahead !== undefined && file === AHEAD ? Promise.resolve(Buffer.from(ahead)) : readFile(join(site, file));
+    found.then(
+      (bytes) => {
+        const changed = change(file, bytes);
+        if (changed === null) return void response.writeHead(404).end("not here any more");
+        const sent =
+          ahead !== undefined && file === "index.html"
+            ? changed.toString().replace("<script", `<script src="./${AHEAD}"></script><script`)
+            : changed;
+        response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream" }).end(sent);
+      },
       () => response.writeHead(404).end("not here"),
     );
   });

@@ -2,14 +2,15 @@
 // stderr, and does nothing when nothing changed.
 //
 //   node tests/tools/ensure.mjs            packages
-//   node tests/tools/ensure.mjs --browser  packages, a browser and Poppler, which reads the PDF files
+//   node tests/tools/ensure.mjs --browser  packages, a browser, Poppler, which reads the PDF files,
+//                                          and Firefox and WebKit where they can be had
 //   node tests/tools/ensure.mjs --quiet    packages, silent unless something fails
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { installedBrowser, isInstalled, isRoot } from "./browser.mjs";
+import { engines, installedBrowser, isInstalled, isRoot } from "./browser.mjs";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const stampFile = join(root, "node_modules", ".bodicewright-stamp");
@@ -97,8 +98,28 @@ function ensurePoppler() {
   );
 }
 
+const triedFile = join(root, "node_modules", ".bodicewright-tried");
+
+/** What the whole job is done in besides Chromium: tried once, and done without where it does not come. */
+function tryEngines() {
+  const { firefox, webkit } = engines();
+  const wanted = [
+    ...(firefox === undefined ? ["firefox-esr"] : []),
+    ...(webkit === undefined ? ["webkit2gtk-driver", "xvfb"] : []),
+  ];
+  if (wanted.length === 0 || !isRoot() || !existsSync("/usr/bin/apt-get")) return;
+  if (existsSync(triedFile) && readFileSync(triedFile, "utf8") === wanted.join(" ")) return;
+  writeFileSync(triedFile, wanted.join(" "));
+  say(`Installing ${wanted.join(", ")} with apt-get; the tests run without them too …`);
+  const install = ["install", "-y", "-q", "--no-install-recommends"];
+  if (!run("apt-get", ["update", "-q"], { hidden: true, minutes: 2 })) return;
+  // One that this system does not have must not keep the other from coming.
+  for (const name of wanted) run("apt-get", [...install, name], { hidden: true, minutes: 5 });
+}
+
 ensurePackages();
 if (process.argv.includes("--browser")) {
   await ensureBrowser();
   ensurePoppler();
+  tryEngines();
 }

@@ -23,6 +23,7 @@ const LIMITS = {
   patternReader: 30_000,
   paper: 235_000,
   typefaces: 380_000,
+  keeper: 8_000,
 };
 
 /**
@@ -82,6 +83,8 @@ function main() {
   const isPatternReader = (/** @type {string} */ file) => file.startsWith("assets/readPatternWorker-");
   const isTypeface = (/** @type {string} */ file) => file.startsWith("assets/SourceSans3_");
   const kept = [
+    // Fetched once all else is here, with the list of all files in it.
+    report("What keeps the page on the device", dist, ["offlineWorker.js"], LIMITS.keeper),
     report("Before the first step can be used", dist, firstViewFiles(html, manifest), LIMITS.first),
     report(
       "All that the page may load, but for what makes paper",

@@ -24,20 +24,23 @@ const WIDEST_RANGE = 1.5;
 export function readCell(text: string, unit: PastedUnit, wanted: PastedUnit = unit): PastedLength | null {
   const plain = withoutFootnote(text);
   if (plain.length > LONGEST_CELL) return null;
+  const thousands = unit === "mm" ? THOUSANDS.exec(plain) : null;
+  if (thousands !== null) return { value: Number(`${thousands[1] ?? ""}${thousands[2] ?? ""}`), range: null };
   const both = readBoth(plain, wanted);
   if (both !== null) return both === "unlike" ? null : { value: both, range: null };
+  const ranges = readBothRanges(plain, wanted);
+  if (ranges !== null) return ranges === "unlike" ? null : ranges;
   // "86/90" would read as a fraction, which no girth is.
   const slashed = /^(\d{2,}(?:[.,]\d+)?) ?\/ ?(\d{2,}(?:[.,]\d+)?)(\D*)$/.exec(plain);
   if (slashed !== null)
     return rangeOf(`${slashed[1] ?? ""}${slashed[3] ?? ""}`, `${slashed[2] ?? ""}${slashed[3] ?? ""}`, unit);
   const whole = lengthOf(plain, unit);
   if (whole !== null) return { value: whole, range: null };
-  for (const between of plain.matchAll(/[-‐‑‒–—−]|\bto\b/g)) {
-    const range = rangeOf(plain.slice(0, between.index), plain.slice(between.index + between[0].length), unit);
-    if (range !== null) return range;
-  }
-  return null;
+  return rangeIn(plain, unit);
 }
+
+/** "1 080", "1,080" or "1.080" of millimetres: no girth is told to a thousandth of one. */
+const THOUSANDS = /^([1-9])[\s.,’'](\d{3})(?:\s*mm)?$/i;
 
 /** A mark behind a number leads to a note. */
 export const withoutFootnote = (text: string): string =>
@@ -88,6 +91,35 @@ function readBoth(text: string, wanted: PastedUnit): Mm | "unlike" | null {
   if (agreeing === undefined) return stated || /[([]/.test(text) ? "unlike" : null;
   const takeFirst = agreeing.unit === (wanted === "in" ? "in" : "cm");
   return takeFirst ? agreeing.one : agreeing.two;
+}
+
+/** `34–36" (86–91 cm)`, `86-91 / 34-36`: the range in the unit wanted, where both are one in two units. */
+function readBothRanges(text: string, wanted: PastedUnit): PastedLength | "unlike" | null {
+  for (const split of text.matchAll(/\s*[(/|[]\s*/g)) {
+    const parts = [text.slice(0, split.index), text.slice(split.index + split[0].length).replace(/\s*[)\]]$/, "")];
+    const [one = "", two = ""] = parts;
+    const [oneUnit, twoUnit] = [unitOfCell(one), unitOfCell(two)];
+    for (const unit of ["cm", "in"] as const) {
+      const other = unit === "cm" ? "in" : "cm";
+      if ((oneUnit ?? unit) !== unit || (twoUnit ?? other) !== other) continue;
+      const [first, second] = [rangeIn(one, unit), rangeIn(two, other)];
+      if (first?.range == null || second?.range == null) continue;
+      const agree = (["from", "to"] as const).every(
+        (end) => Math.abs((first.range?.[end] ?? 0) - (second.range?.[end] ?? 0)) <= BOTH_UNITS_AGREEMENT,
+      );
+      if (agree) return unit === (wanted === "in" ? "in" : "cm") ? first : second;
+      if (oneUnit !== null && twoUnit !== null) return "unlike";
+    }
+  }
+  return null;
+}
+
+function rangeIn(text: string, unit: PastedUnit): PastedLength | null {
+  for (const between of text.matchAll(/[-‐‑‒–—−]|\bto\b/g)) {
+    const range = rangeOf(text.slice(0, between.index), text.slice(between.index + between[0].length), unit);
+    if (range !== null) return range;
+  }
+  return null;
 }
 
 function rangeOf(first: string, second: string, unit: PastedUnit): PastedLength | null {

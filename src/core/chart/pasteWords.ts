@@ -54,6 +54,8 @@ const FILLERS: ReadonlySet<string> = new Set([
   "your",
   "full",
   "fullest",
+  "natural",
+  "approx",
   "to",
   "fit",
   "line",

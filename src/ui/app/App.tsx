@@ -12,23 +12,30 @@ import { Messages } from "./Messages";
 import { PageFaults } from "./PageFaults";
 import { PhoneBar } from "./PhoneBar";
 import { Said } from "./Said";
-import { STEPS, usePageState, type Sheet, type Step } from "../session/pageState";
+import { arePiecesShown, STEPS, usePageState, type Sheet, type Step } from "../session/pageState";
 import { useWorkStore } from "../session/useWork";
 import { STEP_TITLES, Thread } from "./Thread";
 import { useFileDrop } from "./useFileDrop";
 import { useTitle } from "./useTitle";
 import { useHashStep } from "./useHashStep";
+import { useKeyboardRoom } from "./useKeyboardRoom";
 
 const PANELS: Readonly<Record<Step, Later<() => React.JSX.Element>>> = { tape: alreadyHere(TapeStep), ...STEP_PARTS };
 
+export interface AppProps {
+  /** Heard when all parts have been fetched ahead, as far as they came. */
+  readonly onAllHere?: () => void;
+}
+
 /** One page, one table. */
-export function App() {
+export function App({ onAllHere }: AppProps) {
   useHashStep();
   useTitle();
   useFileDrop();
   usePaperForPrinting();
   useEntryTakenByPress();
-  const inTurn = useFirstStepIsUp();
+  useKeyboardRoom();
+  const inTurn = useFirstStepIsUp(onAllHere);
   return (
     <div className="app">
       <a className="button skip" href="#step" onClick={skipToStep}>
@@ -58,16 +65,19 @@ export function App() {
 }
 
 /** The step that the address named at first is loaded before the table and the ledger, and everything else after them. */
-function useFirstStepIsUp(): boolean {
+function useFirstStepIsUp(onAllHere: AppProps["onAllHere"]): boolean {
   const step = usePageState((page) => page.step);
   const [first] = useState(step);
   const isUp = useLaterState(PANELS[first]).kind !== "waiting";
+  const allHere = useRef(onAllHere);
   useEffect(() => {
     if (!isUp) return undefined;
     // She may print from anywhere, and the browser then waits for nothing: the sheets come beside the table, not after it.
     void PANELS.paper.fetchAhead();
     const going = new AbortController();
-    void fetchAhead(AHEAD, going);
+    void fetchAhead(AHEAD, going).then(() => {
+      if (!going.signal.aborted) allHere.current?.();
+    });
     return () => going.abort();
   }, [isUp]);
   return isUp;
@@ -122,13 +132,15 @@ interface PlaceProps {
 }
 
 const TablePlace = memo(({ inTurn }: PlaceProps) => {
-  const shown = usePageState((page) => page.piecesShown);
+  const shown = usePageState(arePiecesShown);
+  const full = usePageState((page) => page.piecesFull);
   return (
     <section
       id="table-place"
       className="table-place"
       aria-label="Table with the pattern pieces"
-      data-away={shown ? undefined : ""}
+      data-away={shown || full ? undefined : ""}
+      data-full={full ? "" : undefined}
     >
       <PartPlace part={TABLE} name="The table" inTurn={inTurn}>
         {(Table) => <Table />}
@@ -141,6 +153,7 @@ TablePlace.displayName = "TablePlace";
 const LedgerPlace = memo(({ inTurn }: PlaceProps) => {
   const open = usePageState((page) => page.ledgerOpen);
   const openLedger = usePageState((page) => page.openLedger);
+  const isBeside = usePageState((page) => page.ledgerBeside);
   return (
     <aside
       id="ledger-place"
@@ -148,6 +161,7 @@ const LedgerPlace = memo(({ inTurn }: PlaceProps) => {
       aria-label="Ledger of alterations and checks"
       tabIndex={-1}
       data-closed={open ? undefined : ""}
+      data-beside={isBeside ? "" : undefined}
     >
       <button
         type="button"
@@ -187,6 +201,8 @@ function useEntryTakenByPress(): void {
   const store = useWorkStore();
   useEffect(() => {
     const onClick = ({ target }: MouseEvent): void => {
+      // A key of our own types on in the field.
+      if (target instanceof Element && target.closest(".drawn-keys") !== null) return;
       if (target === document.activeElement || store.getState().gesture?.hand.kind !== "keys") return;
       flushSync(() => endGesture(store));
     };

@@ -1,3 +1,4 @@
+import { OFFLINE_WORDS } from "../../words/offline";
 import { WORKS_WORDS } from "../../words/works";
 import { TextField } from "../fields/TextField";
 import { PartBoundary } from "../parts/PartBoundary";
@@ -5,10 +6,13 @@ import { useWorks } from "../works/useWorks";
 import { WorksMenu } from "../works/WorksMenu";
 import { UndoRedo } from "./UndoRedo";
 import { UnitSwitch } from "./UnitSwitch";
+import { useThumbBar } from "../session/useScreen";
+import { usePageState } from "../session/pageState";
 import { useSettledWork } from "../session/useWork";
 
 /** Each tool stands by itself: whichever fails, the others are there. */
 export function Head() {
+  const inBar = useThumbBar();
   return (
     <header className="head">
       <h1 className="brand">Bodicewright</h1>
@@ -24,9 +28,11 @@ export function Head() {
         </PartBoundary>
       </div>
       <div className="head-tools">
-        <PartBoundary name="Undo and redo" isSmall>
-          <UndoRedo />
-        </PartBoundary>
+        {!inBar && (
+          <PartBoundary name="Undo and redo" isSmall>
+            <UndoRedo />
+          </PartBoundary>
+        )}
         <PartBoundary name="The choice of the unit" isSmall>
           <UnitSwitch />
         </PartBoundary>
@@ -61,6 +67,7 @@ function DownloadWork() {
 /** Where saving fails, the work can be had as a file right there. */
 function StorageState() {
   const { storage } = useWorks();
+  const isNew = usePageState((page) => page.offline === "new");
   const hasFailed = storage.state === "failed";
   return (
     <div className={hasFailed ? "storage-failed" : undefined}>
@@ -73,6 +80,7 @@ function StorageState() {
         data-state={storage.state}
       >
         {storage.words}
+        {isNew && storage.state === "saved" && ` · ${OFFLINE_WORDS.fromNowOn}`}
       </p>
       {hasFailed && <DownloadWork />}
     </div>

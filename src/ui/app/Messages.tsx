@@ -1,4 +1,5 @@
 import { useEffect, useRef } from "react";
+import type { Message } from "../../store/sessionState";
 import { useWorks } from "../works/useWorks";
 
 /** What passes: a work that was put in the bin and can come back, a file that could not be opened. */
@@ -28,17 +29,24 @@ export function Messages() {
                 {label}
               </button>
             ))}
-            <button
-              type="button"
-              className="button small"
-              aria-label={`Dismiss: ${message.text}`}
-              onClick={() => dismiss(message.id)}
-            >
-              Dismiss
-            </button>
+            <DismissButton message={message} onDismiss={() => dismiss(message.id)} />
           </div>
         </div>
       ))}
     </div>
+  );
+}
+
+interface DismissButtonProps {
+  readonly message: Message;
+  readonly onDismiss: () => void;
+}
+
+function DismissButton({ message: { text, isOffer }, onDismiss }: DismissButtonProps) {
+  const label = isOffer === true ? "Later" : "Dismiss";
+  return (
+    <button type="button" className="button small" aria-label={`${label}: ${text}`} onClick={onDismiss}>
+      {label}
+    </button>
   );
 }

@@ -1,3 +1,4 @@
+import { useEffect, useRef, useState } from "react";
 import { STEPS, usePageState, type Step } from "../session/pageState";
 
 export const STEP_TITLES: Readonly<Record<Step, string>> = {
@@ -28,9 +29,10 @@ const ABOUT: Readonly<Record<Step, string>> = {
 export function Thread() {
   const step = usePageState((page) => page.step);
   const at = STEPS.indexOf(step);
+  const { strip, more, look } = useStrip(step);
   return (
     <nav className="thread" aria-label="Steps of the work">
-      <ol>
+      <ol ref={strip} data-more={more} onScroll={look}>
         {STEPS.map((name, index) => (
           <li key={name} data-sewn={index <= at ? "" : undefined} data-here={name === step ? "" : undefined}>
             <a href={`#${name}`} aria-current={name === step ? "step" : undefined}>
@@ -55,6 +57,33 @@ export function Thread() {
       </ol>
     </nav>
   );
+}
+
+/** Where there is no room for all steps the strip scrolls: the one she is at is brought into it, and where more follows is told. */
+function useStrip(step: Step) {
+  const strip = useRef<HTMLOListElement>(null);
+  const [more, setMore] = useState<More>();
+  useEffect(() => {
+    const list = strip.current;
+    if (list === null) return undefined;
+    const show = (): void => {
+      const here = list.children[STEPS.indexOf(step)];
+      if (here instanceof HTMLElement) list.scrollLeft = here.offsetLeft - (list.clientWidth - here.offsetWidth) / 2;
+      setMore(moreOf(list));
+    };
+    show();
+    window.addEventListener("resize", show);
+    return () => window.removeEventListener("resize", show);
+  }, [step]);
+  return { strip, more, look: (): void => setMore(strip.current === null ? undefined : moreOf(strip.current)) };
+}
+
+type More = "before" | "after" | "both" | undefined;
+
+function moreOf({ scrollLeft, clientWidth, scrollWidth }: HTMLElement): More {
+  const before = scrollLeft > 1;
+  const after = scrollLeft + clientWidth < scrollWidth - 1;
+  return before && after ? "both" : before ? "before" : after ? "after" : undefined;
 }
 
 function Needle({ low }: { readonly low: boolean }) {

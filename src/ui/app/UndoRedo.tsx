@@ -39,6 +39,9 @@ export function UndoRedo() {
         title="Undo (Ctrl+Z)"
       >
         <Arrow />
+        <span className="bar-word" aria-hidden="true">
+          Undo
+        </span>
       </button>
       <button
         type="button"
@@ -49,6 +52,9 @@ export function UndoRedo() {
         title="Redo (Ctrl+Shift+Z)"
       >
         <Arrow mirrored />
+        <span className="bar-word" aria-hidden="true">
+          Redo
+        </span>
       </button>
     </div>
   );

@@ -15,6 +15,7 @@ import { COLLISIONS } from "../works/collisionsPart";
 import { DEMOS } from "../works/demosPart";
 import { WORKS_LIST } from "../works/worksListPart";
 import { SALVAGE } from "../works/salvagePart";
+import { OFFLINE } from "../offline/offlinePart";
 import { FRONT_DRAWING } from "../works/frontDrawingPart";
 
 /** The steps but Tape, which comes with the page. */
@@ -61,4 +62,5 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   COLLISIONS,
   SALVAGE,
   FRONT_DRAWING,
+  OFFLINE,
 ];

@@ -2,6 +2,7 @@ import type { Sizing } from "../../core/sizing/sizing";
 import { alternativeSentence, alternativeTitle } from "../../words/blend";
 import { useRun, useSettledWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
+import * as say from "../../words/blendStep";
 
 /** Other ways to cut the same body from the same chart, cheapest first. */
 export function Alternatives({ sizing }: { readonly sizing: Sizing }) {
@@ -9,15 +10,12 @@ export function Alternatives({ sizing }: { readonly sizing: Sizing }) {
   const run = useRun();
   const unit = useSettledWork((work) => work.unit);
   return (
-    <section className="alternatives" aria-label="Other ways to cut it">
+    <section className="alternatives" aria-label={say.otherWaysToCutIt}>
       <details>
         <summary>
-          <h3>Other ways to cut it</h3>
+          <h3>{say.otherWaysToCutIt}</h3>
         </summary>
-        <p className="aside">
-          The planner’s own first, then by what they harm: a frame that does not fit most, then what is altered at the
-          bust.
-        </p>
+        <p className="aside">{say.alternativesAbout}</p>
         <ol className="ways">
           {ways.map((way) => (
             <li key={`${way.baseSize} ${way.cup ?? ""}`} className="way" data-picked={way.picked ? "" : undefined}>
@@ -28,12 +26,12 @@ export function Alternatives({ sizing }: { readonly sizing: Sizing }) {
                 </p>
               </div>
               {way.picked ? (
-                <span className="tag own">cut this way</span>
+                <span className="tag own">{say.cutThisWay}</span>
               ) : (
                 <button
                   type="button"
                   className="button small"
-                  aria-label={`Take this: ${alternativeTitle(way)}`}
+                  aria-label={say.takeThisWay(alternativeTitle(way))}
                   onClick={() =>
                     run({
                       kind: "setPick",
@@ -41,7 +39,7 @@ export function Alternatives({ sizing }: { readonly sizing: Sizing }) {
                     })
                   }
                 >
-                  Take this
+                  {say.takeThis}
                 </button>
               )}
             </li>

@@ -13,6 +13,8 @@ import { Sum } from "../fields/Sum";
 import { Pick } from "./Pick";
 import { Strip } from "./Strip";
 import { chanceOf, sizingGirths } from "./chances";
+import * as say from "../../words/blendStep";
+import { Sentence } from "../fields/Sentence";
 
 export interface BaseSizePickViewProps {
   readonly work: Work;
@@ -34,7 +36,7 @@ export function BaseSizePickView({ work, pick, sizes, surety, own, planners }: B
   const margin = own || surety === "doubted" ? null : marginSentence(pick, chanceOf(sizes, pick.runnerUp), work.unit);
   return (
     <Pick
-      title="Frame"
+      title={say.frame}
       answer={`Size ${pick.label}`}
       surety={surety}
       pick="baseSize"
@@ -42,13 +44,15 @@ export function BaseSizePickView({ work, pick, sizes, surety, own, planners }: B
       planners={planners === null ? null : `size ${planners.sizing.baseSize.label}`}
     >
       <p>
-        Neck, shoulders and armhole are cut on the {pick.label} line
-        {own ? "" : `, picked by your ${pick.byBust ? "bust" : "upper chest and bust together"}`}.
+        {say.cutOnLine(pick.label, own ? null : pick.byBust ? "bust" : "both")}
         {pick.beyond > 0 && (
           <>
             {" "}
             <b>
-              That is <Fractions text={formatAmount(pick.beyond, work.unit)} /> past the end of the chart.
+              <Sentence
+                text={say.beyondChart}
+                parts={{ amount: <Fractions text={formatAmount(pick.beyond, work.unit)} /> }}
+              />
             </b>
           </>
         )}
@@ -65,16 +69,20 @@ export function BaseSizePickView({ work, pick, sizes, surety, own, planners }: B
         </p>
       )}
       <Sum
-        question={`Why ${pick.label}?`}
+        question={say.whyThis(pick.label)}
         lines={baseSizeSum(pick, drafted, work.unit)}
         note={chanceNote(sizingGirths(bodyOf(work.tapes)), work.unit)}
       />
       <Select
-        label="Take another frame"
+        label={say.takeAnotherFrame}
         value={pick.label}
         options={chart.sizes.map((size) => ({
           value: size.label,
-          label: `${size.label}, for a${pick.byBust ? " bust" : "n upper chest"} of ${formatLength(size.bust - drafted, work.unit)}`,
+          label: say.frameChoice(
+            size.label,
+            pick.byBust ? "bust" : "chest",
+            formatLength(size.bust - drafted, work.unit),
+          ),
         }))}
         onChange={(baseSize) => run({ kind: "setPick", picks: { baseSize } })}
       />

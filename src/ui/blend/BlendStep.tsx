@@ -23,6 +23,7 @@ import { HowSurePanel } from "./HowSurePanel";
 import { LevelPickView } from "./LevelPickView";
 import { PrintedDarts } from "./PrintedDarts";
 import { ProposalLines } from "./ProposalLines";
+import * as say from "../../words/blendStep";
 
 /** What the planner itself would pick, all of the wearer's picks laid aside; null where there is no such plan. */
 function plannersPlan(work: Work): Plan | null {
@@ -40,7 +41,7 @@ export function BlendStep() {
     <>
       <DoubtsHead />
       <header className="step-head">
-        <h2>Blend</h2>
+        <h2>{say.blend}</h2>
       </header>
       {result.ok ? (
         <Picked work={work} plan={result.value} planners={planners} />

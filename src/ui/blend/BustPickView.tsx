@@ -10,6 +10,7 @@ import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
 import { Sum } from "../fields/Sum";
 import { Pick } from "./Pick";
+import * as say from "../../words/blendStep";
 
 export interface BustPickViewProps {
   readonly work: Work;
@@ -24,8 +25,8 @@ export function BustPickView({ work, sizing, surety, own, planners }: BustPickVi
   const { bust } = sizing;
   return (
     <Pick
-      title="Bust"
-      answer={bust.alteration === 0 ? "no alteration" : <Fractions text={formatSigned(bust.alteration, work.unit)} />}
+      title={say.bust}
+      answer={bust.alteration === 0 ? say.noAlteration : <Fractions text={formatSigned(bust.alteration, work.unit)} />}
       surety={surety}
       pick="bustAlteration"
       own={own}
@@ -34,14 +35,14 @@ export function BustPickView({ work, sizing, surety, own, planners }: BustPickVi
       <p>
         <Fractions text={bustSentence(bust, work.unit)} />
       </p>
-      <Sum question="Why this much?" lines={bustSum(sizing, measuresOf(work.tapes).bustGirth ?? 0, work.unit)} />
+      <Sum question={say.whyThisMuch} lines={bustSum(sizing, measuresOf(work.tapes).bustGirth ?? 0, work.unit)} />
       <LengthField
-        label="Set the bust alteration"
+        label={say.setTheBustAlteration}
         field="pick.bustAlteration"
         value={bust.asked}
         signed
         set={(bustAlteration) => ({ kind: "setPick", picks: { bustAlteration } })}
-        hint="The whole change of girth: half of it on the half front. Less than nothing makes it smaller."
+        hint={say.bustAlterationHint}
       />
       {bust.asked !== 0 && (
         <button
@@ -49,7 +50,7 @@ export function BustPickView({ work, sizing, surety, own, planners }: BustPickVi
           className="link-button"
           onClick={() => run({ kind: "setPick", picks: { bustAlteration: 0 } })}
         >
-          Leave the bust as printed
+          {say.leaveTheBustAsPrinted}
         </button>
       )}
     </Pick>

@@ -17,6 +17,8 @@ import { Sum } from "../fields/Sum";
 import { Pick } from "./Pick";
 import { Strip } from "./Strip";
 import { chanceOf, sizingGirths } from "./chances";
+import * as say from "../../words/blendStep";
+import { Sentence } from "../fields/Sentence";
 
 export interface CupPickViewProps {
   readonly work: Work;
@@ -36,8 +38,8 @@ export function CupPickView({ work, pick, cups: chances, surety, own, planners }
   const plannersCup = planners?.sizing.cup.label ?? null;
   return (
     <Pick
-      title="Cup"
-      answer={pick.label === null ? "as drafted" : `Version ${pick.label}`}
+      title={say.cup}
+      answer={pick.label === null ? say.asDrafted : `Version ${pick.label}`}
       surety={surety}
       pick="cup"
       own={own}
@@ -45,12 +47,11 @@ export function CupPickView({ work, pick, cups: chances, surety, own, planners }
     >
       {pick.difference === null ? (
         <p>
-          There is no upper chest on the tape, so your cup cannot be told. <a href="#tape">Measure it</a>: it makes the
-          most difference of all.
+          <Sentence text={say.noUpperChest} parts={{ measure: <a href="#tape">{say.measureIt}</a> }} />
         </p>
       ) : (
         <p>
-          Your bust is <LengthText mm={pick.difference} /> larger than your upper chest.{" "}
+          <Sentence text={say.bustLarger} parts={{ amount: <LengthText mm={pick.difference} /> }} />{" "}
           {cups.length > 0 && <Fractions text={cupVersionsSentence(cups, work.unit)} />}
         </p>
       )}
@@ -67,7 +68,7 @@ export function CupPickView({ work, pick, cups: chances, surety, own, planners }
         </p>
       )}
       <Sum
-        question={pick.label === null ? "Why no cup version?" : `Why ${pick.label}?`}
+        question={pick.label === null ? say.whyNoCupVersion : say.whyThis(pick.label)}
         lines={cupSum(pick, measuresOf(work.tapes).bustGirth ?? 0, work.unit)}
         {...(margin === null
           ? {}
@@ -77,11 +78,11 @@ export function CupPickView({ work, pick, cups: chances, surety, own, planners }
       />
       {cups.length > 0 && pick.label !== null && (
         <Select
-          label="Take another cup"
+          label={say.takeAnotherCup}
           value={pick.label}
           options={cups.map((cup) => ({
             value: cup.label,
-            label: `${cup.label}, for a difference of ${formatLength(cup.difference, work.unit)}`,
+            label: say.forADifferenceOf(cup.label, formatLength(cup.difference, work.unit)),
           }))}
           onChange={(cup) => run({ kind: "setPick", picks: { cup } })}
         />

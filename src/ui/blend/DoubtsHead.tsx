@@ -5,6 +5,7 @@ import { Fractions } from "../fields/Fractions";
 import { useSettledWork } from "../session/useWork";
 import { ItIsRight } from "../tape/ItIsRight";
 import { MisreadingRemedy } from "../tape/MisreadingRemedy";
+import * as say from "../../words/blendStep";
 
 /** Doubts about the tape before any pick that stands on it, until they are answered. */
 export function DoubtsHead() {
@@ -22,7 +23,7 @@ export function DoubtsHead() {
           </p>
           <p className="doubt-answers">
             <a className="button small" href="#tape">
-              Take it again
+              {say.takeItAgain}
             </a>
             {doubt.misreading !== null && (
               <MisreadingRemedy suspicion={doubt} misreading={doubt.misreading} unit={unit} />

@@ -3,6 +3,7 @@ import type { Ease } from "../../core/decisions/pattern";
 import { formatLength, formatLengthEntry } from "../../words/terms/length";
 import { useSettledWork } from "../session/useWork";
 import { LengthField } from "../fields/LengthField";
+import * as say from "../../words/blendStep";
 
 const LEVELS = ["bust", "waist", "hip"] as const satisfies readonly (keyof Ease)[];
 
@@ -18,22 +19,22 @@ export function EaseFields() {
   // An entry that could not be read must not lie out of sight.
   const [open] = useState(LEVELS.some((level) => unread[`ease.${level}`] !== undefined));
   return (
-    <section className="ease" aria-label="Ease wanted">
+    <section className="ease" aria-label={say.easeWanted}>
       <details open={open}>
         <summary>
-          <h3>Ease wanted</h3>
+          <h3>{say.easeWanted}</h3>
           <span className="aside">
-            {LEVELS.some((level) => wanted[level] !== undefined) ? "your own" : "the pattern’s"}
+            {LEVELS.some((level) => wanted[level] !== undefined) ? say.yourOwn : say.thePatterns}
           </span>
         </summary>
-        <p className="aside">Room between you and the garment. Empty: the pattern’s own.</p>
+        <p className="aside">{say.easeWantedAbout}</p>
         <div className="field-row">
           {LEVELS.map((level) => {
             const value = wanted[level];
             return (
               <LengthField
                 key={level}
-                label={`At the ${level}`}
+                label={say.atThe(level)}
                 field={`ease.${level}`}
                 value={value}
                 otherwise={
@@ -44,11 +45,7 @@ export function EaseFields() {
                 set={(amount) => ({ kind: "setEaseWanted", ease: { [level]: amount } })}
                 clear={{ kind: "clearEaseWanted", level }}
                 signed
-                warnings={
-                  value !== undefined && value < SNUG
-                    ? [`Less than ${formatLength(SNUG, unit)}: cloth without stretch will strain (common practice).`]
-                    : []
-                }
+                warnings={value !== undefined && value < SNUG ? [say.littleEase(formatLength(SNUG, unit))] : []}
               />
             );
           })}

@@ -22,6 +22,7 @@ import {
 import { useRun } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { Sum } from "../fields/Sum";
+import * as say from "../../words/blendStep";
 
 export interface HowSurePanelProps {
   readonly work: Work;
@@ -42,11 +43,11 @@ export function HowSurePanel({ work, sure, next }: HowSurePanelProps) {
     doubtedLinesSentence(sure),
   ].filter((one) => one !== null);
   return (
-    <section className="sure" aria-label="How sure this is">
+    <section className="sure" aria-label={say.howSureThisIs}>
       <NextToTake next={next} hasCups={pattern.chart.cups.length > 0} unit={unit} />
       <details>
         <summary>
-          <h3>How sure this is</h3>
+          <h3>{say.howSureThisIs}</h3>
         </summary>
         <div className="sure-inside">
           {sentences.map((sentence, at) => (
@@ -59,7 +60,7 @@ export function HowSurePanel({ work, sure, next }: HowSurePanelProps) {
           ))}
           <RunnerUp sure={sure} />
           {sure.doubted.length === 0 && (
-            <Sum question="Why no surer?" lines={sureSum(sure, bodyOf(work.tapes), unit)} note={SURE_NOTE} />
+            <Sum question={say.whyNoSurer} lines={sureSum(sure, bodyOf(work.tapes), unit)} note={SURE_NOTE} />
           )}
         </div>
       </details>

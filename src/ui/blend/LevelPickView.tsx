@@ -11,6 +11,7 @@ import { Slider } from "../fields/Slider";
 import { Sum } from "../fields/Sum";
 import { Pick } from "./Pick";
 import { Strip } from "./Strip";
+import * as say from "../../words/blendStep";
 
 export interface LevelPickViewProps {
   readonly work: Work;
@@ -46,15 +47,14 @@ export function LevelPickView({ work, level, name, line, surety, own, planners, 
       surety={surety}
       pick={name}
       own={own}
-      planners={planners === null ? null : `the line ${shareWords(planners.between, planners.share)}`}
+      planners={planners === null ? null : say.theLine(shareWords(planners.between, planners.share))}
     >
       <p>
         <Fractions text={lineSentence(level, line, work.unit)} />
       </p>
       {level.extrapolated && (
         <p className="pick-margin doubt">
-          <span className="tag doubt">past the printed lines</span> Carried on by the nearest step, so draw it with care
-          and check it on a toile.
+          <span className="tag doubt">{say.pastThePrintedLines}</span> {say.pastLinesAbout}
         </p>
       )}
       <Strip
@@ -71,7 +71,7 @@ export function LevelPickView({ work, level, name, line, surety, own, planners, 
         </p>
       )}
       {granted}
-      <Sum question="Why this line?" lines={levelSum(level, work.unit)} />
+      <Sum question={say.whyThisLine} lines={levelSum(level, work.unit)} />
     </Pick>
   );
 }
@@ -88,7 +88,7 @@ function LinePosition({ name, size, labels }: LinePositionProps) {
   const { between, share } = placeBetween(picked, labels);
   return (
     <label className="line-position">
-      <span className="field-label">Set the {name} line yourself</span>
+      <span className="field-label">{say.setTheLineYourself(name)}</span>
       <Slider
         min={-EXTRAPOLATION_STEPS}
         max={labels.length - 1 + EXTRAPOLATION_STEPS}

@@ -3,6 +3,7 @@ import type { Picks } from "../../core/decisions/decided";
 import type { Surety } from "../../core/sureness/surety";
 import { SURETY_WORDS } from "../../words/surety";
 import { useRun, useSettledWork } from "../session/useWork";
+import * as say from "../../words/blendStep";
 
 export interface PickProps {
   readonly title: string;
@@ -31,7 +32,7 @@ export function Pick({ title, answer, surety, pick, own, planners, children }: P
             <span className="pick-name">{title}</span> <span className="pick-answer">{answer}</span>
           </h3>
           {own ? (
-            <span className="tag own">your pick</span>
+            <span className="tag own">{say.yourPick}</span>
           ) : (
             surety !== null && (
               <span className="pick-surety" data-surety={surety}>
@@ -43,9 +44,9 @@ export function Pick({ title, answer, surety, pick, own, planners, children }: P
         <div className="pick-inside">
           {own && (
             <p className="pick-own">
-              {planners !== null && <>The planner would take {planners}. </>}
+              {planners !== null && <>{say.thePlannerWouldTake(planners)}</>}
               <button type="button" className="link-button" onClick={() => run({ kind: "clearPick", pick })}>
-                Go back to that
+                {say.goBackToThat}
               </button>
             </p>
           )}

@@ -4,6 +4,7 @@ import type { Work } from "../../core/decisions/work";
 import { printedDartsNote } from "../../words/printedDarts";
 import { Fractions } from "../fields/Fractions";
 import { useTissueView } from "../tissue/tissueView";
+import * as say from "../../words/blendStep";
 
 /** What the waist line takes for granted of her waist darts, and the way to where she can say it. */
 export function PrintedDarts({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
@@ -15,7 +16,7 @@ export function PrintedDarts({ work, plan }: { readonly work: Work; readonly pla
     <p className="field-hint">
       <Fractions text={note} />{" "}
       <a href="#tissue" onClick={() => want(first)}>
-        Measure their mouths
+        {say.measureTheirMouths}
       </a>
       .
     </p>

@@ -3,6 +3,8 @@ import type { Plan } from "../../core/plan/plan";
 import { proposalsOf } from "../../core/proposals/proposals";
 import { FROM_MEASURES, heldBackSentence, proposalTitle } from "../../words/proposals";
 import { Fractions } from "../fields/Fractions";
+import * as say from "../../words/blendStep";
+import { Sentence } from "../fields/Sentence";
 
 /** What her lengths and widths ask for, a line each; taken on Fit. */
 export function ProposalLines({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
@@ -28,7 +30,7 @@ export function ProposalLines({ plan, work }: { readonly plan: Plan; readonly wo
       )}
       {proposals.length > 0 && (
         <p className="aside">
-          Not done yet: <a href="#fit">look at them on Fit</a>.
+          <Sentence text={say.notDoneYet} parts={{ look: <a href="#fit">{say.lookOnFit}</a> }} />
         </p>
       )}
     </section>

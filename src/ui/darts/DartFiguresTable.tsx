@@ -8,6 +8,7 @@ import type { TermName } from "../../words/terms/glossary";
 import { Term } from "../fields/Term";
 import { useDartNow } from "./useDartNow";
 import { READS_AS_NOTHING } from "../../core/tolerance";
+import * as say from "../../words/dartsStep";
 
 type Row = readonly [name: string, figure: (figures: DartFigures) => string, term?: TermName];
 
@@ -29,8 +30,8 @@ export function DartFiguresTable({ dart: settled, unit }: { readonly dart: Plann
     ...(dart.drawn.end === null
       ? []
       : ([
-          ["Short of the bust point", ({ end }) => formatAmount(end?.along ?? 0, unit)],
-          ["Bust point off its line", ({ end }) => besideCell(dart.ref, end?.across ?? 0, unit)],
+          [say.shortOfTheBustPoint, ({ end }) => formatAmount(end?.along ?? 0, unit)],
+          [say.bustPointOffItsLine, ({ end }) => besideCell(dart.ref, end?.across ?? 0, unit)],
         ] satisfies readonly Row[])),
   ];
   return (
@@ -65,10 +66,10 @@ interface FigureRowProps {
 const Heads = memo(({ isPrinted, isWanted }: { readonly isPrinted: boolean; readonly isWanted: boolean }) => (
   <thead>
     <tr>
-      <th scope="col">figure</th>
-      {isPrinted && <th scope="col">printed</th>}
-      {isWanted && <th scope="col">your cup asks</th>}
-      <th scope="col">as drawn</th>
+      <th scope="col">{say.figure}</th>
+      {isPrinted && <th scope="col">{say.printed}</th>}
+      {isWanted && <th scope="col">{say.yourCupAsks}</th>}
+      <th scope="col">{say.asDrawn}</th>
     </tr>
   </thead>
 ));

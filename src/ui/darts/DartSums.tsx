@@ -8,6 +8,7 @@ import { seamWords } from "../../words/terms/names";
 import { alterationTitle } from "../../words/planned";
 import { usePlan } from "../session/usePlan";
 import { useViewState } from "../session/viewState";
+import * as say from "../../words/dartsStep";
 
 /** What each alteration of a dart did to its seam, and the proof that the sewn seam is what it was. */
 export function DartSums({
@@ -33,7 +34,7 @@ export function DartSums({
   if (own.length === 0) return null;
   return (
     <details className="sum">
-      <summary>Where did the width go?</summary>
+      <summary>{say.whereDidTheWidthGo}</summary>
       {own.map(({ id, what, outcome }) => {
         if (!outcome.ok || what.kind !== "alteration") return null;
         const { seamBefore, seamUngiven, seamAfter, given, seam } = outcome.value;
@@ -41,24 +42,17 @@ export function DartSums({
         return (
           <dl key={id}>
             <div>
-              <dt>
-                {alterationTitle(what.alteration, unit)}: the sewn {seamName} would change by
-              </dt>
+              <dt>{say.sewnWouldChange(alterationTitle(what.alteration, unit), seamName)}</dt>
               <dd className="length">{formatSigned(seamUngiven - seamBefore, unit)}</dd>
             </div>
             {given.map(({ place, amount }) => (
               <div key={place}>
-                <dt>
-                  {amount >= 0 ? "taken in" : "let out"} at the {placeWords(place, dart.piece)}
-                </dt>
+                <dt>{say.amountAt(amount >= 0 ? say.takenIn : say.letOut, placeWords(place, dart.piece))}</dt>
                 <dd className="length">{formatAmount(Math.abs(amount), unit)}</dd>
               </div>
             ))}
             <div data-total="">
-              <dt>
-                Finished {seamName}
-                {seam === "waist" ? ", front and back halves together" : ""}
-              </dt>
+              <dt>{say.finishedSeam(seamName, seam === "waist" ? say.frontAndBackHalvesTogether : "")}</dt>
               <dd className="length">{seamProof(seamBefore, seamAfter, unit)}</dd>
             </div>
           </dl>

@@ -25,6 +25,7 @@ import { Choice } from "../fields/Choice";
 import { Select } from "../fields/Select";
 import { Slider } from "../fields/Slider";
 import { alterationId, snapStep } from "../../core/plan/dartEdit";
+import * as say from "../../words/dartsStep";
 
 const isSurgery = (alteration: Alteration): alteration is DartSurgery =>
   alteration.kind === "dartPivot" ||
@@ -68,7 +69,7 @@ export function DartSurgeryControls({ dart, plan, work, on }: DartSurgeryProps) 
   if (piece === undefined) return null;
   return (
     <details className="pointed dart-surgery" open={isUsed}>
-      <summary>Make something else of it</summary>
+      <summary>{say.surgeryTitle}</summary>
       <div className="pointed-body">
         <Pivot dart={ref} piece={piece} plan={plan} work={work} on={on} />
         <MadeOf dart={ref} piece={piece} plan={plan} work={work} on={on} />
@@ -115,10 +116,10 @@ function Pivot({ dart, piece, plan, work, on }: PartProps) {
   return (
     <div className="surgery-part">
       <Select
-        label="Move it to the"
+        label={say.moveItToThe}
         value={own?.to ?? NOWHERE}
         options={[
-          { value: NOWHERE, label: "(leave it here)" },
+          { value: NOWHERE, label: say.leaveItHere },
           ...[...new Set([...(own === undefined ? [] : [own.to]), ...homes])].map((home) => ({
             value: home,
             label: homeWords(home, dart.piece),
@@ -145,17 +146,17 @@ function Share({ pivot }: { readonly pivot: DartPivotAlteration }) {
   const percent = Math.round((now ?? pivot).share * 100);
   return (
     <div className="surgery-share">
-      <label htmlFor={id}>How much of it</label>
+      <label htmlFor={id}>{say.howMuchOfIt}</label>
       <Slider
         id={id}
         min={STEP}
         max={100}
         step={STEP}
         value={percent}
-        valueText={percent === 100 ? "the whole of it" : `${percent} %`}
+        valueText={percent === 100 ? say.theWholeOfIt : `${percent} %`}
         set={(next) => [{ kind: "putAlteration", alteration: { ...pivot, share: next / 100 } }]}
       />
-      <span aria-hidden="true">{percent === 100 ? "whole" : `${percent} %`}</span>
+      <span aria-hidden="true">{percent === 100 ? say.whole : `${percent} %`}</span>
     </div>
   );
 }
@@ -177,13 +178,11 @@ function MadeOf({ dart, piece, plan, work, on }: PartProps) {
     (home === "shoulder" || home === "armhole") &&
     piece.darts.some(({ name }) => homeOf(name) === "waist");
   const options: readonly { readonly value: Made; readonly label: string }[] = [
-    { value: "fold", label: "one dart" },
+    { value: "fold", label: say.oneDart },
     { value: "two", label: "two" },
     { value: "three", label: "three" },
     { value: "gathers", label: "gathers" },
-    ...(isJoinable || own?.kind === "dartSeam"
-      ? [{ value: "seam" as const, label: "a seam with the waist dart" }]
-      : []),
+    ...(isJoinable || own?.kind === "dartSeam" ? [{ value: "seam" as const, label: say.seamWithWaistDart }] : []),
   ];
   const choose = (value: Made): void => {
     const put = alterationFor(value, dart, on);
@@ -196,7 +195,7 @@ function MadeOf({ dart, piece, plan, work, on }: PartProps) {
   const refusal = refusalOf(plan, own, work.unit);
   return (
     <div className="surgery-part">
-      <Choice legend="Sew it as" options={options} value={madeOf(own)} onChange={choose} />
+      <Choice legend={say.sewItAs} options={options} value={madeOf(own)} onChange={choose} />
       {refusal !== null && (
         <p className="field-error" role="alert">
           {refusal}
@@ -255,7 +254,7 @@ function Legs({ dart, plan, work, on }: Omit<PartProps, "piece">) {
       : { kind: "putAlteration", alteration: { ...own, bow } };
   return (
     <AmountField
-      label="Bow its legs by"
+      label={say.bowItsLegsBy}
       key={on ?? "both"}
       field={`dart.${dart.piece}.${dart.dart}${on === undefined ? "" : `-${on}`}.legs`}
       hint={bowHint(work.unit)}
@@ -279,7 +278,7 @@ export function DartsGone({ plan, work }: { readonly plan: Plan; readonly work: 
   if (alterations.length === 0) return null;
   return (
     <section aria-labelledby="darts-gone">
-      <h3 id="darts-gone">Darts made into something else</h3>
+      <h3 id="darts-gone">{say.dartsMadeIntoSomethingElse}</h3>
       <ul className="darts-gone">
         {alterations.map((planned) => {
           const title = plannedTitle(planned, work.unit);
@@ -292,10 +291,10 @@ export function DartsGone({ plan, work }: { readonly plan: Plan; readonly work: 
               <button
                 type="button"
                 className="button small"
-                aria-label={`Take out: ${title}`}
+                aria-label={say.takeOutOf(title)}
                 onClick={() => run({ kind: "removeAlteration", id: planned.id })}
               >
-                Take out
+                {say.takeOut}
               </button>
               {!planned.outcome.ok && (
                 <p className="field-error">{alterationFailureSentence(planned.outcome.failure, work.unit)}</p>

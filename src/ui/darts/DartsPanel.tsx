@@ -47,6 +47,7 @@ import { PointedDart } from "./PointedDart";
 import { useDartNow } from "./useDartNow";
 import { useSetting } from "./useSetting";
 import { endOf, mouthOf, placeOf, putOrRemove, snapStep, USUAL_HOLD } from "../../core/plan/dartEdit";
+import * as say from "../../words/dartsStep";
 
 /** The darts: what each is, what the wearer's cup asks, and every way to change it. */
 export function DartsPanel() {
@@ -74,8 +75,8 @@ export function DartsPanel() {
 
 const DartsHead = () => (
   <header className="step-head">
-    <h2>Darts</h2>
-    <p>Choose a dart; drag it on the table, or set amounts here.</p>
+    <h2>{say.darts}</h2>
+    <p>{say.about}</p>
   </header>
 );
 
@@ -99,7 +100,7 @@ function ChosenDart({ plan, work }: ChosenDartProps) {
   if (chosen === undefined) {
     return (
       <>
-        <p>This pattern has no darts.</p>
+        <p>{say.thisPatternHasNoDarts}</p>
         <DartsGone plan={plan} work={work} />
       </>
     );
@@ -110,7 +111,7 @@ function ChosenDart({ plan, work }: ChosenDartProps) {
     plan.ledger.some(({ what, outcome }) => !outcome.ok && what.kind === "alteration" && isOf(what.alteration, ref));
   return (
     <>
-      <ul ref={place} tabIndex={-1} className="dart-list" aria-label="Darts by piece">
+      <ul ref={place} tabIndex={-1} className="dart-list" aria-label={say.dartsByPiece}>
         {darts.map((dart) => (
           <li key={`${dart.ref.piece}-${dart.ref.dart}`}>
             <button
@@ -121,7 +122,7 @@ function ChosenDart({ plan, work }: ChosenDartProps) {
               onClick={() => selectDart(dart.ref)}
             >
               <span>{capital(pieceWords(dart.ref.piece))}</span> {dartWords(dart.ref.dart)}
-              {isDoubted(dart) && <span className="visually-hidden">, to look at</span>}
+              {isDoubted(dart) && <span className="visually-hidden">{say.toLookAt}</span>}
             </button>
           </li>
         ))}
@@ -248,6 +249,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
         {capital(dartRefWords(ref))}
         {plan.left !== plan.right && `, ${halfWords(half)}`}
       </h3>
+      <DartFiguresTable dart={dart} unit={unit} />
       <DartHalves dart={ref} work={work} on={on} />
       <div className="verdicts">
         <VerdictWords dart={dart} unit={unit}>
@@ -263,24 +265,22 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
         <FoldedDisc dart={dart} unit={unit} />
       </div>
 
-      <DartFiguresTable dart={dart} unit={unit} />
-
       {dart.drawn.end !== null && <PointedDart dart={dart} work={work} alone={on !== undefined} />}
 
-      <div className="amounts">
+      <div className="amounts" data-run="">
         {amount(
           "shorten",
-          "Shorten by",
+          say.shortenBy,
           (w) => endOf(w, ref, USUAL_HOLD, on).shorten,
           (shorten) => ({ ...end, shorten }),
           {
-            hint: "less than 0 lengthens",
+            hint: say.lessThanLengthens,
             refusal: isAcross ? null : said(endFailure),
           },
         )}
         {amount(
           "across",
-          `Move its end ${up} by`,
+          say.moveItsEndBy(up),
           (w) => endOf(w, ref, USUAL_HOLD, on).across,
           (across) => ({ ...end, across }),
           {
@@ -293,7 +293,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
           (w) => mouthOf(w, ref, on).inner,
           (inner) => ({ ...mouth, inner }),
           {
-            hint: "less than 0 narrows",
+            hint: say.lessThanNarrows,
             refusal: isOuter ? null : said(mouthFailure),
           },
         )}
@@ -308,7 +308,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
         )}
         {amount(
           "place",
-          `Move the whole dart ${up} by`,
+          say.moveTheWholeDartBy(up),
           (w) => placeOf(w, ref, on).by,
           (by) => ({ ...place, by }),
           {
@@ -319,7 +319,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
       {(end.shorten !== 0 || end.across !== 0) && (
         <>
           <Choice
-            legend="When its end moves"
+            legend={say.whenItsEndMoves}
             options={HOLDS.map((value) => ({ value, label: holdWords(value).name }))}
             value={end.hold}
             onChange={(hold) => run({ kind: "putAlteration", alteration: { ...end, hold } })}
@@ -329,10 +329,10 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
       )}
       {ref.piece === "front" && ref.dart === "waistDart" && place.by !== 0 && (
         <Choice
-          legend={`Moved nearer the ${centreWords(ref.piece)} by`}
+          legend={say.movedNearerBy(centreWords(ref.piece))}
           options={[
-            { value: "redraw", label: "redrawing it on the seam" },
-            { value: "offCentreSeam", label: "taking it off the centre seam" },
+            { value: "redraw", label: say.redrawingOnSeam },
+            { value: "offCentreSeam", label: say.takingOffCentre },
           ]}
           value={place.how}
           onChange={(how) => run({ kind: "putAlteration", alteration: { ...place, how } })}
@@ -352,7 +352,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
                   run({ kind: "removeAlteration", id: alteration.id, ...(on === undefined ? {} : { half: on }) })
                 }
               >
-                Put {WHAT[alteration.kind]} back as printed{on === undefined ? "" : ` on your ${on}`}
+                {say.putBackAsPrinted(WHAT[alteration.kind], on === undefined ? "" : say.onYourHalf(on))}
               </button>
             ))}
           </p>
@@ -409,7 +409,7 @@ function AmountOfDart({ read, change, ...field }: AmountOfDartProps) {
 const HOLDS: readonly Hold[] = ["mouth", "fullness"];
 
 const WHAT: Readonly<Record<DartRedraw["kind"], string>> = {
-  dartEnd: "its end",
-  dartMouth: "its mouth",
-  dartPlace: "its place",
+  dartEnd: say.itsEnd,
+  dartMouth: say.itsMouth,
+  dartPlace: say.itsPlace,
 };

@@ -9,6 +9,8 @@ import { discSentence, formatAngle } from "../../words/terms/darts";
 import { formatAmount } from "../../words/terms/length";
 import { isSame } from "../../core/same";
 import { useDartNow } from "./useDartNow";
+import * as say from "../../words/dartsStep";
+import { Sentence } from "../fields/Sentence";
 
 /**
  * Why a wider dart is fuller: a disc of paper with the wearer's own dart cut out of it, and the cone it folds to. The
@@ -38,27 +40,27 @@ export function FoldedDisc({ dart: settled, unit }: { readonly dart: PlannedDart
   };
   return (
     <section className="folded" aria-labelledby={`${id}-title`}>
-      <h4 id={`${id}-title`}>Why a wider dart is fuller</h4>
+      <h4 id={`${id}-title`}>{say.discTitle}</h4>
       <div className="folded-pair">
         <figure className="as-printed">
           <FlatDisc disc={before} room={room} unit={unit} />
           <Cone disc={before} room={room} unit={unit} />
           <figcaption>
-            As printed: {discSentence({ angle: printed.angle, leg: printed.legInner, height: before.height }, unit)}
+            {say.asPrinted(discSentence({ angle: printed.angle, leg: printed.legInner, height: before.height }, unit))}
           </figcaption>
         </figure>
         <figure className="as-drawn">
           <FlatDisc disc={now} room={room} unit={unit} />
           <Cone disc={now} room={room} unit={unit} />
           <figcaption>
-            {shorten === 0 ? "As drawn" : `${formatAmount(shorten, unit)} shorter still, mouth held`}:{" "}
+            {shorten === 0 ? say.discAsDrawn : say.discShorterStill(formatAmount(shorten, unit))}:{" "}
             {discSentence({ angle, leg, height: now.height }, unit)}
           </figcaption>
         </figure>
       </div>
       <details className="folded-try">
-        <summary>Try a shorter one on paper</summary>
-        <label htmlFor={`${id}-try`}>Shortened on paper only, the mouth held</label>
+        <summary>{say.discTry}</summary>
+        <label htmlFor={`${id}-try`}>{say.discNote}</label>
         <input
           id={`${id}-try`}
           type="range"
@@ -66,7 +68,11 @@ export function FoldedDisc({ dart: settled, unit }: { readonly dart: PlannedDart
           max={most}
           step={1}
           value={shorten}
-          aria-valuetext={`${formatAmount(shorten, unit)} shorter: ${formatAngle(angle)}, ${formatAmount(now.height, unit)} high`}
+          aria-valuetext={say.discShorter(
+            formatAmount(shorten, unit),
+            formatAngle(angle),
+            formatAmount(now.height, unit),
+          )}
           onChange={(event) => setTried(Number(event.target.value))}
         />
         {HINT}
@@ -78,8 +84,7 @@ export function FoldedDisc({ dart: settled, unit }: { readonly dart: PlannedDart
 /** One and the same, so that it is not drawn anew at every move of a hand. */
 const HINT = (
   <p className="field-hint">
-    Cut your dart out of a round of paper and close the gap: the paper rises to a point. With the same mouth, shorter
-    legs open a wider <em>angle</em>; and the wider the angle, the higher the paper stands.
+    <Sentence text={say.discAbout} parts={{ angle: <em>{say.discAngle}</em> }} />
   </p>
 );
 
@@ -112,7 +117,7 @@ const FlatDisc = memo(({ disc, room, unit }: PartProps) => {
       <path className="gap" d={`M${-mouth.x} ${mouth.y}L0 0L${mouth.x} ${mouth.y}`} />
       <path className="disc-mouth" d={`M${-mouth.x} ${mouth.y}H${mouth.x}`} />
       <text x={0} y={mouth.y + LINE * 0.8} textAnchor="middle">
-        mouth {formatAmount(2 * mouth.x, unit)}
+        {say.discMouth(formatAmount(2 * mouth.x, unit))}
       </text>
     </svg>
   );

@@ -10,6 +10,7 @@ import { Slider } from "../fields/Slider";
 import { useEntry } from "../fields/useEntry";
 import { useSettledWork, useWork } from "../session/useWork";
 import { useDartNow } from "./useDartNow";
+import * as say from "../../words/dartsStep";
 
 export interface GiveBackSharesProps {
   readonly dart: PlannedDart;
@@ -36,11 +37,10 @@ export function GiveBackShares({ dart: settled, on }: GiveBackSharesProps) {
   const percents = wholeShares(places, now);
   const [only, ...others] = places;
   if (only === undefined) return null;
-  if (others.length === 0)
-    return <p className="field-hint">What the dart sets free is taken at the {placeWords(only, dart.piece)}.</p>;
+  if (others.length === 0) return <p className="field-hint">{say.setFreeAt(placeWords(only, dart.piece))}</p>;
   return (
     <fieldset className="shares">
-      <legend className="field-label">What the dart sets free on its seam is taken at</legend>
+      <legend className="field-label">{say.setFreeTakenAt}</legend>
       {places.map((place) => (
         <Share
           key={`${place}-${on ?? "both"}`}
@@ -76,7 +76,7 @@ function Share({ field, name, percent, set }: ShareProps) {
     settled: String(percent),
     read: (text) => {
       const read = readPercent(text);
-      return read === null ? { reason: "Write a share from 0 to 100." } : { commands: set(read) };
+      return read === null ? { reason: say.writeAShare } : { commands: set(read) };
     },
     step: (direction, isLarge, from) => {
       const next = Math.min(100, Math.max(0, (readPercent(from) ?? percent) + direction * (isLarge ? 10 : 1)));
@@ -101,7 +101,7 @@ function Share({ field, name, percent, set }: ShareProps) {
           inputMode="numeric"
           autoComplete="off"
           className="field-input"
-          aria-label={`${name}, per cent`}
+          aria-label={say.inPerCent(name)}
           aria-invalid={reason !== null}
           aria-describedby={reason === null ? undefined : `${id}-refused`}
           {...input}

@@ -27,6 +27,7 @@ import { useRun } from "../session/useWork";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { snapStep } from "../../core/plan/dartEdit";
+import * as say from "../../words/dartsStep";
 
 /** How many answers stand side by side: more would only be looked past. */
 const SHOWN = 3;
@@ -148,15 +149,18 @@ function Answers({ answers, dart, pointed, unit, taken, onTake, onTakeBack }: An
         {shown.map((answer) => (
           <li key={answer.key} className="answer" data-taken={answer.key === taken ? "" : undefined}>
             <h5>
-              {answer.key === taken && <span className="answer-first">Taken. </span>}
+              {answer.key === taken && <span className="answer-first">{say.taken}</span>}
               {taken === null && answer.key === answers.recommended && (
-                <span className="answer-first">First choice. </span>
+                <span className="answer-first">{say.firstChoice}</span>
               )}
               {answerTitle(answer, dart)}
             </h5>
             <p>
-              Mouth {formatAmount(answer.figures.after.intake, unit)}, angle {formatAngle(answer.figures.after.angle)}.{" "}
-              {answerFullness(answer, pointed, unit)}
+              {say.mouthAngle(
+                formatAmount(answer.figures.after.intake, unit),
+                formatAngle(answer.figures.after.angle),
+                answerFullness(answer, pointed, unit),
+              )}
             </p>
             {answer.failing.map((check) => {
               const sentence = checkFailureSentence(check, unit);
@@ -167,7 +171,7 @@ function Answers({ answers, dart, pointed, unit, taken, onTake, onTakeBack }: An
               );
             })}
             <details className="sum">
-              <summary>The sum</summary>
+              <summary>{say.theSum}</summary>
               <ul>
                 {answerSum(answer, dart, unit).map((line) => (
                   <li key={line}>{line}</li>
@@ -181,7 +185,7 @@ function Answers({ answers, dart, pointed, unit, taken, onTake, onTakeBack }: An
             ))}
             {answer.key === taken ? (
               <button type="button" className="button small" onClick={onTakeBack}>
-                Take it back
+                {say.takeItBack}
               </button>
             ) : (
               <button type="button" className="button small" onClick={() => onTake(answer)}>
@@ -193,9 +197,12 @@ function Answers({ answers, dart, pointed, unit, taken, onTake, onTakeBack }: An
       </ol>
       {answers.naive !== null && before !== undefined && (
         <p className="naive">
-          <strong>What not to do.</strong> {naiveWarning(answers.naive, answers.wantedFullness, pointed, unit)} It would
-          be {naiveFigures(answers.naive, unit)}; as sewn it is {formatAngle(before.angle)} wide,{" "}
-          {formatAmount(before.fullness, unit)} full.
+          <strong>{say.whatNotToDo}</strong> {naiveWarning(answers.naive, answers.wantedFullness, pointed, unit)}{" "}
+          {say.naiveOutcome(
+            naiveFigures(answers.naive, unit),
+            formatAngle(before.angle),
+            formatAmount(before.fullness, unit),
+          )}
         </p>
       )}
     </>

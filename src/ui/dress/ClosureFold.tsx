@@ -16,6 +16,7 @@ import { LengthField } from "../fields/LengthField";
 import { useRun, useSettledWork } from "../session/useWork";
 import { DressFoldView } from "./DressFolds";
 import { useDressDecided } from "./useDress";
+import * as say from "../../words/dressFolds";
 
 /** Where it opens and how far, what that lets through, and the zip it takes. */
 export function ClosureFold({ dress: { closure: reading } }: { readonly dress: DressPlan }) {
@@ -31,14 +32,14 @@ export function ClosureFold({ dress: { closure: reading } }: { readonly dress: D
       isDoubt={reading !== null && !reading.passes}
     >
       <Choice
-        legend="Opens at the"
+        legend={say.opensAtThe}
         options={CLOSURE_PLACES}
         value={closure.place}
         onChange={(place) => run({ kind: "setClosure", closure: { ...closure, place } })}
       />
       <div className="field-row">
         <LengthField
-          label="Opening runs below the waist seam by"
+          label={say.openingRunsBelowTheWaist}
           field="pattern.closure.belowWaist"
           value={closure.belowWaist}
           set={(belowWaist) => ({ kind: "setClosure", closure: { ...closure, belowWaist } })}
@@ -47,7 +48,7 @@ export function ClosureFold({ dress: { closure: reading } }: { readonly dress: D
       </div>
       {!isButtoned(closure) && (
         <Choice
-          legend="Zip"
+          legend={say.zip}
           options={ZIP_KINDS}
           value={zip ?? "invisible"}
           onChange={(value) => run({ kind: "setDress", part: "zip", value: value === "invisible" ? null : value })}

@@ -22,6 +22,7 @@ import { DressFoldView } from "./DressFolds";
 import { NumberField } from "./NumberField";
 import { Remnant } from "./Remnant";
 import { useDressDecided } from "./useDress";
+import * as say from "../../words/dressFolds";
 
 const NONE: Cloth = {};
 
@@ -69,7 +70,7 @@ function OneCloth({ name, work, found, named }: OneClothProps) {
       <h4>{capital(clothName(name))}</h4>
       <ClothLaid state={found.lays[name]} named={named} unit={unit} />
       <Choice
-        legend={`Width of the ${clothName(name)}`}
+        legend={say.widthOfThe(clothName(name))}
         options={SOLD_WIDTHS[unit].map((sold) => ({
           value: String(sold),
           label: <Fractions text={formatLength(sold, unit)} />,
@@ -79,7 +80,12 @@ function OneCloth({ name, work, found, named }: OneClothProps) {
       />
       <div className="field-row">
         <LengthField
-          label={<>{hidden}or your own width</>}
+          label={
+            <>
+              {hidden}
+              {say.orYourOwnWidth}
+            </>
+          }
           field={field("width")}
           value={cloth.width}
           set={(own) => put({ ...cloth, width: own })}
@@ -92,7 +98,12 @@ function OneCloth({ name, work, found, named }: OneClothProps) {
           }
         />
         <NumberField
-          label={<>{hidden}shrinks in the wash by</>}
+          label={
+            <>
+              {hidden}
+              {say.shrinksInTheWashBy}
+            </>
+          }
           field={field("shrinkage")}
           value={cloth.shrinkage}
           set={(shrinkage) => put({ ...cloth, shrinkage })}
@@ -104,12 +115,17 @@ function OneCloth({ name, work, found, named }: OneClothProps) {
           otherwise="0"
         />
         <LengthField
-          label={<>{hidden}I have this much</>}
+          label={
+            <>
+              {hidden}
+              {say.iHaveThisMuch}
+            </>
+          }
           field={field("length")}
           value={cloth.length}
           set={(length) => put({ ...cloth, length })}
           clear={put(without(cloth, "length"))}
-          otherwise="none yet"
+          otherwise={say.noneYet}
         />
       </div>
       <label className="tick">
@@ -118,7 +134,8 @@ function OneCloth({ name, work, found, named }: OneClothProps) {
           checked={cloth.oneWay ?? false}
           onChange={({ target }) => run(put(target.checked ? { ...cloth, oneWay: true } : without(cloth, "oneWay")))}
         />
-        {hidden}Nap, or a print with an up and a down: all one way
+        {hidden}
+        {say.oneWay}
       </label>
       <label className="tick">
         <input
@@ -126,7 +143,8 @@ function OneCloth({ name, work, found, named }: OneClothProps) {
           checked={cloth.fold ?? false}
           onChange={({ target }) => run(put(target.checked ? { ...cloth, fold: true } : without(cloth, "fold")))}
         />
-        {hidden}Laid folded, cut double
+        {hidden}
+        {say.laidFoldedCutDouble}
       </label>
       {cloth.length !== undefined && <Remnant name={name} work={work} state={found.remnants[name]} named={named} />}
       <ClothTable name={name} work={work} state={found.tables[name]} named={named} />

@@ -16,6 +16,7 @@ import {
 import { formatLength } from "../../words/terms/length";
 import { Fractions } from "../fields/Fractions";
 import type { ClothState } from "./cloth/clothRoom";
+import * as say from "../../words/dressFolds";
 
 interface ClothLaidProps {
   readonly state: ClothState<Result<ClothLay, LayFailure>> | undefined;
@@ -81,9 +82,9 @@ function Laid({ lay, named, unit }: LaidProps) {
         <table className="cut-list" aria-label={WHERE_LAID}>
           <thead>
             <tr>
-              <th scope="col">part</th>
-              <th scope="col">{lay.onFold ? "from the fold" : "from the left selvage"}</th>
-              <th scope="col">from the cut end</th>
+              <th scope="col">{say.part}</th>
+              <th scope="col">{lay.onFold ? say.fromTheFold : say.fromTheLeftSelvage}</th>
+              <th scope="col">{say.fromTheCutEnd}</th>
             </tr>
           </thead>
           <tbody>

@@ -8,6 +8,7 @@ import { Fractions } from "../fields/Fractions";
 import type { ClothState } from "./cloth/clothRoom";
 import { useClothRoom } from "./cloth/useCloth";
 import { Laying } from "./ClothLaid";
+import * as say from "../../words/dressFolds";
 
 interface ClothTableProps {
   readonly name: ClothName;
@@ -39,9 +40,9 @@ export function ClothTable({ name, work, state, named }: ClothTableProps) {
         <table className="cut-list" aria-label={otherWidths(name)}>
           <thead>
             <tr>
-              <th scope="col">width</th>
-              <th scope="col">to buy</th>
-              <th scope="col">area</th>
+              <th scope="col">{say.width}</th>
+              <th scope="col">{say.toBuy}</th>
+              <th scope="col">{say.area}</th>
             </tr>
           </thead>
           <tbody>
@@ -49,7 +50,7 @@ export function ClothTable({ name, work, state, named }: ClothTableProps) {
               <tr key={width} data-total={isHers ? "" : undefined}>
                 <th scope="row">
                   <Fractions text={formatLength(width, unit)} />
-                  {isHers && " (yours)"}
+                  {isHers && say.yours}
                 </th>
                 {"failure" in needed ? (
                   <td colSpan={2}>
@@ -60,7 +61,7 @@ export function ClothTable({ name, work, state, named }: ClothTableProps) {
                     <td>
                       <Fractions text={clothLength(needed.toBuy, unit)} />
                     </td>
-                    <td>{needed.area.toFixed(2)} m²</td>
+                    <td>{say.squareMetres(needed.area)}</td>
                   </>
                 )}
               </tr>

@@ -9,6 +9,7 @@ import { capital } from "../../words/terms/names";
 import { Fractions } from "../fields/Fractions";
 import { useSettledWork } from "../session/useWork";
 import { DressFoldView } from "./DressFolds";
+import * as say from "../../words/dressFolds";
 
 /** Every part, cloth by cloth: how many, and the measures of those that are not printed. */
 export function CutListFold({ dress: { parts, cloths } }: { readonly dress: DressPlan }) {
@@ -23,9 +24,9 @@ export function CutListFold({ dress: { parts, cloths } }: { readonly dress: Dres
           <table className="cut-list" aria-label={capital(clothName(cloth))}>
             <thead>
               <tr>
-                <th scope="col">part</th>
-                <th scope="col">cut</th>
-                <th scope="col">as cut</th>
+                <th scope="col">{say.part}</th>
+                <th scope="col">{say.cut}</th>
+                <th scope="col">{say.asCut}</th>
               </tr>
             </thead>
             <tbody>
@@ -37,7 +38,7 @@ export function CutListFold({ dress: { parts, cloths } }: { readonly dress: Dres
                     <tr key={part.key}>
                       <th scope="row">{partName(part, names)}</th>
                       <td>{cutWords(part)}</td>
-                      <td>{measures === null ? "by its pattern" : <Fractions text={measures} />}</td>
+                      <td>{measures === null ? say.byItsPattern : <Fractions text={measures} />}</td>
                     </tr>
                   );
                 })}

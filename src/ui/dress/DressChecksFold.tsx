@@ -3,6 +3,7 @@ import { checksCount, dressCheckFigures, dressClaim } from "../../words/dressChe
 import { Fractions } from "../fields/Fractions";
 import { useSettledWork } from "../session/useWork";
 import { DressFoldView } from "./DressFolds";
+import * as say from "../../words/dressFolds";
 
 /** What the dress is held against, as the ledger tells it of the pieces. */
 export function DressChecksFold({ dress: { checks } }: { readonly dress: DressPlan }) {
@@ -26,7 +27,7 @@ export function DressChecksFold({ dress: { checks } }: { readonly dress: DressPl
                 <div>
                   <span className="check-claim">
                     {dressClaim(name)}
-                    <span className="visually-hidden">{bad.length === 0 ? ": holds" : ": does not hold"}</span>
+                    <span className="visually-hidden">{bad.length === 0 ? say.holds : say.doesNotHold}</span>
                   </span>
                   {shown.map((check, at) => (
                     <p key={at} className={check.ok ? "aside" : undefined}>

@@ -15,6 +15,7 @@ import { SewingFolds } from "./SewingFolds";
 import { SkirtFold } from "./SkirtFold";
 import { UnderFold } from "./UnderFold";
 import { useDress } from "./useDress";
+import * as say from "../../words/dressFolds";
 
 /** From the finished bodice to the whole dress, in the order in which it is decided. */
 export function DressStep() {
@@ -23,7 +24,7 @@ export function DressStep() {
   return (
     <>
       <header className="step-head">
-        <h2>Dress</h2>
+        <h2>{say.dress}</h2>
         <p>{DRESS_INTRO}</p>
       </header>
       {dress.ok ? (

@@ -31,6 +31,7 @@ import { setLining } from "./dressCommands";
 import { DressFigures } from "./DressFigures";
 import { DressFoldView } from "./DressFolds";
 import { useDressDecided } from "./useDress";
+import * as say from "../../words/dressFolds";
 
 const NONE: Lining = {};
 
@@ -61,13 +62,13 @@ export function LiningFold({ dress }: { readonly dress: DressPlan }) {
   const linesSkirt = lined === "skirt" || lined === "both";
   return (
     <DressFoldView fold="lining" outcome={LINED_WORDS[lined]} isDoubt={failure !== null || notes.some(isLiningDoubt)}>
-      <Choice legend="What is lined" options={LINED} value={lined} onChange={choose} />
+      <Choice legend={say.whatIsLined} options={LINED} value={lined} onChange={choose} />
       {linesSkirt && <p className="aside">{skirt === undefined ? NOTHING_TO_LINE : SKIRT_LINING_ABOUT}</p>}
       {lined !== "nothing" && (
         <div className="field-row">
           {lined !== "skirt" && (
             <AmountField
-              label="More ease in the bodice’s lining"
+              label={say.moreEaseInLining}
               field="dress.lining.bodiceEase"
               value={lining.bodiceEase}
               otherwise={USUAL_BODICE_EASE}
@@ -79,7 +80,7 @@ export function LiningFold({ dress }: { readonly dress: DressPlan }) {
           {linesSkirt && (
             <>
               <AmountField
-                label="Ease of the lining at the hip"
+                label={say.liningEaseAtHip}
                 field="dress.lining.hipEase"
                 value={lining.hipEase}
                 otherwise={USUAL_LINING_HIP_EASE}
@@ -88,7 +89,7 @@ export function LiningFold({ dress }: { readonly dress: DressPlan }) {
                 {...amount}
               />
               <LengthField
-                label="Hem of the lining, all round"
+                label={say.liningHem}
                 field="dress.lining.hemGirth"
                 value={lining.hemGirth}
                 set={(hemGirth) => setLining({ ...lining, hemGirth })}
@@ -96,7 +97,7 @@ export function LiningFold({ dress }: { readonly dress: DressPlan }) {
                 {...(made?.skirtFigures == null ? {} : { otherwise: usualLength(made.skirtFigures.hem, unit) })}
               />
               <AmountField
-                label="Shorter than the skirt by"
+                label={say.shorterThanTheSkirtBy}
                 field="dress.lining.shorter"
                 value={lining.shorter}
                 otherwise={USUAL_SHORTER}
@@ -105,7 +106,7 @@ export function LiningFold({ dress }: { readonly dress: DressPlan }) {
                 {...amount}
               />
               <AmountField
-                label="Free below the zip’s end"
+                label={say.freeBelowZip}
                 field="dress.lining.freeBelow"
                 value={lining.freeBelow}
                 otherwise={USUAL_FREE_BELOW}
@@ -114,7 +115,7 @@ export function LiningFold({ dress }: { readonly dress: DressPlan }) {
                 {...amount}
               />
               <AmountField
-                label="Free beside the zip, each side"
+                label={say.freeBesideZip}
                 field="dress.lining.freeBeside"
                 value={lining.freeBeside}
                 otherwise={USUAL_FREE_BESIDE}
@@ -128,7 +129,7 @@ export function LiningFold({ dress }: { readonly dress: DressPlan }) {
       )}
       {linesSkirt && (
         <Choice
-          legend="Its waist is taken in by"
+          legend={say.liningWaistTaken}
           options={SHAPINGS}
           value={lining.shaping ?? "darts"}
           onChange={(shaping) => run(setLining({ ...lining, shaping }))}
@@ -140,7 +141,7 @@ export function LiningFold({ dress }: { readonly dress: DressPlan }) {
         </p>
       )}
       {made?.skirtFigures != null && (
-        <DressFigures lines={liningFigures(made.skirtFigures, unit)} label="What the skirt’s lining comes to" />
+        <DressFigures lines={liningFigures(made.skirtFigures, unit)} label={say.liningComesTo} />
       )}
       {notes.length > 0 && (
         <ul className="dress-notes">

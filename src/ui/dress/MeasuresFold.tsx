@@ -8,6 +8,7 @@ import { useSettledWork } from "../session/useWork";
 import { setDressMeasure } from "./dressCommands";
 import { DressFoldView } from "./DressFolds";
 import { useDressDecided } from "./useDress";
+import * as say from "../../words/dressFolds";
 
 /** Lengths below the waist and the girth of the shoulders: only what hangs below a bodice asks for them. */
 export function MeasuresFold() {
@@ -27,8 +28,8 @@ export function MeasuresFold() {
           clear={setDressMeasure(decided, measure, null)}
           refuse={(value) => {
             const { least, most } = measure === "waistToHip" ? HIP_DEPTHS : ANY;
-            if (value > most) return `No more than ${formatLength(most, unit)}.`;
-            return value < least ? `No less than ${formatLength(least, unit)}.` : null;
+            if (value > most) return say.noMoreThan(formatLength(most, unit));
+            return value < least ? say.noLessThan(formatLength(least, unit)) : null;
           }}
           hint={DRESS_MEASURE_WORDS[measure].how}
         />

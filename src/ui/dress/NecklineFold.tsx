@@ -41,6 +41,7 @@ import { DressFoldView } from "./DressFolds";
 import { NECKLINE_PICTURES } from "./dressPictures";
 import { PictureChoice } from "./PictureChoice";
 import { useDressDecided } from "./useDress";
+import * as say from "../../words/dressFolds";
 
 const AS_PATTERN: Neckline = { shape: "asPattern" };
 const NO_EDGES: Edges = {};
@@ -70,9 +71,9 @@ export function NecklineFold({ dress }: { readonly dress: DressPlan }) {
 }
 
 const NECK_AMOUNTS = [
-  ["deeper", "Deeper at the centre front"],
-  ["wider", "Wider along the shoulder"],
-  ["backDeeper", "Deeper at the centre back"],
+  ["deeper", say.deeperAtTheCentreFront],
+  ["wider", say.widerAlongTheShoulder],
+  ["backDeeper", say.deeperAtTheCentreBack],
 ] as const;
 
 /** The entry that is to be put right, so that the neckline can be had. */
@@ -111,7 +112,7 @@ function NecklineFields({ neckline, halves }: NecklineFieldsProps) {
   return (
     <>
       <PictureChoice
-        legend="Neckline"
+        legend={say.neckline}
         options={SHAPES}
         value={neckline.shape}
         onChange={(shape: NecklineShape) => run(setNeckline({ ...neckline, shape }))}
@@ -141,7 +142,7 @@ function NecklineFields({ neckline, halves }: NecklineFieldsProps) {
                 run(setNeckline(target.checked ? { ...neckline, pinched: true } : without(neckline, "pinched")))
               }
             />
-            Pinch out what would stand off
+            {say.pinchOut}
           </label>
           {refused?.entry === null && (
             <p className="note doubt" role="status">
@@ -164,7 +165,7 @@ function NecklineFields({ neckline, halves }: NecklineFieldsProps) {
 }
 
 const STRAPS: readonly { readonly value: StrapKind | "asPattern"; readonly label: string }[] = [
-  { value: "asPattern", label: "as the pattern" },
+  { value: "asPattern", label: say.asThePattern },
   ...STRAP_KINDS.map((value) => ({ value, label: STRAP_KIND_WORDS[value] })),
 ];
 
@@ -180,7 +181,7 @@ function StrapFields({ straps, dress }: { readonly straps: Straps | undefined; r
   return (
     <>
       <Choice
-        legend="Straps"
+        legend={say.straps}
         options={STRAPS}
         value={straps?.kind ?? "asPattern"}
         onChange={(kind) => run(setStraps(kind === "asPattern" ? null : { ...straps, kind }))}
@@ -189,7 +190,7 @@ function StrapFields({ straps, dress }: { readonly straps: Straps | undefined; r
         <>
           <div className="field-row">
             <AmountField
-              label="Strap, finished width"
+              label={say.strapFinishedWidth}
               field="dress.neckline.strapWidth"
               value={straps.width}
               unit={unit}
@@ -198,7 +199,7 @@ function StrapFields({ straps, dress }: { readonly straps: Straps | undefined; r
               clear={() => [setStraps(without(straps, "width"))]}
             />
             <AmountField
-              label="Strap worn under it"
+              label={say.strapWornUnderIt}
               field="dress.neckline.braStrap"
               value={straps.braStrap}
               unit={unit}
@@ -207,7 +208,7 @@ function StrapFields({ straps, dress }: { readonly straps: Straps | undefined; r
               clear={() => [setStraps(without(straps, "braStrap"))]}
             />
             <AmountField
-              label="Longer than the way over the shoulder"
+              label={say.strapLonger}
               field="dress.neckline.strapEase"
               value={straps.ease}
               unit={unit}
@@ -225,7 +226,7 @@ function StrapFields({ straps, dress }: { readonly straps: Straps | undefined; r
                   run(setStraps(target.checked ? { ...straps, elastic: true } : without(straps, "elastic")))
                 }
               />
-              Elastic at the back end
+              {say.elasticAtTheBackEnd}
             </label>
           )}
           {strap !== null && (
@@ -254,7 +255,7 @@ function StrapFields({ straps, dress }: { readonly straps: Straps | undefined; r
 const FINISHES = EDGE_FINISHES.map((value) => ({ value, label: FINISH_WORDS[value] }));
 
 const EDGE_NAMES = [
-  ["neck", "Neck edge"],
+  ["neck", say.neckEdge],
   ["armhole", "Armholes"],
 ] as const;
 
@@ -268,7 +269,7 @@ function EdgeFields({ dress }: { readonly dress: DressPlan }) {
     const finish = dress.edges.edges.find((one) => one.edge === edge)?.finish;
     return finish === undefined || (isOne && edge === "armhole")
       ? []
-      : [{ edge, name: isOne ? "Upper edge" : name, finish }];
+      : [{ edge, name: isOne ? say.upperEdge : name, finish }];
   });
   const isFaced = finishes.some(({ finish }) => finish === "facing");
   const isBound = finishes.some(({ finish }) => finish === "binding");
@@ -279,7 +280,7 @@ function EdgeFields({ dress }: { readonly dress: DressPlan }) {
         .map(({ edge, name, finish }) => (
           <Choice
             key={edge}
-            legend={`${name} finished by a`}
+            legend={say.finishedByA(name)}
             options={FINISHES}
             value={finish === "binding" ? "binding" : "facing"}
             onChange={(value: EdgeFinish) => run(setEdges({ ...edges, [edge]: value }))}
@@ -289,7 +290,7 @@ function EdgeFields({ dress }: { readonly dress: DressPlan }) {
         <div className="field-row">
           {isFaced && (
             <LengthField
-              label="Depth of facings"
+              label={say.depthOfFacings}
               field="dress.neckline.facingDepth"
               value={edges.facingDepth}
               otherwise={usualLength(dress.edges.facing?.depth ?? USUAL_FACING_DEPTH, unit)}
@@ -299,7 +300,7 @@ function EdgeFields({ dress }: { readonly dress: DressPlan }) {
           )}
           {isBound && (
             <AmountField
-              label="Binding, finished width"
+              label={say.bindingFinishedWidth}
               field="dress.neckline.bindingWidth"
               value={edges.bindingWidth}
               otherwise={USUAL_BINDING_WIDTH}

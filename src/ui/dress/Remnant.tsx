@@ -9,6 +9,7 @@ import { useRunAll } from "../session/useRunAll";
 import type { ClothState } from "./cloth/clothRoom";
 import { useClothRoom } from "./cloth/useCloth";
 import { Laying } from "./ClothLaid";
+import * as say from "../../words/dressFolds";
 
 interface RemnantProps {
   readonly name: ClothName;
@@ -32,7 +33,7 @@ export function Remnant({ name, work, state, named }: RemnantProps) {
           disabled={state?.kind === "laying"}
           onClick={() => room.tryRemnant(work, name)}
         >
-          {DOES_IT_GO} <span className="visually-hidden">The {clothName(name)} that you have</span>
+          {DOES_IT_GO} <span className="visually-hidden">{say.clothYouHave(clothName(name))}</span>
         </button>
       )}
       {state?.kind === "laying" && <Laying share={state.share} />}

@@ -7,6 +7,7 @@ import { useSettledWork } from "../session/useWork";
 import { DressFigures } from "./DressFigures";
 import { usePageState } from "../session/pageState";
 import { DressFoldView } from "./DressFolds";
+import * as say from "../../words/dressFolds";
 
 /** What else it takes, and the order in which it is sewn; both are printed whole. */
 export function SewingFolds({ dress: { notions, sewing } }: { readonly dress: DressPlan }) {
@@ -20,7 +21,7 @@ export function SewingFolds({ dress: { notions, sewing } }: { readonly dress: Dr
             const { what, amount } = notionWords(notion, unit);
             return { words: what, figure: amount };
           })}
-          label="Notions"
+          label={say.notions}
         />
       </DressFoldView>
       <DressFoldView fold="sewing" outcome={sewingOutcome(sewing.length)}>
@@ -39,7 +40,7 @@ export function SewingFolds({ dress: { notions, sewing } }: { readonly dress: Dr
                 {allowance !== null && (
                   <span className="aside">
                     {" "}
-                    Allowance <Fractions text={allowance} />.
+                    {say.allowance} <Fractions text={allowance} />.
                   </span>
                 )}
                 {cautions.map((caution) => (

@@ -41,6 +41,7 @@ import { SKIRT_PICTURES } from "./dressPictures";
 import { NumberField } from "./NumberField";
 import { PictureChoice } from "./PictureChoice";
 import { useDressDecided } from "./useDress";
+import * as say from "../../words/dressFolds";
 
 const KINDS = (["none", ...SKIRT_KINDS] as const).map((value) => ({
   value,
@@ -61,7 +62,7 @@ export function SkirtFold({ dress }: { readonly dress: DressPlan }) {
   return (
     <DressFoldView fold="skirt" outcome={skirtOutcome(skirt, made, unit)} isDoubt={failure !== null} isOpen>
       <PictureChoice
-        legend="Shape of the skirt"
+        legend={say.shapeOfTheSkirt}
         legendHidden
         options={KINDS}
         value={skirt?.kind ?? "none"}
@@ -78,7 +79,7 @@ export function SkirtFold({ dress }: { readonly dress: DressPlan }) {
               {failure.beside === "hip" && (
                 <p>
                   <a className="button" href="#tape">
-                    Go to Tape
+                    {say.goToTape}
                   </a>
                 </p>
               )}
@@ -86,7 +87,7 @@ export function SkirtFold({ dress }: { readonly dress: DressPlan }) {
           )}
           {made !== null && (
             <>
-              <DressFigures lines={skirtFigures(made, unit)} label="What the skirt comes to" />
+              <DressFigures lines={skirtFigures(made, unit)} label={say.whatTheSkirtComesTo} />
               {made.notes.length > 0 && (
                 <ul className="dress-notes">
                   {made.notes.map((note, at) => (
@@ -133,7 +134,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
       <div className="field-row">
         {kind === "peplum" ? (
           <LengthField
-            label="Length of the peplum"
+            label={say.lengthOfThePeplum}
             field="dress.skirt.peplumLength"
             value={skirt.peplumLength}
             set={(peplumLength) => setSkirt({ ...skirt, peplumLength })}
@@ -143,7 +144,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
           />
         ) : (
           <LengthField
-            label="Waist to hem, side"
+            label={say.waistToHemSide}
             field="dress.skirt.length"
             value={skirt.length}
             set={(length) => setSkirt({ ...skirt, length })}
@@ -154,7 +155,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
         )}
         {isGathered && (
           <NumberField
-            label={kind === "tiers" ? "Each gathered, times" : "Gathered, times the waist"}
+            label={kind === "tiers" ? say.eachGatheredTimes : say.gatheredTimesTheWaist}
             field="dress.skirt.ratio"
             value={skirt.ratio}
             set={(ratio) => setSkirt({ ...skirt, ratio })}
@@ -169,7 +170,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
         )}
         {isFitted && (
           <AmountField
-            label="Ease at the hip"
+            label={say.easeAtTheHip}
             field="dress.skirt.hipEase"
             value={skirt.hipEase}
             otherwise={USUAL_HIP_EASE}
@@ -181,7 +182,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
         )}
         {kind === "aLine" && (
           <NumberField
-            label="Flare of each side"
+            label={say.flareOfEachSide}
             field="dress.skirt.flare"
             value={skirt.flare}
             otherwise={String(USUAL_FLARE)}
@@ -195,17 +196,17 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
         )}
         {kind === "straight" && (
           <LengthField
-            label="Vent above the hem"
+            label={say.ventAboveTheHem}
             field="dress.skirt.vent"
             value={skirt.vent}
             otherwise={usualLength(USUAL_VENT, unit)}
             set={(vent) => setSkirt({ ...skirt, vent })}
             clear={setSkirt(without(skirt, "vent"))}
-            hint="0: none."
+            hint={say.noVent}
           />
         )}
         <AmountField
-          label="Hem turned up"
+          label={say.hemTurnedUp}
           field="dress.skirt.hem"
           value={skirt.hem}
           otherwise={hemAllowanceOf(skirt, allowances)}
@@ -219,7 +220,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
       {kind === "aLine" && (
         <>
           <Choice
-            legend="Panels all round"
+            legend={say.panelsAllRound}
             options={PANELS}
             value={String(panels)}
             onChange={(chosen) => {
@@ -229,7 +230,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
           />
           {panels !== 6 && (
             <Choice
-              legend="Waist darts"
+              legend={say.waistDarts}
               options={DARTS}
               value={skirt.darts === false ? "shut" : "sewn"}
               onChange={(darts) => run(setSkirt({ ...skirt, darts: darts === "sewn" }))}
@@ -240,7 +241,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
       {kind === "tiers" && <TierFields skirt={skirt} dress={dress} failure={beside("tiers")} />}
       {isGathered && (
         <Choice
-          legend="Cut from"
+          legend={say.cutFrom}
           options={CUTS}
           value={skirt.tierCut ?? "even"}
           onChange={(tierCut) => run(setSkirt({ ...skirt, tierCut }))}
@@ -255,7 +256,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
               run(setSkirt(target.checked ? { ...skirt, pockets: true } : without(skirt, "pockets")))
             }
           />
-          Pockets in the side seams
+          {say.pocketsInTheSideSeams}
         </label>
       )}
     </>
@@ -265,7 +266,7 @@ function SkirtFields({ skirt, dress, failure }: SkirtFieldsProps) {
 const PANELS = ["2", "4", "6"].map((value) => ({ value, label: value }));
 const DARTS: readonly { readonly value: "sewn" | "shut"; readonly label: string }[] = [
   { value: "sewn", label: "sewn" },
-  { value: "shut", label: "shut into the flare" },
+  { value: "shut", label: say.shutIntoTheFlare },
 ];
 const CUTS: readonly { readonly value: TierCut; readonly label: string }[] = TIER_CUTS.map((value) => ({
   value,
@@ -287,13 +288,13 @@ function ShareFields({ skirt, isPeplum }: { readonly skirt: Skirt; readonly isPe
   return (
     <>
       <Choice
-        legend="How much of a circle"
+        legend={say.howMuchOfACircle}
         options={CIRCLE_SHARES.map((one) => ({ value: String(one.share), label: one.words }))}
         value={String(share ?? usual)}
         onChange={(value) => run(put(Number(value)))}
       />
       <NumberField
-        label="Or per cent of a full circle"
+        label={say.perCentOfCircle}
         field={isPeplum ? "dress.skirt.peplumShare" : "dress.skirt.share"}
         value={share === undefined ? undefined : share * 100}
         set={(percent) => put(percent / 100)}
@@ -319,8 +320,8 @@ const COUNTS = Array.from({ length: LIMITS.tiers.most - LIMITS.tiers.least + 1 }
 ).map((value) => ({ value, label: value }));
 
 const GROWING: readonly { readonly value: "growing" | "alike"; readonly label: string }[] = [
-  { value: "growing", label: "each deeper by a quarter" },
-  { value: "alike", label: "all alike" },
+  { value: "growing", label: say.eachDeeperByAQuarter },
+  { value: "alike", label: say.allAlike },
 ];
 
 function TierFields({ skirt, dress, failure }: TierFieldsProps) {
@@ -331,20 +332,20 @@ function TierFields({ skirt, dress, failure }: TierFieldsProps) {
   return (
     <>
       <Choice
-        legend="Tiers"
+        legend={say.tiers}
         options={COUNTS}
         value={String(count)}
         onChange={(value) => run(setSkirt(withTiers(skirt, Number(value))))}
       />
       <Choice
-        legend="Depths"
+        legend={say.depths}
         options={GROWING}
         value={skirt.growing === true ? "growing" : "alike"}
         onChange={(value) =>
           run(setSkirt(value === "growing" ? { ...skirt, growing: true } : without(skirt, "growing")))
         }
       />
-      <div className="tier-rows" role="group" aria-label="Each tier by itself">
+      <div className="tier-rows" role="group" aria-label={say.eachTierByItself}>
         {Array.from({ length: count }, (_, at) => {
           const tier = skirt.tiers?.[at] ?? {};
           const figures = made[at];
@@ -353,7 +354,12 @@ function TierFields({ skirt, dress, failure }: TierFieldsProps) {
             <div key={at} className="tier-row">
               <span className="aside">{tierName(at)}</span>
               <LengthField
-                label={<>{name}deep</>}
+                label={
+                  <>
+                    {name}
+                    {say.tierDeep}
+                  </>
+                }
                 field={`dress.skirt.tiers.${at}.depth`}
                 value={tier.depth}
                 set={(depth) => setSkirt(withTier(skirt, count, at, { ...tier, depth }))}
@@ -362,7 +368,12 @@ function TierFields({ skirt, dress, failure }: TierFieldsProps) {
               />
               {skirt.tierCut === "wholeWidths" ? (
                 <NumberField
-                  label={<>{name}widths</>}
+                  label={
+                    <>
+                      {name}
+                      {say.tierWidths}
+                    </>
+                  }
                   field={`dress.skirt.tiers.${at}.widths`}
                   value={tier.widths}
                   set={(widths) => setSkirt(withTier(skirt, count, at, { ...tier, widths }))}
@@ -375,7 +386,12 @@ function TierFields({ skirt, dress, failure }: TierFieldsProps) {
                 />
               ) : (
                 <NumberField
-                  label={<>{name}times</>}
+                  label={
+                    <>
+                      {name}
+                      {say.tierTimes}
+                    </>
+                  }
                   field={`dress.skirt.tiers.${at}.ratio`}
                   value={tier.ratio}
                   set={(ratio) => setSkirt(withTier(skirt, count, at, { ...tier, ratio }))}

@@ -7,6 +7,7 @@ import { useRun } from "../session/useWork";
 import { setLining } from "./dressCommands";
 import { DressFoldView } from "./DressFolds";
 import { useDressDecided } from "./useDress";
+import * as say from "../../words/dressFolds";
 
 const CLOTH = OPACITIES.map((value) => ({ value, label: OPACITY_WORDS[value] }));
 
@@ -17,19 +18,19 @@ export function UnderFold({ dress: { under: advice } }: { readonly dress: DressP
   const showing = showingWords(advice);
   const missing = missingWords(advice);
   const chosen: readonly { readonly value: Under | "usual"; readonly label: string }[] = [
-    { value: "usual", label: `as recommended: ${underWords(advice.recommended)}` },
+    { value: "usual", label: say.asRecommended(underWords(advice.recommended)) },
     ...UNDER_NAMES.map((value) => ({ value, label: underWords(value) })),
   ];
   return (
     <DressFoldView fold="under" outcome={underOutcome(opacity, advice)} isDoubt={missing !== null}>
       <Choice
-        legend="Held to the light"
+        legend={say.heldToTheLight}
         options={CLOTH}
         value={opacity}
         onChange={(value) => run({ kind: "setDress", part: "opacity", value: value === "opaque" ? null : value })}
       />
       <Choice
-        legend="Under it goes"
+        legend={say.underItGoes}
         options={chosen}
         value={under ?? "usual"}
         onChange={(value) => run({ kind: "setDress", part: "under", value: value === "usual" ? null : value })}

@@ -10,8 +10,10 @@ import { TextField } from "../fields/TextField";
 import { RemoveButton } from "./CupEditor";
 import { Findings } from "./Findings";
 import { lengthFieldsOf } from "./lengthFields";
+import { nameRoom } from "./nameRoom";
 import { NewSize } from "./NewSize";
 import { takeAlong } from "./unreadRows";
+import * as say from "../../words/envelopeStep";
 
 const GIRTHS = ["bust", "waist", "hip"] as const;
 const FINISHED = ["finishedBust", "finishedWaist", "finishedHip"] as const;
@@ -22,9 +24,9 @@ const COLUMN_WORDS: Readonly<Record<Column, string>> = {
   bust: "Bust",
   waist: "Waist",
   hip: "Hip",
-  finishedBust: "Finished bust",
-  finishedWaist: "Finished waist",
-  finishedHip: "Finished hip",
+  finishedBust: say.finishedBust,
+  finishedWaist: say.finishedWaist,
+  finishedHip: say.finishedHip,
 };
 
 const field = (index: number, column: Column): string => `chart.${index}.${column}`;
@@ -65,15 +67,16 @@ export function ChartEditor() {
 
   const showsFinished = printsFinished || finishedShown;
   return (
-    <div ref={list} tabIndex={-1} className="chart-rows">
+    <div ref={list} tabIndex={-1} className="chart-rows" data-names={nameRoom(sizes.map(({ label }) => label))}>
       <Heads columns={GIRTHS} />
-      <ol className="rows" aria-label="Sizes">
+      <ol className="rows" aria-label={say.sizes} data-run="">
         {sizes.map((row, index) => (
           <li key={index} className="row size-row">
             <TextField
-              label={`Name of size ${index + 1}`}
+              label={say.nameOfSize(index + 1)}
               labelHidden
               maxLength={12}
+              capitals="characters"
               field={`chart.${index}.label`}
               value={row.label}
               set={(label) => changed(index, { ...row, label })}
@@ -81,7 +84,7 @@ export function ChartEditor() {
             {GIRTHS.map((column) => (
               <ChartCell key={column} sizes={sizes} row={row} index={index} column={column} />
             ))}
-            <RemoveButton label={`Remove size ${row.label}`} onClick={() => remove(index)} />
+            <RemoveButton label={say.removeSize(row.label)} onClick={() => remove(index)} />
             <Findings findings={findings.filter((finding) => finding.row === index)} />
           </li>
         ))}
@@ -89,9 +92,7 @@ export function ChartEditor() {
       </ol>
 
       {sizes.length === 0 ? (
-        <p className="field-hint">
-          A line for each size: its name, bust, waist and hip, then Enter. Or paste the whole chart.
-        </p>
+        <p className="field-hint">{say.chartAbout}</p>
       ) : (
         <Findings findings={findings.filter((finding) => finding.row === null)} />
       )}
@@ -101,7 +102,7 @@ export function ChartEditor() {
           className="button small"
           onClick={() => keepRows(sortRows(sizes).map((row) => sizes.indexOf(row)))}
         >
-          Put the sizes in order
+          {say.putTheSizesInOrder}
         </button>
       )}
       {sizes.length > 0 && (
@@ -114,13 +115,13 @@ export function ChartEditor() {
               if (!event.target.checked && printsFinished) run({ kind: "setSizes", sizes: sizes.map(bodyOnly) });
             }}
           />
-          The chart prints finished garment measures too
+          {say.printsFinished}
         </label>
       )}
       {showsFinished && (
         <>
           <Heads columns={FINISHED} />
-          <ol className="rows" aria-label="Finished measures by size">
+          <ol className="rows" aria-label={say.finishedMeasuresBySize} data-run="">
             {sizes.map((row, index) => (
               <li key={index} className="row size-row">
                 <span className="row-label">{row.label}</span>
@@ -141,7 +142,7 @@ const bodyOnly = ({ label, bust, waist, hip }: SizeRow): SizeRow => ({ label, bu
 function Heads({ columns }: { readonly columns: readonly Column[] }) {
   return (
     <div className="row size-row row-heads" aria-hidden="true">
-      <span>Size</span>
+      <span>{say.size}</span>
       {columns.map((column) => (
         <span key={column}>{COLUMN_WORDS[column].replace("Finished ", "")}</span>
       ))}
@@ -163,7 +164,7 @@ function ChartCell({ sizes, row, index, column }: ChartCellProps) {
   });
   return (
     <LengthField
-      label={`${COLUMN_WORDS[column]} of size ${row.label}`}
+      label={say.columnOfSize(COLUMN_WORDS[column], row.label)}
       labelHidden
       field={field(index, column)}
       value={row[column]}

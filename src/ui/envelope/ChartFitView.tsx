@@ -93,7 +93,7 @@ function Plot({ input: { across, up, sizes, standard, body, unit }, plot }: Plot
     <figure>
       <figcaption>{plotTitle(across, up)}</figcaption>
       <svg
-        className="chart-plot"
+        className="chart-plot light-paper"
         viewBox={`0 0 ${width} ${height}`}
         role="img"
         aria-label={plotWords(across, up, { sizes, standard, body, half: plot.half }, unit)}
@@ -252,7 +252,7 @@ function Marks({
 function Mark({ words, children }: { readonly words: string; readonly children: ReactNode }) {
   return (
     <li>
-      <svg viewBox="0 0 26 14" width={26} height={14}>
+      <svg className="light-paper" viewBox="0 0 26 14" width={26} height={14}>
         {children}
       </svg>
       {words}

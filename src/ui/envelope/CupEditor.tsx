@@ -8,7 +8,10 @@ import { LengthField } from "../fields/LengthField";
 import { Term } from "../fields/Term";
 import { TextField } from "../fields/TextField";
 import { Findings } from "./Findings";
+import { nameRoom } from "./nameRoom";
 import { takeAlong } from "./unreadRows";
+import * as say from "../../words/envelopeStep";
+import { Sentence } from "../fields/Sentence";
 
 export function CupEditor() {
   const cups = useSettledWork((work) => work.pattern.chart.cups);
@@ -31,7 +34,7 @@ export function CupEditor() {
   return (
     <section className="cups" aria-labelledby="cups-title">
       <div className="section-head">
-        <h3 id="cups-title">Cup versions</h3>
+        <h3 id="cups-title">{say.cupVersions}</h3>
         <div className="actions">
           {cups.length === 0 && (
             <button
@@ -39,7 +42,7 @@ export function CupEditor() {
               className="button small"
               onClick={() => run({ kind: "setCups", cups: usualCups(drafted, unit) })}
             >
-              A to D
+              {say.aToD}
             </button>
           )}
           <button
@@ -47,19 +50,18 @@ export function CupEditor() {
             className="button small"
             onClick={() => run({ kind: "setCups", cups: [...cups, nextCup(cups, drafted, unit)] })}
           >
-            Add a version
+            {say.addAVersion}
           </button>
         </div>
       </div>
       <p className="aside">
-        How much larger the bust is than the upper chest, as <Term name="drafted">each version is drafted</Term>. None
-        if the pattern has one front only.
+        <Sentence text={say.cupsAbout} parts={{ drafted: <Term name="drafted">{say.eachVersionDrafted}</Term> }} />
       </p>
-      <ol className="rows">
+      <ol className="rows" data-names={nameRoom(cups.map(({ label }) => label))}>
         {cups.map((cup, index) => (
           <li key={index} className="row cup-row">
             <TextField
-              label={`Name of cup version ${index + 1}`}
+              label={say.nameOfCupVersion(index + 1)}
               labelHidden
               field={`cups.${index}.label`}
               value={cup.label}
@@ -67,25 +69,25 @@ export function CupEditor() {
               set={(label) => ({ kind: "setCups", cups: change(index, { ...cup, label }) })}
             />
             <LengthField
-              label={`Difference of ${cup.label}`}
+              label={say.differenceOf(cup.label)}
               labelHidden
               field={`cups.${index}`}
               value={cup.difference}
               signed
               set={(difference) => ({ kind: "setCups", cups: change(index, { ...cup, difference }) })}
             />
-            <RemoveButton label={`Remove cup version ${cup.label}`} onClick={() => remove(index)} />
+            <RemoveButton label={say.removeCupVersion(cup.label)} onClick={() => remove(index)} />
             <Findings findings={findings.filter((finding) => finding.row === index)} />
           </li>
         ))}
       </ol>
       <LengthField
-        label="The chart’s own bust: larger than the upper chest by"
+        label={say.chartDifference}
         field="chart.draftedDifference"
         value={drafted}
         signed
         set={(value) => ({ kind: "setDraftedDifference", value })}
-        hint={`${formatLength(usualDraftedDifference(unit), unit)} if the envelope does not say (common practice, a B cup).`}
+        hint={say.chartDifferenceHint(formatLength(usualDraftedDifference(unit), unit))}
       />
     </section>
   );

@@ -2,6 +2,7 @@ import { useMemo } from "react";
 import { blankPattern } from "../../document/blank";
 import { demoWorks } from "../../document/demo";
 import { useRun, useSettledWork } from "../session/useWork";
+import * as say from "../../words/envelopeStep";
 
 /** The invented patterns of the demonstrations, with their charts, for trying things out. */
 export function DemoCharts() {
@@ -17,8 +18,8 @@ export function DemoCharts() {
   );
   return (
     <details className="demo-charts" open={isEmpty}>
-      <summary>Start from another chart</summary>
-      <p className="aside">Undo brings this one back.</p>
+      <summary>{say.startFromAnotherChart}</summary>
+      <p className="aside">{say.undoBringsThisOneBack}</p>
       <div className="actions">
         {patterns
           .filter((pattern) => pattern.name !== open)
@@ -29,7 +30,7 @@ export function DemoCharts() {
               className="button small"
               onClick={() => run({ kind: "setPattern", pattern })}
             >
-              {pattern === empty ? "An empty chart" : pattern.name}
+              {pattern === empty ? say.anEmptyChart : pattern.name}
             </button>
           ))}
       </div>

@@ -18,20 +18,22 @@ import { CupEditor } from "./CupEditor";
 import { DemoCharts } from "./DemoCharts";
 import { LengthsSaid } from "./LengthsSaid";
 import { PASTE_FIELD, PasteChart } from "./PasteChart";
+import * as say from "../../words/envelopeStep";
+import { Sentence } from "../fields/Sentence";
 
 const LENGTHS: readonly { readonly value: PatternLength; readonly label: string }[] = [
-  { value: "waist", label: "To the waist" },
-  { value: "hip", label: "With a basque to the hip" },
+  { value: "waist", label: say.toTheWaist },
+  { value: "hip", label: say.toTheHip },
 ];
 
 const STRAPS: readonly { readonly value: StrapStyle; readonly label: string }[] = [
   { value: "thin", label: "thin" },
-  { value: "wide", label: "wide, over what is worn under it" },
+  { value: "wide", label: say.strapsWide },
 ];
 
 const PLACES: readonly { readonly value: Closure["place"]; readonly label: string }[] = [
-  { value: "centreBack", label: "Centre back" },
-  { value: "side", label: "Left side" },
+  { value: "centreBack", label: say.centreBack },
+  { value: "side", label: say.leftSide },
 ];
 
 const EASE_LEVELS = ["bust", "waist", "hip"] as const;
@@ -57,12 +59,12 @@ export function EnvelopeStep() {
   return (
     <>
       <header className="step-head">
-        <h2>Envelope</h2>
-        <p>What the pattern’s envelope says.</p>
+        <h2>{say.envelope}</h2>
+        <p>{say.about}</p>
       </header>
 
       <TextField
-        label="Pattern"
+        label={say.pattern}
         field="pattern.name"
         value={pattern.name}
         set={(name) => ({ kind: "setPatternName", name })}
@@ -71,9 +73,9 @@ export function EnvelopeStep() {
 
       <section className="chart" aria-labelledby="chart-title">
         <div className="section-head">
-          <h3 id="chart-title">Body measures by size</h3>
+          <h3 id="chart-title">{say.bodyMeasuresBySize}</h3>
           <button type="button" className="button small" aria-expanded={pasting} onClick={() => setPasting(!pasting)}>
-            {pasting ? "Close paste" : "Paste a chart"}
+            {pasting ? say.closePaste : say.pasteAChart}
           </button>
         </div>
         {pasting && <PasteChart onDone={() => setPasting(false)} />}
@@ -88,39 +90,39 @@ export function EnvelopeStep() {
       <LengthsSaid />
 
       <section className="make" aria-labelledby="make-title">
-        <h3 id="make-title">How it is made</h3>
+        <h3 id="make-title">{say.howItIsMade}</h3>
         <Choice
-          legend="Style"
+          legend={say.style}
           options={styles}
           value={pattern.style}
           onChange={(style) => run({ kind: "setStyle", style })}
         />
         {pattern.style === "midriff" && (
           <Choice
-            legend="Straps"
+            legend={say.straps}
             options={STRAPS}
             value={pattern.strap}
             onChange={(strap) => run({ kind: "setStrap", strap })}
           />
         )}
         <Choice
-          legend="Length"
+          legend={say.length}
           options={LENGTHS}
           value={pattern.length}
           onChange={(length) => run({ kind: "setLength", length })}
         />
         <Choice
-          legend="Opens at the"
+          legend={say.opensAtThe}
           options={PLACES}
           value={closure.place}
           onChange={(place) => run({ kind: "setClosure", closure: { ...closure, place } })}
         />
         <LengthField
-          label="Opening runs below the waist seam by"
+          label={say.openingRunsBelowTheWaist}
           field="pattern.closure.belowWaist"
           value={closure.belowWaist}
           set={(belowWaist) => ({ kind: "setClosure", closure: { ...closure, belowWaist } })}
-          hint="0 if it ends at the waist. Too short an opening cannot be stepped into."
+          hint={say.openingHint}
         />
         {closure.place === "centreBack" && <ButtonsField />}
       </section>
@@ -138,22 +140,22 @@ function DraftedEase() {
   // An entry that could not be read must not lie out of sight.
   const [open] = useState(unread);
   return (
-    <section className="ease" aria-label="Ease drawn in">
+    <section className="ease" aria-label={say.easeDrawnIn}>
       <details open={open}>
         <summary>
-          <h3>Ease drawn in</h3>{" "}
+          <h3>{say.easeDrawnIn}</h3>{" "}
           <span className="aside">
             <Fractions text={EASE_LEVELS.map((level) => formatLength(ease[level], unit)).join(", ")} />
           </span>
         </summary>
         <p className="aside">
-          <Term name="ease">Ease</Term> counts where the chart prints no finished measures.
+          <Sentence text={say.easeAbout} parts={{ ease: <Term name="ease">{say.easeTerm}</Term> }} />
         </p>
         <div className="field-row">
           {EASE_LEVELS.map((level) => (
             <LengthField
               key={level}
-              label={`At the ${level}`}
+              label={say.atLevel(level)}
               field={`pattern.ease.${level}`}
               value={ease[level]}
               signed

@@ -10,6 +10,7 @@ import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
 import { useSettledWork } from "../session/useWork";
 import { lengthField } from "./lengthFields";
+import * as say from "../../words/envelopeStep";
 
 /** What the pattern prints of lengths and widths, folded away: many print none of it. */
 export function LengthsSaid() {
@@ -29,14 +30,10 @@ export function LengthsSaid() {
   return (
     <details className="lengths-said" open={said > 0 ? true : undefined}>
       <summary>
-        What the pattern says of lengths{" "}
-        <span className="aside">({said === 0 ? "nothing yet" : `${said} entered`})</span>
+        {say.lengthsTitle} <span className="aside">{say.enteredOf(said)}</span>
       </summary>
       <div>
-        <p className="aside">
-          The body it is drafted for, where it prints that. Your own are held against it on Fit; where it says nothing,
-          against our draft’s figure.
-        </p>
+        <p className="aside">{say.lengthsAbout}</p>
         {PRINTED_LENGTHS.filter(isAsked).map((measure) => (
           <LengthSaid key={measure} measure={measure} />
         ))}
@@ -78,20 +75,20 @@ function LengthSaid({ measure }: { readonly measure: PrintedLength }) {
           type="button"
           className="link-button"
           aria-expanded={isShown}
-          aria-label={`${name}, a figure for each size`}
+          aria-label={say.aFigureForEachSize(name)}
           onClick={() => setAsked(!isAsked)}
         >
-          {isShown ? "One for all" : "By size"}
+          {isShown ? say.oneForAll : say.bySize}
         </button>
       )}
       {isShown && (
-        <ol className="length-sizes" aria-label={`${name} by size`}>
+        <ol className="length-sizes" aria-label={say.lengthBySize(name)}>
           {sizes.map(({ label }, at) => (
             <li key={at}>
               <LengthField
                 label={
                   <>
-                    <span className="visually-hidden">{name}, size </span>
+                    <span className="visually-hidden">{say.figureOfSize(name)}</span>
                     {label}
                   </>
                 }

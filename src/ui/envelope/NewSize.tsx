@@ -7,14 +7,15 @@ import { lengthFailureSentence } from "../../words/terms/length";
 import { runAll } from "../../store/workStore";
 import { useSettledWork, useWork, useWorkStore } from "../session/useWork";
 import { useEntry } from "../fields/useEntry";
+import * as say from "../../words/envelopeStep";
 
 const COLUMNS = ["label", "bust", "waist", "hip"] as const;
 type Column = (typeof COLUMNS)[number];
 const LABELS: Readonly<Record<Column, string>> = {
-  label: "Name of the new size",
-  bust: "Bust of the new size",
-  waist: "Waist of the new size",
-  hip: "Hip of the new size",
+  label: say.nameOfTheNewSize,
+  bust: say.bustOfTheNewSize,
+  waist: say.waistOfTheNewSize,
+  hip: say.hipOfTheNewSize,
 };
 const GIRTHS = ["bust", "waist", "hip"] as const;
 
@@ -117,12 +118,14 @@ function Cell({ column, onEnter, onLeave }: CellProps) {
         className="field-input"
         type="text"
         autoComplete="off"
+        autoCapitalize={column === "label" ? "characters" : "none"}
+        enterKeyHint="next"
         spellCheck={false}
         inputMode={column === "label" || unit === "in" ? "text" : "decimal"}
         aria-label={LABELS[column]}
         aria-invalid={reason !== null}
         aria-describedby={reason === null ? undefined : id}
-        placeholder={column === "label" ? "next" : ""}
+        placeholder={column === "label" ? say.next : ""}
         {...input}
         onBlur={(event) => {
           input.onBlur();

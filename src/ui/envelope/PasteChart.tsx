@@ -11,12 +11,13 @@ import { useRunAll } from "../session/useRunAll";
 import { useRun, useSettledWork, useWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { Findings } from "./Findings";
+import * as say from "../../words/envelopeStep";
 
 export const PASTE_FIELD = "chart.paste";
 
 const SEVERITY_WORDS: Readonly<Record<PasteFinding["severity"], string>> = {
-  blocks: "To put right",
-  warns: "To look at",
+  blocks: say.toPutRightHead,
+  warns: say.toLookAtHead,
   notes: "Note",
 };
 
@@ -60,7 +61,7 @@ export function PasteChart({ onDone }: { readonly onDone: () => void }) {
   return (
     <div className="paste">
       <label htmlFor={id} className="field-label">
-        Paste the chart here
+        {say.pasteTheChartHere}
       </label>
       <textarea
         id={id}
@@ -71,18 +72,17 @@ export function PasteChart({ onDone }: { readonly onDone: () => void }) {
         onChange={(event) => write(event.target.value)}
       />
       <p id={`${id}-hint`} className="field-hint">
-        From a spreadsheet or a page, with its headings: size, bust, waist, hip, and finished measures if there are any.
-        Sizes may run down or along.
+        {say.pasteAbout}
       </p>
       {pasted !== null && <PastePreview rows={pasted.rows} findings={pasted.findings} />}
       <div className="actions">
         {pasted !== null && pasted.rows.length > 0 && (
           <button type="button" className="button main" onClick={() => take(pasted)}>
-            Use {pasted.rows.length === 1 ? "this size" : `these ${pasted.rows.length} sizes`}
+            {say.takeSizes(pasted.rows.length)}
           </button>
         )}
         <button type="button" className="button" onClick={forget}>
-          Leave it
+          {say.leaveIt}
         </button>
       </div>
     </div>
@@ -105,15 +105,15 @@ function PastePreview({ rows, findings }: PastePreviewProps) {
   // A size that could not be taken has no row of its own to stand beside.
   const general = findings.filter((finding) => finding.size === null || !labels.has(finding.size));
   return (
-    <div role="group" aria-label="How it reads">
+    <div role="group" aria-label={say.howItReads}>
       <PasteFindings findings={general} />
       {rows.length > 0 && (
         <div className="paste-preview">
           <table>
-            <caption>Sizes as read, in {unit === "cm" ? "centimetres" : "inches"}</caption>
+            <caption>{say.sizesAsReadIn(unit === "cm" ? say.centimetres : say.inches)}</caption>
             <thead>
               <tr>
-                <th scope="col">Size</th>
+                <th scope="col">{say.size}</th>
                 {columns.map((column) => (
                   <th key={column} scope="col">
                     {capital(columnWords(column))}

@@ -83,6 +83,7 @@ export function AmountField(props: AmountFieldProps) {
       unit={unit === "cm" ? "mm" : "in"}
       error={entry.isTyped ? null : (entry.reason ?? refusal)}
       inputMode="text"
+      lacking={{ parts: unit === "in", sign: true }}
       {...(hint === undefined ? {} : { hint })}
       {...(otherwise === undefined ? {} : { otherwise: entryOf(otherwise, unit) })}
     />

@@ -1,5 +1,8 @@
-import { useId, type InputHTMLAttributes, type ReactNode } from "react";
+import { useEffect, useId, useRef, useState, type InputHTMLAttributes, type ReactNode } from "react";
+import { useDrawnKeys } from "../session/useScreen";
 import type { EntryProps } from "./useEntry";
+import { DrawnKeys, type Lacking } from "./DrawnKeys";
+import { nextInRun } from "./fieldRun";
 import { Fractions } from "./Fractions";
 
 /** How a field may look beside what stands in it. */
@@ -21,6 +24,8 @@ export interface EntryFieldProps extends EntryLook {
   /** Why it cannot be taken or done; null: it can. */
   readonly error: string | null;
   readonly inputMode: InputHTMLAttributes<HTMLInputElement>["inputMode"];
+  /** What the number keys that a screen draws lack for it. With it they can be asked for all the same. */
+  readonly lacking?: Lacking;
   readonly onFocus?: (() => void) | undefined;
 }
 
@@ -30,7 +35,17 @@ const NOT_TAKEN = "This is not taken yet. Enter takes it.";
 /** A label, what is entered, and below it what is said of it. */
 export function EntryField(props: EntryFieldProps) {
   const { entry, label, labelHidden, hint, otherwise, beside, warnings = [], unit, error, inputMode, onFocus } = props;
+  const { lacking } = props;
   const id = useId();
+  const place = useRef<HTMLInputElement>(null);
+  const areDrawn = useDrawnKeys();
+  const keys = areDrawn && lacking !== undefined && (lacking.parts || lacking.sign) ? lacking : null;
+  const [isIn, setIn] = useState(false);
+  const hasKeys = isIn && keys !== null;
+  useEffect(() => {
+    // What comes up does not lie on the field.
+    if (hasKeys) place.current?.scrollIntoView({ block: "nearest" });
+  }, [hasKeys]);
   const describedBy = [
     hint === undefined ? null : `${id}-hint`,
     entry.isWaiting ? `${id}-waiting` : null,
@@ -40,10 +55,11 @@ export function EntryField(props: EntryFieldProps) {
   const input = (
     <span className="field-entry">
       <input
+        ref={place}
         id={id}
         className="field-input"
         type="text"
-        inputMode={inputMode}
+        inputMode={keys === null ? inputMode : "decimal"}
         autoComplete="off"
         autoCorrect="off"
         spellCheck={false}
@@ -51,8 +67,16 @@ export function EntryField(props: EntryFieldProps) {
         placeholder={otherwise}
         aria-invalid={error !== null}
         aria-describedby={describedBy.length === 0 ? undefined : describedBy.join(" ")}
-        onFocus={onFocus}
         {...entry.input}
+        onFocus={({ currentTarget }) => {
+          setIn(true);
+          currentTarget.enterKeyHint = nextInRun(currentTarget) === undefined ? "done" : "next";
+          onFocus?.();
+        }}
+        onKeyDown={(event) => {
+          entry.input.onKeyDown(event);
+          if (event.key === "Enter" && areDrawn) nextInRun(event.currentTarget)?.focus();
+        }}
       />
       {unit !== undefined && (
         <span className="field-unit" aria-hidden="true">
@@ -62,7 +86,13 @@ export function EntryField(props: EntryFieldProps) {
     </span>
   );
   return (
-    <div className="field" data-state={error !== null ? "error" : warnings.length > 0 ? "warning" : undefined}>
+    <div
+      className="field"
+      data-state={error !== null ? "error" : warnings.length > 0 ? "warning" : undefined}
+      onBlur={({ currentTarget, relatedTarget }) => {
+        if (!currentTarget.contains(relatedTarget)) setIn(false);
+      }}
+    >
       <label htmlFor={id} className={labelHidden === true ? "visually-hidden" : "field-label"}>
         {label}
       </label>
@@ -88,6 +118,14 @@ export function EntryField(props: EntryFieldProps) {
         <p id={`${id}-error`} className="field-error" role="alert">
           <Fractions text={error} />
         </p>
+      )}
+      {hasKeys && (
+        <DrawnKeys
+          {...keys}
+          input={place}
+          text={entry.text}
+          type={(value) => entry.input.onChange({ target: { value } })}
+        />
       )}
       {warnings.length > 0 && (
         <div id={`${id}-warning`} className="field-warning">

@@ -93,6 +93,7 @@ export function LengthField(props: LengthFieldProps) {
       unit={unit}
       error={entry.reason === null ? null : `${entry.reason}${kept}`}
       inputMode={unit === "cm" ? "decimal" : "text"}
+      {...(unit === "in" && feet ? {} : { lacking: { parts: unit === "in", sign: signed } })}
       onFocus={onFocus}
     />
   );

@@ -14,11 +14,13 @@ export interface TextFieldProps {
   readonly className?: string;
   readonly maxLength?: number;
   readonly otherwise?: string;
+  /** Which letters the screen's keys begin with large. */
+  readonly capitals?: "sentences" | "words" | "characters";
 }
 
 /** A line of text: taken as it is typed, put back by Escape. */
 export function TextField(props: TextFieldProps) {
-  const { label, field, value, set, clear, labelHidden, className, maxLength = 80, otherwise } = props;
+  const { label, field, value, set, clear, labelHidden, className, maxLength = 80, otherwise, capitals } = props;
   const id = useId();
   const { input } = useEntry({
     field,
@@ -36,6 +38,8 @@ export function TextField(props: TextFieldProps) {
         className="field-input text"
         type="text"
         autoComplete="off"
+        autoCapitalize={capitals ?? "sentences"}
+        enterKeyHint="done"
         maxLength={maxLength}
         placeholder={otherwise}
         {...input}

@@ -18,6 +18,7 @@ import { snapStep } from "../../core/plan/dartEdit";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { amountCommand, halvesCommands, halvesAsked, useOn, usesOf, type Halves } from "../../core/plan/fitEdit";
+import * as say from "../../words/fitStep";
 
 export interface FitRowProps {
   readonly fit: FitName;
@@ -46,9 +47,9 @@ export function FitRow({ fit, plan, work }: FitRowProps) {
         <span className="fit-name">{words.name}</span>
         {uses.length > 0 && (
           <span className="fit-use">
-            <span className="visually-hidden">in use: </span>
+            <span className="visually-hidden">{say.inUse}</span>
             {fitUse(uses, work.unit)}
-            {isRefused && ", left out"}
+            {isRefused && say.leftOut}
           </span>
         )}
         <span className="fit-seen">{words.seen}</span>
@@ -142,15 +143,15 @@ function FitControls({ fit, plan, work, onFound }: FitRowProps & { readonly onFo
       {use.amount !== 0 && (
         <p className="fit-actions">
           <button type="button" className="link-button" onClick={() => lightAlteration(use.id)}>
-            Show it on the table
+            {say.showItOnTheTable}
           </button>
           <button
             type="button"
             className="link-button"
-            aria-label={`Take out: ${words.name}`}
+            aria-label={say.takeOutOf(words.name)}
             onClick={() => run(amountCommand(use, 0))}
           >
-            Take out
+            {say.takeOut}
           </button>
         </p>
       )}

@@ -14,6 +14,7 @@ import { STANDING } from "../standing/standingPart";
 import { FitRow } from "./FitRow";
 import { FromMeasures } from "./FromMeasures";
 import { appliesTo, fitsByPhase, usesOf } from "../../core/plan/fitEdit";
+import * as say from "../../words/fitStep";
 
 /** What a first fitting shows, and what answers it on the pieces. */
 export function FitStep() {
@@ -22,13 +23,13 @@ export function FitStep() {
   return (
     <>
       <header className="step-head">
-        <h2>Fit</h2>
-        <p>Open what a first fitting shows.</p>
+        <h2>{say.fit}</h2>
+        <p>{say.fitAbout}</p>
       </header>
       {plan.ok ? (
         <>
           <FromMeasures plan={plan.value} work={work} />
-          <PartPlace part={STANDING} name="What your body always asked for" placeholder={null}>
+          <PartPlace part={STANDING} name={say.standingTitle} placeholder={null}>
             {(StandingFold) => <StandingFold plan={plan.value} work={work} />}
           </PartPlace>
           <Fits plan={plan.value} work={work} />
@@ -61,14 +62,16 @@ function Fits({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
     <>
       <div className="field fit-search">
         <label htmlFor={id} className="field-label">
-          What do you see?
+          {say.whatDoYouSee}
         </label>
         <input
           id={id}
           className="field-input"
           type="search"
           autoComplete="off"
-          placeholder="folds, pulls, gapes, rides up …"
+          autoCapitalize="none"
+          enterKeyHint="search"
+          placeholder={say.seenExamples}
           value={typed}
           onChange={(event) => setTyped(event.target.value)}
         />
@@ -78,7 +81,7 @@ function Fits({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
       </div>
       {inUse.length > 0 && (
         <section className="fit-group" aria-labelledby={`${id}-used`}>
-          <h3 id={`${id}-used`}>In use</h3>
+          <h3 id={`${id}-used`}>{say.inUseHead}</h3>
           <ul className="fits">{inUse.map(row)}</ul>
         </section>
       )}
@@ -89,7 +92,7 @@ function Fits({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
       ))}
       {search === "" && elsewhere.length > 0 && (
         <details className="aside">
-          <summary>{elsewhere.length} not on this style</summary>
+          <summary>{say.notOnThisStyle(elsewhere.length)}</summary>
           <p>{elsewhere.map((fit) => FIT_WORDS[fit].name).join("; ")}.</p>
         </details>
       )}

@@ -23,6 +23,7 @@ import {
 import type { SumLine } from "../../words/sumLine";
 import { Fractions } from "../fields/Fractions";
 import { useRunAll } from "../session/useRunAll";
+import * as say from "../../words/fitStep";
 
 interface FromMeasuresProps {
   readonly plan: Plan;
@@ -50,23 +51,23 @@ export function FromMeasures({ plan, work }: FromMeasuresProps) {
       <h3 id="from-measures" ref={heading} tabIndex={-1}>
         {FROM_MEASURES}
       </h3>
-      {isEmpty && <p className="aside">Take lengths and widths on Tape: here they are held against the pattern.</p>}
+      {isEmpty && <p className="aside">{say.measuresAbout}</p>}
       {held !== null && <p>{held}</p>}
       {proposals.length > 0 && (
-        <ul className="proposals" aria-label="Proposed">
+        <ul className="proposals" aria-label={say.proposed}>
           {proposals.map((proposal) => (
             <Row key={proposalTitle(proposal, unit)} proposal={proposal} unit={unit} onTake={() => take(proposal)} />
           ))}
         </ul>
       )}
       {unanswered.length > 0 && (
-        <ul className="proposals" aria-label="Not altered here">
+        <ul className="proposals" aria-label={say.notAlteredHere}>
           {unanswered.map((one) => (
             <li key={one.compared.measure} className="proposal">
               <p>
                 <Fractions text={unansweredSentence(one, unit)} />
               </p>
-              <Sums compared={[one.compared]} unit={unit} question="Why?" />
+              <Sums compared={[one.compared]} unit={unit} question={say.why} />
             </li>
           ))}
         </ul>
@@ -112,7 +113,7 @@ function Sums({ compared, unit, question, asked = [] }: SumsProps) {
       ))}
       {asked.length > 0 && (
         <>
-          <p>Together</p>
+          <p>{say.together}</p>
           <SumLines lines={asked} />
         </>
       )}

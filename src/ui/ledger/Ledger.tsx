@@ -9,6 +9,7 @@ import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork, useWork } from "../session/useWork";
 import { KeepHalf } from "../trial/KeepHalf";
 import { Slips } from "./Slips";
+import * as say from "../../words/ledgerPanel";
 
 /** The ledger: a slip for each thing done to the pieces, what truing did, and the checks. It stands still during a drag. */
 export function Ledger() {
@@ -18,14 +19,14 @@ export function Ledger() {
   if (!plan.ok) {
     return (
       <section className="ledger" aria-labelledby="ledger-title">
-        <h2 id="ledger-title">Ledger</h2>
-        <p>Slips appear here as soon as there is a plan.</p>
+        <h2 id="ledger-title">{say.ledger}</h2>
+        <p>{say.noSlipsYet}</p>
       </section>
     );
   }
   return (
     <section className="ledger" aria-labelledby="ledger-title">
-      <h2 id="ledger-title">Ledger</h2>
+      <h2 id="ledger-title">{say.ledger}</h2>
       <KeepHalf work={work} />
       <Slips planned={plan.value.ledger} decided={work.alterations} unit={unit} />
       <Truing plan={plan.value} unit={unit} />
@@ -43,7 +44,7 @@ function Truing({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit
   return (
     <section className="trued" aria-labelledby="trued-title">
       <h3 id="trued-title" className="phase-title">
-        Truing
+        {say.truing}
       </h3>
       <ul>
         {sentences.map((sentence) => (
@@ -60,8 +61,8 @@ function Checks({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit
   return (
     <section className="checks" aria-labelledby="checks-title">
       <h3 id="checks-title">
-        Checks{" "}
-        <span className="checks-count">{failing.length === 0 ? "all hold" : `${failing.length} to look at`}</span>
+        {say.checks}{" "}
+        <span className="checks-count">{failing.length === 0 ? say.allHold : say.toLookAt(failing.length)}</span>
       </h3>
       <ul>
         {names.map((name) => {
@@ -75,7 +76,7 @@ function Checks({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit
               <div>
                 <span className="check-claim">
                   {checkClaim(name)}
-                  <span className="visually-hidden">{bad.length === 0 ? ": holds" : ": does not hold"}</span>
+                  <span className="visually-hidden">{bad.length === 0 ? say.holds : say.doesNotHold}</span>
                 </span>
                 {bad.map((check) => (
                   <p key={keyOf(check)}>{checkFailureSentence(check, unit)}</p>
@@ -100,7 +101,7 @@ function Measured({ name, results, unit }: MeasuredProps & { readonly name: Chec
   const [open, setOpen] = useState(false);
   return (
     <details onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>{results.length === 1 ? "measured" : `${results.length} measured`}</summary>
+      <summary>{say.measuredCount(results.length)}</summary>
       {open && <CheckRows name={checkClaim(name)} results={results} unit={unit} />}
     </details>
   );
@@ -111,9 +112,9 @@ function CheckRows({ name, results, unit }: MeasuredProps & { readonly name: str
     <table className="check-rows" aria-label={name}>
       <thead>
         <tr>
-          <th scope="col">where</th>
-          <th scope="col">is</th>
-          <th scope="col">should be</th>
+          <th scope="col">{say.where}</th>
+          <th scope="col">{say.isWord}</th>
+          <th scope="col">{say.shouldBe}</th>
         </tr>
       </thead>
       <tbody>

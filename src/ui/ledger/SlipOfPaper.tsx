@@ -4,7 +4,7 @@ import { type LengthUnit } from "../../core/decisions/work";
 import { halfWords } from "../../words/fits";
 import { anotherWayWords, OTHER_WAY } from "../../words/halves";
 import { plannedAmount, alterationNoteSentence, plannedTitle, alterationWhy } from "../../words/ledger";
-import { capital, listWords, pieceWords } from "../../words/terms/names";
+import { capital, pieceWords } from "../../words/terms/names";
 import { alterationFailureSentence } from "../../words/planned";
 import { tryOnOther } from "../../core/plan/halfEdit";
 import { useRunAll } from "../session/useRunAll";
@@ -12,6 +12,8 @@ import { useWorkStore } from "../session/useWork";
 import { useViewState } from "../session/viewState";
 import type { Line } from "./runs";
 import type { SlipDrag } from "./useSlipDrag";
+import { listWords } from "../../words/terms/language";
+import * as say from "../../words/ledgerPanel";
 
 export interface SlipOfPaperProps {
   readonly line: Line;
@@ -98,7 +100,7 @@ export function SlipOfPaper({
         <span className="slip-why">{alterationWhy(planned)}</span>
       </button>
       {!planned.outcome.ok && (
-        <p className="slip-refusal">Left out. {alterationFailureSentence(planned.outcome.failure, unit)}</p>
+        <p className="slip-refusal">{say.leftOut(alterationFailureSentence(planned.outcome.failure, unit))}</p>
       )}
       {planned.outcome.ok &&
         planned.outcome.value.notes.map((note) => (
@@ -119,7 +121,7 @@ export function SlipOfPaper({
               <span
                 className="slip-grip"
                 aria-hidden="true"
-                title="Drag to another place"
+                title={say.dragToAnotherPlace}
                 onPointerDown={(event) => drag.start(planned.id, event)}
               >
                 ⠿
@@ -128,21 +130,21 @@ export function SlipOfPaper({
                 type="button"
                 className="link-button"
                 data-way="earlier"
-                aria-label={`Earlier: ${title}`}
+                aria-label={say.earlierOf(title)}
                 disabled={earlier === null}
                 onClick={earlier ?? undefined}
               >
-                Earlier
+                {say.earlier}
               </button>
               <button
                 type="button"
                 className="link-button"
                 data-way="later"
-                aria-label={`Later: ${title}`}
+                aria-label={say.laterOf(title)}
                 disabled={later === null}
                 onClick={later ?? undefined}
               >
-                Later
+                {say.later}
               </button>
             </>
           )}
@@ -159,10 +161,10 @@ export function SlipOfPaper({
           <button
             type="button"
             className="link-button slip-remove"
-            aria-label={`Take out: ${title}`}
+            aria-label={say.takeOutOf(title)}
             onClick={() => onRemove(planned.id)}
           >
-            Take out
+            {say.takeOut}
           </button>
         </div>
       )}

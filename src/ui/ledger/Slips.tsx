@@ -13,6 +13,7 @@ import { useRun } from "../session/useWork";
 import { SlipOfPaper } from "./SlipOfPaper";
 import { runsOf } from "./runs";
 import { useSlipDrag } from "./useSlipDrag";
+import * as say from "../../words/ledgerPanel";
 
 export interface SlipsProps {
   /** The lines of the ledger. */
@@ -26,7 +27,7 @@ export interface SlipsProps {
 export function Slips({ planned, decided, unit }: SlipsProps) {
   const run = useRun();
   const runAll = useRunAll();
-  const say = useSaid((said) => said.say);
+  const tell = useSaid((said) => said.say);
   const list = useRef<HTMLDivElement>(null);
   const stepped = useRef<{ readonly id: string; readonly way: "earlier" | "later" } | null>(null);
   const ids = useMemo(() => decided.map(({ id }) => id), [decided]);
@@ -44,7 +45,7 @@ export function Slips({ planned, decided, unit }: SlipsProps) {
     const others = ids.filter((other) => other !== id);
     const at = before === null ? others.length : others.indexOf(before);
     const title = titleOf(planned, id, unit);
-    say(`${title}: now ${at + 1} of ${ids.length}.`);
+    tell(say.nowAt(title, at + 1, ids.length));
   };
   // Under another heading the slip is set anew: whoever moves it by keys keeps the button.
   useEffect(() => {
@@ -74,20 +75,17 @@ export function Slips({ planned, decided, unit }: SlipsProps) {
   const drag = useSlipDrag(list, ids, move);
   const putInOrder = (): void => {
     runAll(inTradeOrder(decided).map(({ id }) => ({ kind: "moveAlteration", id, before: null })));
-    say("In the trade’s order.");
+    tell(say.inTheTradesOrder);
   };
 
-  if (planned.length === 0) return <p>Nothing is altered: cut the frame size as printed.</p>;
+  if (planned.length === 0) return <p>{say.nothingAltered}</p>;
   return (
     <div className="phases" ref={list}>
       {early.size > 0 && (
         <div className="note doubt out-of-order">
-          <p>
-            The slips are not made in the trade’s order. They still work: each is measured on what the ones before it
-            left.
-          </p>
+          <p>{say.outOfOrder}</p>
           <button type="button" className="button small" onClick={putInOrder}>
-            Put in the trade’s order
+            {say.putInTheTradesOrder}
           </button>
         </div>
       )}

@@ -101,7 +101,7 @@ function Window({ own, reading, close, sheet, box, onWhole }: WindowProps) {
     <div className="own-sheet-place" data-pointing={pointing === null ? undefined : ""}>
       <svg
         ref={svg}
-        className="own-sheet"
+        className="own-sheet kept-paper"
         viewBox={viewBoxOf(view, size)}
         tabIndex={0}
         role="group"

@@ -151,7 +151,7 @@ interface SwatchProps {
 }
 
 const Swatch = ({ kind, lines }: SwatchProps) => (
-  <svg className="own-swatch" viewBox="0 0 48 16" width="48" height="16" aria-hidden="true">
+  <svg className="own-swatch kept-paper" viewBox="0 0 48 16" width="48" height="16" aria-hidden="true">
     <path
       d="M2 8H46"
       stroke={readableOnPaper(kind.colour)}

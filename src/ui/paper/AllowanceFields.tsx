@@ -14,6 +14,7 @@ import { useSettledWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
 import { seamsOf } from "./paperRequest";
+import * as say from "../../words/paperStep";
 
 const NONE: Allowances = {};
 const fieldOf = (seam: SeamName): string => `allowance.${seam}`;
@@ -39,7 +40,7 @@ export function AllowanceFields({ pieces }: { readonly pieces: readonly Piece[] 
           className="allowances-inside"
           aria-describedby={`${id}-usual`}
           role="group"
-          aria-label="Seam and hem allowances"
+          aria-label={say.seamAndHemAllowances}
         >
           <p id={`${id}-usual`} className="aside">
             {usualAllowancesSentence(unit)}

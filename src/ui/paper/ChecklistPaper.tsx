@@ -5,6 +5,7 @@ import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork } from "../session/useWork";
 import { PrintRow } from "./PrintRow";
 import { SheetPreview } from "./SheetPreview";
+import * as say from "../../words/paperStep";
 
 /** The checklist of the plan, or why there is none yet. */
 export function ChecklistPaper() {
@@ -15,13 +16,8 @@ export function ChecklistPaper() {
   const failing = result.value.checks.filter((check) => !check.ok).length;
   return (
     <>
-      <PrintRow label="Print the checklist" paper={work.paper} />
-      {failing > 0 && (
-        <p className="note doubt">
-          {failing === 1 ? "One check does not hold yet" : `${failing} checks do not hold yet`}; the sheet says so too.
-          Look at them before you cut.
-        </p>
-      )}
+      <PrintRow label={say.printTheChecklist} paper={work.paper} />
+      {failing > 0 && <p className="note doubt">{say.checklistDoubts(failing)}</p>}
       <SheetPreview>
         <PrintedChecklist work={work} plan={result.value} />
       </SheetPreview>

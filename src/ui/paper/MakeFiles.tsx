@@ -13,9 +13,11 @@ import {
   STALE_FILE,
   type PaperFailureWords,
 } from "../../words/paperChoices";
+import { useIsKeptHere } from "../session/pageState";
 import { isSameRequest } from "./paperRequest";
 import type { MakingState } from "./paperRoom";
 import { usePaperRoom, usePaperRoomState } from "./usePaperRoom";
+import * as say from "../../words/paperStep";
 
 const FILES: Readonly<Record<PaperKind, readonly PaperFile[]>> = {
   pieces: ["pdf", "svg", "dxf"],
@@ -45,7 +47,7 @@ export function MakeFiles({ request, failure }: MakeFilesProps) {
     busy || (failure !== null && (file === "pdf" || !OF_PAGES.has(failure.code)));
   return (
     <section className="make-files" aria-labelledby={`${id}-title`}>
-      <h3 id={`${id}-title`}>Make the file</h3>
+      <h3 id={`${id}-title`}>{say.makeTheFile}</h3>
       <ul className="make-list">
         {FILES[request.choices.kind].map((file) => (
           <li key={file}>
@@ -79,6 +81,7 @@ interface ProgressProps {
 
 function Progress({ making, request, unit, isBlocked }: ProgressProps) {
   const room = usePaperRoom();
+  const isKept = useIsKeptHere();
   const stale = making.kind !== "none" && !isSameRequest(making.request, request);
   return (
     <>
@@ -87,26 +90,26 @@ function Progress({ making, request, unit, isBlocked }: ProgressProps) {
       </p>
       {making.kind === "making" && (
         <div className="make-progress">
-          <progress aria-label={`Making the ${FILE_NAMES[making.file]}`} value={making.progress.share} max={1} />
+          <progress aria-label={say.makingThe(FILE_NAMES[making.file])} value={making.progress.share} max={1} />
           <span>{progressWords(making.progress.stage, making.progress.share)}</span>
           <button type="button" className="button" onClick={room.cancel}>
-            Cancel
+            {say.cancel}
           </button>
         </div>
       )}
       {making.kind === "made" && (
         <p>
           <button type="button" className="link-button" onClick={room.offerAgain}>
-            Save it again
+            {say.saveItAgain}
           </button>
         </p>
       )}
       {making.kind === "failed" && !stale && <Trouble words={paperFailureWords(making.failure, unit)} />}
       {making.kind === "broke" && (
-        <Trouble words={brokenWords(making.why)}>
+        <Trouble words={brokenWords(making.why, isKept)}>
           {FILES[request.choices.kind].includes(making.file) && !isBlocked(making.file) && (
             <button type="button" className="button" onClick={() => room.make(request, making.file)}>
-              Try again
+              {say.tryAgain}
             </button>
           )}
         </Trouble>
@@ -118,7 +121,7 @@ function Progress({ making, request, unit, isBlocked }: ProgressProps) {
 /** Said aloud when it begins and when it ends, not at every step between. */
 function spoken(making: MakingState, stale: boolean): string {
   const behind = stale ? ` ${STALE_FILE}` : "";
-  if (making.kind === "making") return `Making the ${FILE_NAMES[making.file]}.${behind}`;
+  if (making.kind === "making") return say.makingPart(FILE_NAMES[making.file], behind);
   if (making.kind === "made") return `${madeSentence(making.made.fileName, making.made.pages)}${behind}`;
   return making.kind === "cancelled" && !stale ? cancelledSentence(making.file) : "";
 }

@@ -4,6 +4,7 @@ import { useSettledWork } from "../session/useWork";
 import { useChoices } from "./choicesState";
 import { PrintRow } from "./PrintRow";
 import { SheetPreview } from "./SheetPreview";
+import * as say from "../../words/paperStep";
 
 /** The measure sheet: blank, or with what was measured before beside the boxes. */
 export function MeasurePaper() {
@@ -12,11 +13,11 @@ export function MeasurePaper() {
   const taken = Object.keys(measuresOf(work.tapes)).length > 0;
   return (
     <>
-      <PrintRow label="Print the measure sheet" paper={work.paper} />
+      <PrintRow label={say.printTheMeasureSheet} paper={work.paper} />
       {taken && (
         <label>
           <input type="checkbox" checked={lastTime} onChange={(event) => choose({ lastTime: event.target.checked })} />{" "}
-          With what was measured last time
+          {say.withLastTime}
         </label>
       )}
       <SheetPreview>

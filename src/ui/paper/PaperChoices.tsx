@@ -32,6 +32,7 @@ import {
   sizeOf,
 } from "./paperRequest";
 import { useChoices } from "./choicesState";
+import * as say from "../../words/paperStep";
 
 const OWN = "";
 /** No label of a size has such a sign. */
@@ -68,7 +69,7 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
     <div className="paper-choices">
       <div className="paper-pair">
         <Select
-          label="Paper"
+          label={say.paper}
           value={formatOf(work)}
           options={SHEET_FORMATS.map((format) => ({ value: format, label: formatWords(format, unit) }))}
           onChange={(format) => {
@@ -76,7 +77,7 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
           }}
         />
         <LengthField
-          label="White edge your printer leaves"
+          label={say.whiteEdgeYourPrinterLeaves}
           field="printerMargin"
           value={work.printerMargin}
           otherwise={usualEntry(USUAL_MARGIN, unit)}
@@ -87,17 +88,17 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
       </div>
       {kind === "pieces" && (
         <Select
-          label="Line drawn"
+          label={say.lineDrawn}
           value={nested ? ALL : (size ?? OWN)}
           options={[
-            { value: OWN, label: "My own line" },
-            ...labels.map((label) => ({ value: label, label: `Printed size ${label}` })),
-            { value: ALL, label: "All printed sizes, one in another" },
+            { value: OWN, label: say.myOwnLine },
+            ...labels.map((label) => ({ value: label, label: say.printedSize(label) })),
+            { value: ALL, label: say.allPrintedSizes },
           ]}
           onChange={(value) => choose({ nested: value === ALL, size: value === OWN || value === ALL ? null : value })}
         />
       )}
-      <Ticks legend="Pieces">
+      <Ticks legend={say.pieces}>
         {namesOf(pieces).map((name) => (
           <Tick
             key={name}
@@ -139,15 +140,15 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
       ) : kind === "pieces" ? (
         <>
           <Ticks
-            legend="Printed sizes in grey beneath"
+            legend={say.printedSizesInGreyBeneath}
             beside={
               under.length < sizes.length ? (
                 <button type="button" className="link-button" onClick={() => choose({ under: sizes })}>
-                  All sizes
+                  {say.allSizes}
                 </button>
               ) : (
                 <button type="button" className="link-button" onClick={() => choose({ under: [] })}>
-                  No sizes
+                  {say.noSizes}
                 </button>
               )
             }
@@ -164,11 +165,11 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
           </Ticks>
           {size === null && isAltered(plan) && (
             <Tick checked={chosen.before} onChange={(before) => choose({ before })}>
-              Beneath, in dashes and dots: the pieces before your alterations
+              {say.withBefore}
             </Tick>
           )}
           <Tick checked={chosen.allowances} onChange={(allowances) => choose({ allowances })}>
-            With seam and hem allowances
+            {say.withSeamAndHemAllowances}
           </Tick>
           {chosen.allowances ? (
             <>
@@ -180,7 +181,7 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
               />
             </>
           ) : (
-            <p className="aside">The pieces end at the line they are sewn on: add your allowances when you cut.</p>
+            <p className="aside">{say.noAllowances}</p>
           )}
         </>
       ) : (

@@ -11,6 +11,7 @@ import { MeasurePaper } from "./MeasurePaper";
 import { SincePaper } from "./SincePaper";
 import { TrialPaper } from "./TrialPaper";
 import { TrueScalePaper } from "./TrueScalePaper";
+import * as say from "../../words/paperStep";
 
 const SIZES: readonly { readonly value: PaperSize; readonly label: string }[] = [
   { value: "A4", label: "A4" },
@@ -38,14 +39,14 @@ export function PaperStep() {
   return (
     <>
       <header className="step-head">
-        <h2>Paper</h2>
+        <h2>{say.paper}</h2>
         <p>{sheetAbout(sheet, source)}</p>
       </header>
       <div className="paper-choice">
-        <Choice legend="Print" options={offered} value={sheet} onChange={showSheet} />
+        <Choice legend={say.print} options={offered} value={sheet} onChange={showSheet} />
         {!isFile && (
           <Choice
-            legend="Paper"
+            legend={say.paper}
             options={SIZES}
             value={paper}
             onChange={(size) => run({ kind: "setPaper", paper: size })}

@@ -1,5 +1,6 @@
 /** The button that prints, and what to set in the browser's own dialogue. */
 import type { PaperSize } from "../../core/decisions/paperChoice";
+import * as say from "../../words/paperStep";
 export function PrintRow({ label, paper }: { readonly label: string; readonly paper: PaperSize }) {
   return (
     <>
@@ -8,7 +9,7 @@ export function PrintRow({ label, paper }: { readonly label: string; readonly pa
           {label}
         </button>
       </p>
-      <p className="aside">In the print dialogue choose {paper} and 100 % (“actual size”), not “fit to page”.</p>
+      <p className="aside">{say.printDialogue(paper)}</p>
     </>
   );
 }

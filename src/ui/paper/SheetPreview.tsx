@@ -1,4 +1,5 @@
 import { useId, useState, type ReactNode } from "react";
+import * as say from "../../words/paperStep";
 
 /** The sheet as it will be printed: its head, and all of it on a tap. What is printed is always all of it. */
 export function SheetPreview({ children }: { readonly children: ReactNode }) {
@@ -6,7 +7,7 @@ export function SheetPreview({ children }: { readonly children: ReactNode }) {
   const [whole, setWhole] = useState(false);
   return (
     <>
-      <div id={id} className="paper-preview" data-folded={whole ? undefined : ""}>
+      <div id={id} className="paper-preview kept-paper" data-folded={whole ? undefined : ""}>
         {children}
       </div>
       <p className="paper-whole">
@@ -17,7 +18,7 @@ export function SheetPreview({ children }: { readonly children: ReactNode }) {
           aria-controls={id}
           onClick={() => setWhole(!whole)}
         >
-          {whole ? "Show its head alone" : "Show the whole sheet"}
+          {whole ? say.showItsHeadAlone : say.showTheWholeSheet}
         </button>
       </p>
     </>

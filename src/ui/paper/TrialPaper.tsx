@@ -5,6 +5,7 @@ import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork } from "../session/useWork";
 import { PrintRow } from "./PrintRow";
 import { SheetPreview } from "./SheetPreview";
+import * as say from "../../words/paperStep";
 
 /** The trial record of the plan, or why there is none yet. */
 export function TrialPaper() {
@@ -14,7 +15,7 @@ export function TrialPaper() {
     return <FailureNote words={planFailureWords(result.failure, work.unit, work.pattern.chart.sizes.length)} />;
   return (
     <>
-      <PrintRow label="Print the trial record" paper={work.paper} />
+      <PrintRow label={say.printTheTrialRecord} paper={work.paper} />
       <SheetPreview>
         <TrialRecord work={work} plan={result.value} />
       </SheetPreview>

@@ -14,6 +14,7 @@ import {
 } from "../../words/paperChoices";
 import { planFailureWords } from "../../words/plan";
 import { FailureNote } from "../session/FailureNote";
+import { useIsKeptHere } from "../session/pageState";
 import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
@@ -25,6 +26,7 @@ import { PaperChoices } from "./PaperChoices";
 import type { PreviewState } from "./paperRoom";
 import { SheetMap } from "./SheetMap";
 import { usePaperRoom, usePaperRoomState } from "./usePaperRoom";
+import * as say from "../../words/paperStep";
 
 /** True-scale pieces, or the overlay for tissue; or why there is no plan to take them from. */
 export function TrueScalePaper({ kind }: { readonly kind: PaperKind }) {
@@ -93,6 +95,7 @@ interface PreviewProps {
 
 /** The whole sheet in small, and how many pages it comes to; or what stands in the way. */
 function Preview({ request, preview, failure }: PreviewProps) {
+  const isKept = useIsKeptHere();
   const id = useId();
   const room = usePaperRoom();
   const { work, choices } = request;
@@ -119,16 +122,16 @@ function Preview({ request, preview, failure }: PreviewProps) {
           );
   return (
     <section className="sheet-preview" aria-labelledby={`${id}-title`} aria-busy={!settled && failure === null}>
-      <h3 id={`${id}-title`}>What it comes to</h3>
+      <h3 id={`${id}-title`}>{say.whatItComesTo}</h3>
       <p role="status" className="sheet-said">
         <Fractions text={said} />
       </p>
       {said === LAYING && <progress className="sheet-laying" aria-label={LAYING} />}
       {failure !== null && <Trouble words={paperFailureWords(failure, work.unit)} />}
       {preview.kind === "broke" && failure === null && (
-        <Trouble words={brokenWords(preview.why)}>
+        <Trouble words={brokenWords(preview.why, isKept)}>
           <button type="button" className="button" onClick={() => room.preview(request)}>
-            Try again
+            {say.tryAgain}
           </button>
         </Trouble>
       )}
@@ -140,8 +143,8 @@ function Preview({ request, preview, failure }: PreviewProps) {
           </p>
         ))}
       {drawn !== null && failure === null && preview.kind !== "broke" && (
-        <div className="sheet-map-place" data-settled={settled || undefined}>
-          <SheetMap page={drawn.map} label="Map of the pages and the pieces on them" />
+        <div className="sheet-map-place kept-paper" data-settled={settled || undefined}>
+          <SheetMap page={drawn.map} label={say.pagesMap} />
         </div>
       )}
     </section>
@@ -173,7 +176,7 @@ function BeforeMaking({ work, plan, request }: BeforeMakingProps) {
         </div>
       )}
       <section className="how-to-print" aria-labelledby={`${id}-how`}>
-        <h3 id={`${id}-how`}>When you print it</h3>
+        <h3 id={`${id}-how`}>{say.whenYouPrintIt}</h3>
         <ol>
           {howToPrint(request.choices.format, request.choices.kind).map((step) => (
             <li key={step}>{step}</li>

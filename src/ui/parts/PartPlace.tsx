@@ -1,4 +1,6 @@
 import { useEffect, useState, type ReactNode } from "react";
+import { notLoadedRemedy } from "../../words/offline";
+import { useIsKeptHere } from "../session/pageState";
 import { useLaterState, type Later } from "./later";
 import { Failed, PartBoundary } from "./PartBoundary";
 
@@ -17,6 +19,7 @@ export interface PartPlaceProps<T> {
 export function PartPlace<T>({ part, name, placeholder, inTurn = true, children }: PartPlaceProps<T>) {
   const state = useLaterState(part);
   const [tries, setTries] = useState(0);
+  const isKept = useIsKeptHere();
   // Asked for once the page is up, so that what is on it already comes first.
   useEffect(() => {
     if (inTurn) void part.load();
@@ -26,7 +29,7 @@ export function PartPlace<T>({ part, name, placeholder, inTurn = true, children 
   return (
     <Failed
       title={`${name} could not be loaded.`}
-      text="Your work is kept, and the rest of the page works. See whether you are connected."
+      text={notLoadedRemedy(isKept)}
       isTrying={state.kind === "waiting"}
       onRetry={() => {
         setTries(tries + 1);

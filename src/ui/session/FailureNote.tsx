@@ -3,14 +3,15 @@ import { capital } from "../../words/terms/names";
 import type { PlanFailureWords } from "../../words/plan";
 import { usePageState } from "./pageState";
 import { useRun } from "./useWork";
+import * as say from "../../words/failureNote";
 
 const PICK_WORDS: Readonly<Record<keyof Picks, string>> = {
   baseSize: "frame",
-  cup: "cup version",
-  halfCups: "cup version of one half",
-  waist: "waist line",
-  hip: "hip line",
-  bustAlteration: "bust alteration",
+  cup: say.cupVersion,
+  halfCups: say.cupVersionOfOneHalf,
+  waist: say.waistLine,
+  hip: say.hipLine,
+  bustAlteration: say.bustAlteration,
 };
 
 const PICK_NAMES = ["baseSize", "cup", "halfCups", "bustAlteration", "waist", "hip"] as const;
@@ -32,14 +33,14 @@ export function FailureNote({ words, picks = {} }: FailureNoteProps) {
       {words.where !== step && (
         <p>
           <a className="button" href={`#${words.where}`}>
-            Go to {capital(words.where)}
+            {say.goTo(capital(words.where))}
           </a>
         </p>
       )}
       {PICK_NAMES.filter((pick) => picks[pick] !== undefined).map((pick) => (
         <p key={pick}>
           <button type="button" className="link-button" onClick={() => run({ kind: "clearPick", pick })}>
-            Drop your own {PICK_WORDS[pick]}
+            {say.dropYourOwn(PICK_WORDS[pick])}
           </button>
         </p>
       ))}

@@ -5,6 +5,7 @@ import { isBasque, isFrontPiece } from "../../core/pattern/pieceGroups";
 import type { Piece } from "../../core/pattern/piece";
 import { useSettledPlan } from "../session/usePlan";
 import { PartPlace } from "../parts/PartPlace";
+import * as say from "../../words/sewnView";
 
 /** The pieces of the front that lie over the bust. */
 const overBust = (pieces: readonly Piece[]): readonly Piece[] =>
@@ -23,10 +24,10 @@ export function SewnFront() {
   if (front.length === 0) return null;
   return (
     <details className="sewn-front" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>See it sewn</summary>
+      <summary>{say.seeItSewn}</summary>
       {open && (
-        <PartPlace part={SEWN} name="The sewn view" placeholder={<p className="field-hint">Sewing…</p>}>
-          {(SewnView) => <SewnView front={front} label="The front, sewn" compareWith={wanted} />}
+        <PartPlace part={SEWN} name={say.sewnView} placeholder={<p className="field-hint">{say.sewing}</p>}>
+          {(SewnView) => <SewnView front={front} label={say.theFrontSewn} compareWith={wanted} />}
         </PartPlace>
       )}
     </details>

@@ -148,7 +148,7 @@ function Turned({ model, extents, turn, name, onTurn, onTurnBy }: TurnedProps) {
   };
   return (
     <div
-      className="sewn-turned"
+      className="sewn-turned kept-paper"
       role="slider"
       tabIndex={0}
       aria-label={name}

@@ -17,14 +17,14 @@ const DARKEST = 0.92;
 /** The tones of the page that an element is on. */
 export function tonesOf(element: Element): Tones {
   const style = getComputedStyle(element);
-  const token = (name: string, otherwise: string): string => style.getPropertyValue(name).trim() || otherwise;
+  const token = (name: string): string => style.getPropertyValue(name).trim();
   return {
-    lit: token("--paper-lit", "#fffdf8"),
-    shade: token("--edge", "#857a66"),
-    inside: token("--ink-soft", "#535b66"),
-    ink: token("--ink", "#1f2a37"),
-    seam: token("--carbon", "#2f5d9b"),
-    faint: token("--edge", "#857a66"),
+    lit: token("--paper-lit"),
+    shade: token("--edge"),
+    inside: token("--ink-soft"),
+    ink: token("--ink"),
+    seam: token("--carbon"),
+    faint: token("--edge"),
   };
 }
 

@@ -19,6 +19,7 @@ import { useSaid } from "../session/useSaid";
 import { useRunAll } from "../session/useRunAll";
 import { useWorks } from "../works/useWorks";
 import { useFoundWorks } from "../works/useFoundWorks";
+import * as say from "../../words/standing";
 
 interface StandingFoldProps {
   readonly plan: Plan;
@@ -70,10 +71,10 @@ function Offers({ garments, plan, work }: OfGarments & { readonly plan: Plan }) 
   const open = offers.filter(({ state }) => state === "offered");
   const runAll = useRunAll();
   const list = useRef<HTMLUListElement>(null);
-  const say = useSaid((said) => said.say);
+  const tell = useSaid((said) => said.say);
   const take = (taken: readonly StandingOffer[]): void => {
     runAll(taken.map(({ command }) => command));
-    say(`In the ledger: ${taken.map((one) => standingTitle(one.standing, unit)).join("; ")}`);
+    tell(say.inTheLedger(taken.map((one) => standingTitle(one.standing, unit)).join("; ")));
     // The row changes, and the button that was pressed goes with it.
     list.current?.focus({ preventScroll: true });
   };

@@ -44,8 +44,9 @@ import { litTrace, SlipOverlay } from "./SlipOverlay";
 import { TableMenu } from "./TableMenu";
 import { useSheetHand, type Asked } from "./useSheetHand";
 import { useTableView, ZOOM_STEP } from "./useTableView";
+import { useToolsRoom } from "./useToolsRoom";
 import { useTeller } from "./useTeller";
-import { HALVES_SIGHT, TABLE_SIGHT, viewBoxOf } from "./view";
+import { sightUnder, viewBoxOf } from "./view";
 import { WorkingLayer } from "./WorkingLayer";
 
 const MARGIN = 26;
@@ -81,7 +82,9 @@ export function Table() {
     // What is written at the left of a piece that is turned over.
     return beside ? { ...all, x: all.x - WORDS_AT_LEFT, width: all.width + WORDS_AT_LEFT } : all;
   }, [places, beside]);
-  const sight = differ ? HALVES_SIGHT : TABLE_SIGHT;
+  const tools = useRef<HTMLDivElement>(null);
+  const room = useToolsRoom(tools);
+  const sight = useMemo(() => sightUnder(room, differ), [room, differ]);
   const { view, size, fit, showAll, zoom, onKeyDown, onPointerDown } = useTableView(svg, box, sight);
   const mmPerPixel = 1 / view.scale;
   useSheetHand(svg, {
@@ -119,7 +122,7 @@ export function Table() {
   };
 
   return (
-    <div className="table" data-empty={places.length === 0 ? "" : undefined}>
+    <div className="table light-paper" data-empty={places.length === 0 ? "" : undefined}>
       <svg
         ref={svg}
         className="table-sheet"
@@ -155,65 +158,67 @@ export function Table() {
         {HANDLE_HELP}
       </p>
       {settled.ok && <PiecesInWords plan={settled.value} unit={unit} />}
-      <div className="table-tools" role="toolbar" aria-label="Table">
-        <div className="table-tool-row">
-          <button type="button" className="tool" aria-label="Zoom in" onClick={() => zoom(ZOOM_STEP)}>
-            +
-          </button>
-          <button type="button" className="tool" aria-label="Zoom out" onClick={() => zoom(1 / ZOOM_STEP)}>
-            −
-          </button>
-          <button type="button" className="tool" onClick={() => fit(box)}>
-            All
-          </button>
-          {ofHalf.map(({ piece }) => (
-            <button key={piece} type="button" className="tool piece-tool" onClick={() => onePiece(piece)}>
-              {capital(namedPieceWords(piece, others))}
+      <div ref={tools} className="table-tools" role="toolbar" aria-label="Table">
+        <div className="table-strip">
+          <div className="table-tool-row">
+            <button type="button" className="tool" aria-label="Zoom in" onClick={() => zoom(ZOOM_STEP)}>
+              +
             </button>
-          ))}
-          {/* On a narrow table a menu stands in for the row of buttons. */}
-          <select
-            className="piece-menu"
-            aria-label="Show one piece"
-            value=""
-            onChange={(event) => onePiece(event.target.value)}
-          >
-            <option value="">One piece…</option>
+            <button type="button" className="tool" aria-label="Zoom out" onClick={() => zoom(1 / ZOOM_STEP)}>
+              −
+            </button>
+            <button type="button" className="tool" onClick={() => fit(box)}>
+              All
+            </button>
             {ofHalf.map(({ piece }) => (
-              <option key={piece} value={piece}>
+              <button key={piece} type="button" className="tool piece-tool" onClick={() => onePiece(piece)}>
                 {capital(namedPieceWords(piece, others))}
-              </option>
+              </button>
             ))}
-          </select>
-          <button
-            type="button"
-            className="tool layers-tool"
-            aria-expanded={layersOpen}
-            aria-controls="table-layers"
-            onClick={() => setLayersOpen(!layersOpen)}
-          >
-            Lines
-          </button>
-        </div>
-        <div id="table-layers" className="table-tool-row layers" data-open={layersOpen ? "" : undefined}>
-          <label>
-            Printed lines
-            <select value={printedShown} onChange={(event) => setPrintedShown(readShown(event.target.value))}>
-              <option value="all">all sizes</option>
-              <option value="near">those in use</option>
-              <option value="none">none</option>
+            {/* On a narrow table a menu stands in for the row of buttons. */}
+            <select
+              className="piece-menu"
+              aria-label="Show one piece"
+              value=""
+              onChange={(event) => onePiece(event.target.value)}
+            >
+              <option value="">One piece…</option>
+              {ofHalf.map(({ piece }) => (
+                <option key={piece} value={piece}>
+                  {capital(namedPieceWords(piece, others))}
+                </option>
+              ))}
             </select>
-          </label>
-          <label>
-            <input type="checkbox" checked={showAmounts} onChange={(event) => setShowAmounts(event.target.checked)} />
-            amounts
-          </label>
-          <label>
-            <input type="checkbox" checked={showBefore} onChange={(event) => setShowBefore(event.target.checked)} />
-            before your slips
-          </label>
+            <button
+              type="button"
+              className="tool layers-tool"
+              aria-expanded={layersOpen}
+              aria-controls="table-layers"
+              onClick={() => setLayersOpen(!layersOpen)}
+            >
+              Lines
+            </button>
+          </div>
+          <div id="table-layers" className="table-tool-row layers" data-open={layersOpen ? "" : undefined}>
+            <label>
+              Printed lines
+              <select value={printedShown} onChange={(event) => setPrintedShown(readShown(event.target.value))}>
+                <option value="all">all sizes</option>
+                <option value="near">those in use</option>
+                <option value="none">none</option>
+              </select>
+            </label>
+            <label>
+              <input type="checkbox" checked={showAmounts} onChange={(event) => setShowAmounts(event.target.checked)} />
+              amounts
+            </label>
+            <label>
+              <input type="checkbox" checked={showBefore} onChange={(event) => setShowBefore(event.target.checked)} />
+              before your slips
+            </label>
+          </div>
+          {nest.ok && <PieceSource source={nest.value.source} />}
         </div>
-        {nest.ok && <PieceSource source={nest.value.source} />}
         {differ && <HalfSwitch onLaid={showAll} />}
       </div>
       <Readout unit={unit} />

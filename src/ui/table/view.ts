@@ -25,7 +25,7 @@ export interface Sight {
 const held = (scale: number, { least, most }: Pick<Sight, "least" | "most">): number =>
   Math.min(most, Math.max(least, scale));
 
-/** Pixels at the top that the tools lie on: in two rows on a table between a phone's and a wide one. */
+/** Pixels at the top that the tools lie on until they are measured: in two rows on a table between a phone's and a wide one. */
 const toolsRoom = (width: number): number => (width >= 420 && width < 680 ? 84 : 52);
 
 /** Pixels at the left, so that the first piece's centre line is seen. */
@@ -38,9 +38,12 @@ const SIZES_ROOM = 14;
 const WORDS_ROOM = { wide: 108, narrow: 46 };
 const NARROW = 520;
 
-/** Shows a whole box in the middle of what the tools and the words leave free. */
-export function fitBox(box: Box, size: Size, more = 0): View {
-  const top = toolsRoom(size.width) + more;
+/** Pixels between the tools and the highest piece, and how much of a low table the tools are given at most. */
+const UNDER_TOOLS = 10;
+const MOST_TOOLS = 0.5;
+
+/** Shows a whole box in the middle of what the tools and the words leave free. @param top pixels at the top that are not free */
+export function fitBox(box: Box, size: Size, top = toolsRoom(size.width)): View {
   const height = size.height - top - SIZES_ROOM;
   const width = size.width - SIDE_ROOM - (size.width < NARROW ? WORDS_ROOM.narrow : WORDS_ROOM.wide);
   const scale = held(Math.min(width / box.width, height / box.height), { least: LEAST_SCALE, most: MOST_SCALE });
@@ -56,7 +59,18 @@ export const TABLE_SIGHT: Sight = { fit: fitBox, least: LEAST_SCALE, most: MOST_
 /** Pixels of the row of tools that is there while the halves differ. */
 const HALVES_ROOM = 44;
 
-export const HALVES_SIGHT: Sight = { ...TABLE_SIGHT, fit: (box, size) => fitBox(box, size, HALVES_ROOM) };
+/** The table under tools that end so many pixels below its top; 0 before they are laid out. */
+export const sightUnder = (tools: number, halvesDiffer: boolean): Sight => ({
+  ...TABLE_SIGHT,
+  fit: (box, size) =>
+    fitBox(
+      box,
+      size,
+      tools > 0
+        ? Math.min(tools + UNDER_TOOLS, size.height * MOST_TOOLS)
+        : toolsRoom(size.width) + (halvesDiffer ? HALVES_ROOM : 0),
+    ),
+});
 
 /** Zooms by a factor about a place on the screen, which stays where it is. */
 export function zoomAt(view: View, factor: number, px: number, py: number, sight: Sight = TABLE_SIGHT): View {

@@ -27,6 +27,8 @@ import { LengthField } from "../fields/LengthField";
 import { ItIsRight } from "./ItIsRight";
 import { MisreadingRemedy } from "./MisreadingRemedy";
 import { today } from "../session/today";
+import * as say from "../../words/tapeStep";
+import { Sentence } from "../fields/Sentence";
 
 export interface MeasureFieldProps {
   readonly name: MeasureName;
@@ -79,7 +81,7 @@ export const MeasureField = memo(
         onFocus={() => onShow(name)}
         feet={name === "height"}
         beside={
-          shown > 1 ? <Remove label={`Remove reading ${at + 1} of ${words.short}`} onClick={() => remove(at)} /> : null
+          shown > 1 ? <Remove label={say.removeReadingOf(at + 1, words.short)} onClick={() => remove(at)} /> : null
         }
         {...more}
       />
@@ -121,7 +123,7 @@ export const MeasureField = memo(
             at,
             <>
               <span className="visually-hidden">{words.name}, </span>
-              <span className="reading-word">reading </span>
+              <span className="reading-word">{say.reading}</span>
               {at + 1}
             </>,
             at === shown - 1 ? doubt : {},
@@ -143,9 +145,9 @@ export const MeasureField = memo(
             type="button"
             className="link-button take-again"
             onClick={() => ask(count)}
-            aria-label={`Take ${words.short} again`}
+            aria-label={say.takeAgain(words.short)}
           >
-            Take it again
+            {say.takeItAgain}
           </button>
         )}
       </div>
@@ -175,20 +177,30 @@ function useHint({
   const said: ReactNode[] = [measureServes(name)];
   if (measured === undefined) {
     if (need !== "welcome") said.push(measureNeedWords(need));
-    if (inFeet) said.push("64 or 5 ft 4, as you like.");
+    if (inFeet) said.push(say.heightHint);
     if (estimate !== undefined)
       said.push(
         <span className="guess">
-          <b>guess</b> <Fractions text={guessWords(estimate, unit).replaceAll(/(\d) (?=[\d½¼¾])/g, "$1\u00a0")} />,{" "}
+          <b>{say.guessWord}</b>{" "}
+          <Fractions text={guessWords(estimate, unit).replaceAll(/(\d) (?=[\d½¼¾])/g, "$1\u00a0")} />,{" "}
           {guessSource(name, estimate)}
         </span>,
       );
-    else if (isAwaited) said.push(<span className="guess guess-awaited">guess …</span>);
+    else if (isAwaited) said.push(<span className="guess guess-awaited">{say.guess}</span>);
   } else if (measured.set > 0) {
     said.push(
       <>
-        Last time <Fractions text={formatLengthEntry(measured.value, unit)} /> {unit}
-        {taken === undefined ? "" : ` (${dayWords(taken)})`}, which counts until you take it again.
+        <Sentence
+          text={say.lastTimeCounts}
+          parts={{
+            length: (
+              <>
+                <Fractions text={formatLengthEntry(measured.value, unit)} /> {unit}
+                {taken === undefined ? "" : ` (${dayWords(taken)})`}
+              </>
+            ),
+          }}
+        />
       </>,
     );
   }

@@ -9,6 +9,7 @@ import { useRun, useSettledWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { useEntry } from "../fields/useEntry";
 import { today } from "../session/today";
+import * as say from "../../words/tapeStep";
 
 /** The day of these measures, measuring anew, and an earlier time beside this one. */
 export function TapeDays() {
@@ -19,23 +20,21 @@ export function TapeDays() {
   if (newest === undefined) return null;
   const empty = Object.keys(newest.readings).length === 0;
   return (
-    <section ref={place} className="tape-days" aria-label="Days of measuring">
+    <section ref={place} className="tape-days" aria-label={say.daysOfMeasuring}>
       <div className="tape-day">
         <DayField taken={newest.taken} />
         {!empty && tapes.length < LIMITS.tapes && (
           <button type="button" className="button small" onClick={() => run({ kind: "newTape", taken: today() })}>
-            Measure anew
+            {say.measureAnew}
           </button>
         )}
         {empty && tapes.length > 1 && (
           <button type="button" className="button small" onClick={() => run({ kind: "removeTape", set: 0 })}>
-            Back to the measures of before
+            {say.backToBefore}
           </button>
         )}
       </div>
-      {tapes.length >= LIMITS.tapes && (
-        <p className="field-hint">{LIMITS.tapes} sets are kept. Throw an earlier one away to measure anew.</p>
-      )}
+      {tapes.length >= LIMITS.tapes && <p className="field-hint">{say.setsKept(LIMITS.tapes)}</p>}
       {tapes.length > 1 && !empty && <Compare />}
     </section>
   );
@@ -76,7 +75,7 @@ function DayField({ taken }: { readonly taken: string | undefined }) {
   });
   return (
     <>
-      <label htmlFor={id}>Measured on</label>
+      <label htmlFor={id}>{say.measuredOn}</label>
       <input
         id={id}
         ref={input}
@@ -94,7 +93,7 @@ function DayField({ taken }: { readonly taken: string | undefined }) {
       />
       {taken === undefined && entry.text === "" && (
         <button type="button" className="link-button" onClick={() => run({ kind: "setTaken", set: 0, taken: today() })}>
-          today
+          {say.today}
         </button>
       )}
       {entry.reason !== null && (
@@ -118,9 +117,9 @@ function Compare() {
   const rows = compareTapes(newest, before);
   return (
     <details className="tape-compare">
-      <summary>Compare with an earlier set</summary>
+      <summary>{say.compareWithAnEarlierSet}</summary>
       <div className="tape-day">
-        <label htmlFor={id}>Measures of</label>
+        <label htmlFor={id}>{say.measuresOf}</label>
         <select
           id={id}
           className="field-input select"
@@ -136,15 +135,15 @@ function Compare() {
         </select>
       </div>
       {rows.length === 0 ? (
-        <p className="aside">No measure was taken both times.</p>
+        <p className="aside">{say.noneTakenTwice}</p>
       ) : (
-        <table aria-label="Measures of both days">
+        <table aria-label={say.bothDays}>
           <thead>
             <tr>
-              <th scope="col">measure</th>
-              <th scope="col">this</th>
-              <th scope="col">earlier</th>
-              <th scope="col">difference</th>
+              <th scope="col">{say.measure}</th>
+              <th scope="col">{say.thisWord}</th>
+              <th scope="col">{say.earlier}</th>
+              <th scope="col">{say.difference}</th>
             </tr>
           </thead>
           <tbody>
@@ -170,10 +169,10 @@ function Compare() {
       )}
       <p className="tape-away">
         <button type="button" className="link-button" onClick={() => run({ kind: "removeTape", set: at })}>
-          Throw away the earlier, of {dayWords(before.taken)}
+          {say.throwAwayTheEarlierOf(dayWords(before.taken))}
         </button>
         <button type="button" className="link-button" onClick={() => run({ kind: "removeTape", set: 0 })}>
-          Throw away this, of {dayWords(newest.taken)}
+          {say.throwAwayThisOf(dayWords(newest.taken))}
         </button>
       </p>
     </details>

@@ -4,12 +4,13 @@ import type { MeasureName } from "../../core/measures/measure";
 import { measureWords } from "../../words/measures";
 import { landmarkWords, tapeGuide, tapeHelpWords, tapeNotes } from "../../words/tapeGuide";
 import { useSettledWork } from "../session/useWork";
+import * as say from "../../words/tapeStep";
 
 const SEEN: Readonly<Record<FigureSide, string>> = {
-  front: "from the front",
-  back: "from the back",
-  side: "from the side",
-  standing: "from the side, standing at a wall",
+  front: say.fromTheFront,
+  back: say.fromTheBack,
+  side: say.fromTheSide,
+  standing: say.fromTheSideAtAWall,
 };
 
 /** The same as the figure in words, for everyone, and how to go about it. */
@@ -18,10 +19,11 @@ export function TapeGuidance({ measure }: { readonly measure: MeasureName }) {
   return (
     <>
       <p className="tape-view">
-        Seen{" "}
-        {tapeFigure(measure)
-          .views.map(({ side }) => SEEN[side])
-          .join(" and ")}
+        {say.seen(
+          tapeFigure(measure)
+            .views.map(({ side }) => SEEN[side])
+            .join(" and "),
+        )}
       </p>
       <p>{measureWords(measure).where}</p>
       <ul className="tape-letters">
@@ -45,7 +47,7 @@ export function TapeNotes() {
   const unit = useSettledWork((work) => work.unit);
   return (
     <details className="tape-notes">
-      <summary>Before you begin</summary>
+      <summary>{say.beforeYouBegin}</summary>
       <ul>
         {tapeNotes(unit).map(({ title, text }) => (
           <li key={title}>

@@ -20,6 +20,8 @@ import { PrintMeasureSheet } from "./PrintMeasureSheet";
 import { TapeDays } from "./TapeDays";
 import { TapeFigure } from "./TapeFigure";
 import { TapeGuidance, TapeNotes } from "./TapeGuidance";
+import * as say from "../../words/tapeStep";
+import { Sentence } from "../fields/Sentence";
 
 /** What a plan cannot do without, and the upper chest, without which a cup cannot be told. */
 const FIRST: readonly MeasureName[] = ["bustGirth", "upperChestGirth", "waistGirth", "hipGirth"];
@@ -72,32 +74,38 @@ export function TapeStep() {
   return (
     <>
       <header className="step-head">
-        <h2>Tape</h2>
-        <p>Measure over the bra you will wear, the tape snug and level. Taken twice is surer.</p>
+        <h2>{say.tape}</h2>
+        <p>{say.about}</p>
       </header>
       <InventedNote />
       <TextField
-        label="Whose measures these are"
+        label={say.whoseMeasuresTheseAre}
         field="wearer"
         value={wearer ?? ""}
         set={(name) => ({ kind: "setWearer", name })}
         clear={{ kind: "setWearer", name: null }}
         maxLength={40}
-        otherwise="not said"
+        capitals="words"
+        otherwise={say.notSaid}
       />
       <TapeNotes />
       <TapeDays />
       <div className="tape-legend">
         <details>
-          <summary>What is measured, what is guessed</summary>
+          <summary>{say.readingsTitle}</summary>
           <p>
-            What stands in a field is <b>measured</b>: <Fractions text={onceSureWords(unit)} />. Below an empty one, in
-            pencil, stands a{" "}
-            <span className="guess">
-              <b>guess</b>
-            </span>
-            : what your other measures lead one to expect. Nine of ten bodies lie between its two figures; yours may
-            not. Nothing is cut by a guess.
+            <Sentence
+              text={say.readingsAbout}
+              parts={{
+                measured: <b>{say.measuredWord}</b>,
+                sure: <Fractions text={onceSureWords(unit)} />,
+                guess: (
+                  <span className="guess">
+                    <b>{say.guessWord}</b>
+                  </span>
+                ),
+              }}
+            />
           </p>
         </details>
         <p className="tape-state" aria-live="polite">
@@ -107,39 +115,33 @@ export function TapeStep() {
         </p>
       </div>
       <div className="tape">
-        <div className="tape-fields">
-          <h3 className="tape-group">The four that a plan is made from</h3>
+        <div className="tape-fields" data-run="">
+          <h3 className="tape-group">{say.theFour}</h3>
           {FIRST.map(field)}
           <details className="tape-more" open={doubtedMore || unreadMore ? true : undefined}>
             <summary>
-              More measures{" "}
-              <span className="aside">
-                ({taken} of {MORE.length} taken)
-              </span>
+              {say.moreMeasures} <span className="aside">{say.takenOf(taken, MORE.length)}</span>
             </summary>
             <div>
-              <p className="aside">
-                Not needed: without one, the plan keeps the pattern’s own figure, not the guess. What they ask for
-                stands on Fit.
-              </p>
+              <p className="aside">{say.moreAbout}</p>
               {MORE.map(field)}
             </div>
           </details>
           <PrintMeasureSheet />
         </div>
-        <aside className="tape-guide" aria-label="Where the tape goes" aria-live="polite">
+        <aside className="tape-guide" aria-label={say.whereTheTapeGoes} aria-live="polite">
           <h3>{measureWords(shown).name}</h3>
           <TapeFigure measure={shown} />
           <TapeGuidance measure={shown} />
         </aside>
       </div>
       <div className="part-own">
-        <PartPlace part={BODIES} name="The guesses" placeholder={null}>
+        <PartPlace part={BODIES} name={say.theGuesses} placeholder={null}>
           {({ WhoseBodies }) => <WhoseBodies />}
         </PartPlace>
       </div>
       <div className="part-own">
-        <PartPlace part={PLAN_NOTE} name="What the plan still needs" placeholder={null}>
+        <PartPlace part={PLAN_NOTE} name={say.planNeeds} placeholder={null}>
           {(PlanNote) => <PlanNote />}
         </PartPlace>
       </div>

@@ -5,6 +5,7 @@ import { standingSentence, surveyWords } from "../../words/tape";
 import { useSettledWork } from "../session/useWork";
 import { EntryField } from "../fields/EntryField";
 import { useEntry } from "../fields/useEntry";
+import * as say from "../../words/guesses";
 
 /** Whose bodies the guesses come from, and how well they speak for this one. */
 export function WhoseBodies() {
@@ -14,7 +15,7 @@ export function WhoseBodies() {
   const standing = standingOf(bodyOf(tapes), age);
   return (
     <details className="whose-bodies">
-      <summary>Where the guesses come from</summary>
+      <summary>{say.whereTheGuessesComeFrom}</summary>
       {surveyWords(unit).map((paragraph) => (
         <p key={paragraph}>{paragraph}</p>
       ))}
@@ -32,19 +33,17 @@ function AgeField() {
     field: "age",
     settled: age === undefined ? "" : String(age),
     read: (text) =>
-      isAge(text)
-        ? { commands: [{ kind: "setAge", age: Number(text) }] }
-        : { reason: "Write whole years, such as 47, or leave it empty." },
+      isAge(text) ? { commands: [{ kind: "setAge", age: Number(text) }] } : { reason: say.writeWholeYears },
     clear: () => [{ kind: "setAge", age: null }],
   });
   return (
     <EntryField
-      label="Your age, if you like"
+      label={say.yourAgeIfYouLike}
       entry={entry}
-      unit="years"
+      unit={say.years}
       error={entry.reason}
       inputMode="numeric"
-      {...(entry.reason === null ? { hint: "It only tells how well the survey speaks for you." } : {})}
+      {...(entry.reason === null ? { hint: say.ageAbout } : {})}
     />
   );
 }

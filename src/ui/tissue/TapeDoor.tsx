@@ -5,7 +5,7 @@ import type { Misfit, NextTissue, TissueChange, TissueDoubt, TissueRef } from ".
 import { readTissue, type TissueReading } from "../../core/plan/tissueReading";
 import type { TissuePlace } from "../../core/tissue/placesToMeasure";
 import { letterAt, tissueFigure } from "../../drawing/tissueFigure";
-import { capital, centreWords, listWords, pieceWords } from "../../words/terms/names";
+import { capital, centreWords, pieceWords } from "../../words/terms/names";
 import {
   HOW_TO_MEASURE,
   knownWords,
@@ -30,6 +30,8 @@ import { Select } from "../fields/Select";
 import { useRun, useSettledWork } from "../session/useWork";
 import { TissueDrawing } from "./TissueDrawing";
 import { useTissueView } from "./tissueView";
+import { listWords } from "../../words/terms/language";
+import * as say from "../../words/tissueStep";
 
 /** So many stand there at once: what is worth most. */
 const FIRST = 10;
@@ -50,11 +52,7 @@ export function TapeDoor() {
   const work = useSettledWork((current) => current);
   const size = useTissueView((view) => view.size);
   const reading = useMemo(() => readTissue(work, size), [work, size]);
-  return reading === null ? (
-    <p className="field-hint">The pieces to measure appear here once there is a size chart on Envelope.</p>
-  ) : (
-    <Places reading={reading} />
-  );
+  return reading === null ? <p className="field-hint">{say.noPiecesYet}</p> : <Places reading={reading} />;
 }
 
 function Places({ reading }: { readonly reading: TissueReading }) {
@@ -100,10 +98,8 @@ function Places({ reading }: { readonly reading: TissueReading }) {
               onToggle={(event) => setMoreOpen(event.currentTarget.open)}
             >
               <summary>
-                More lengths{" "}
-                <span className="aside">
-                  ({more.filter(isMeasured).length} of {more.length} measured)
-                </span>
+                {say.moreLengths}{" "}
+                <span className="aside">{say.measuredOf(more.filter(isMeasured).length, more.length)}</span>
               </summary>
               <div>{group(more)}</div>
             </details>
@@ -179,7 +175,7 @@ function NextBest({ next, doubt }: { readonly next: NextTissue; readonly doubt: 
   const want = useTissueView((view) => view.want);
   return (
     <p>
-      Next best:{" "}
+      {say.nextBest}{" "}
       <button type="button" className="link-button" onClick={() => want(next)}>
         {tissueRefWords(next, style)}
       </button>
@@ -203,7 +199,7 @@ function NotOnPieces({ unused }: { readonly unused: readonly TissueRef[] }) {
           runAll(unused.map(({ piece, length }) => ({ kind: "setTissueLength", piece, length, size, value: null })))
         }
       >
-        Forget them
+        {say.forgetThem}
       </button>
     </p>
   );
@@ -216,11 +212,11 @@ function SizeMeasured({ reading: { sizes, size } }: { readonly reading: TissueRe
   const labels = sizes.includes(size) ? sizes : [size, ...sizes];
   return (
     <Select
-      label="Measure along the line of size"
+      label={say.measureAlongSize}
       value={size}
       options={labels.map((label) => ({
         value: label,
-        label: sizes.includes(label) ? label : `${label}, not in the chart`,
+        label: sizes.includes(label) ? label : say.notInTheChart(label),
       }))}
       onChange={(label) => (isMeasured ? run({ kind: "setTissueSize", size: label }) : takeSize(label))}
     />
@@ -300,7 +296,7 @@ function Guide({ reading: { pieces, next, places }, lit, drawn }: GuideProps) {
   );
   if (figure === null) return null;
   return (
-    <aside className="tape-guide tissue-guide" aria-label="Where the tape is laid" aria-live="polite">
+    <aside className="tape-guide tissue-guide" aria-label={say.whereTheTapeIsLaid} aria-live="polite">
       <TissueDrawing
         figure={figure}
         lit={lit.length}

@@ -25,7 +25,7 @@ export function TissueDrawing({ figure, lit, measured, centreWords, title }: Tis
   const inOrder = figure.tapes.toSorted((a, b) => Number(a.length === lit) - Number(b.length === lit));
   return (
     <svg
-      className="tissue-figure"
+      className="tissue-figure light-paper"
       viewBox={[box.x, box.y, box.width, box.height].join(" ")}
       style={{ fontSize: `${px(LETTER)}px` }}
       aria-hidden="true"

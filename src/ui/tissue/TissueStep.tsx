@@ -8,6 +8,7 @@ import { useSettledWork } from "../session/useWork";
 import { OWN_PATTERN } from "./ownPatternPart";
 import { TapeDoor } from "./TapeDoor";
 import { useTissueView } from "./tissueView";
+import * as say from "../../words/tissueStep";
 
 /** Where the pieces come from, and the two ways to bring in her own. */
 export function TissueStep() {
@@ -22,32 +23,32 @@ export function TissueStep() {
   return (
     <>
       <header className="step-head">
-        <h2>Your tissue</h2>
+        <h2>{say.yourTissue}</h2>
         <p className="tissue-source">
           <b>{sourceWords(source)}.</b> {sourceAbout(source)}
         </p>
       </header>
       <Door
-        title="By tape on the tissue"
+        title={say.byTapeOnTheTissue}
         answer={
           !hasChart
-            ? "needs the size chart on Envelope"
+            ? say.needsChart
             : tissue === undefined
-              ? "nothing measured yet"
-              : `${count} measured along size ${tissue.size}`
+              ? say.nothingMeasuredYet
+              : say.measuredAlongSize(count, tissue.size)
         }
         isOpen={hasUnread || isWanted}
       >
         {() => <TapeDoor />}
       </Door>
       <Door
-        title="From a file"
-        answer={own === undefined ? "SVG or DXF" : own.file}
+        title={say.fromAFile}
+        answer={own === undefined ? say.svgOrDxf : own.file}
         isOpen={own !== undefined && own.inUse !== true}
         opensForFile
       >
         {() => (
-          <PartPlace part={OWN_PATTERN} name="Pieces from a file">
+          <PartPlace part={OWN_PATTERN} name={say.piecesFromAFile}>
             {(OwnPatternPanel) => <OwnPatternPanel />}
           </PartPlace>
         )}

@@ -27,6 +27,7 @@ import {
 import { Fractions } from "../fields/Fractions";
 import { useSaid } from "../session/useSaid";
 import { useRun } from "../session/useWork";
+import * as say from "../../words/trialStep";
 
 interface AnswersProps {
   readonly trial: Trial;
@@ -39,14 +40,14 @@ export function Answers({ trial, work }: AnswersProps) {
   const run = useRun();
   const heading = useRef<HTMLHeadingElement>(null);
   const reading = useMemo(() => readTrial(trial, work.trials), [trial, work.trials]);
-  const say = useSaid((said) => said.say);
+  const tell = useSaid((said) => said.say);
   if (!reading.ok) return null;
   const { read, answers, unexplained, sewnOff } = reading.value;
   const { observations } = trial;
 
   const take = (answer: TrialAnswer, half: Half | null): void => {
     run(answerCommand(work, trial, answer, half));
-    say(`${half === null ? TAKEN : takenOn([half])}: ${answerName(answer)}`);
+    tell(`${half === null ? TAKEN : takenOn([half])}: ${answerName(answer)}`);
     // The button that was pressed goes.
     heading.current?.focus({ preventScroll: true });
   };
@@ -121,7 +122,7 @@ function Answer({ answer, trial, unit, isFirst, isLast, hasNext, onTake }: Answe
             </p>
           ))}
           {isToTake(answer) && (
-            <ul aria-label="Altered for it">
+            <ul aria-label={say.alteredForIt}>
               {alteredWords(answer, unit).map((words) => (
                 <li key={words}>
                   <Fractions text={words} />

@@ -26,6 +26,7 @@ import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
 import { useRun, useSettledWork } from "../session/useWork";
 import { trialField } from "./trialFields";
+import * as say from "../../words/trialStep";
 
 interface BeforeReadingProps {
   readonly trial: Trial;
@@ -82,7 +83,7 @@ function BustPart({ trial, half, part, unit }: BustPartProps) {
     <AmountField
       label={
         <>
-          <span className="visually-hidden">Bust point, {half}: </span>
+          <span className="visually-hidden">{say.bustPoint(half)}</span>
           {MARK_FIELDS[part]}
         </>
       }
@@ -161,7 +162,7 @@ function Checks({ trial }: { readonly trial: Trial }) {
 const ANSWERS = [
   ["yes", true],
   ["no", false],
-  ["not looked at", null],
+  [say.notLookedAt, null],
 ] as const;
 
 function Check({ trial, check }: { readonly trial: Trial; readonly check: TrialCheck }) {

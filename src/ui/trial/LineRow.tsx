@@ -36,6 +36,7 @@ import { Select } from "../fields/Select";
 import { TextField } from "../fields/TextField";
 import { PlaceField } from "./PlaceField";
 import { lineField } from "./trialFields";
+import * as say from "../../words/trialStep";
 
 interface LineRowProps {
   readonly trial: Trial;
@@ -60,7 +61,7 @@ export function LineRow({ trial, line, index, isNew, places, unit, onPut, onAim,
   const put = (observation: Observation) => ({ kind: "putObservation", trial: trial.id, observation }) as const;
   const label = (name: string) => (
     <>
-      <span className="visually-hidden">Line {index + 1}: </span>
+      <span className="visually-hidden">{say.lineLabel(index + 1)}</span>
       {name}
     </>
   );
@@ -101,7 +102,7 @@ export function LineRow({ trial, line, index, isNew, places, unit, onPut, onAim,
         />
         {sign === "dragLines" && (
           <PlaceField
-            label={label("points at")}
+            label={label(say.pointsAt)}
             field={lineField(trial, index, "towards")}
             value={towards}
             places={places}
@@ -114,7 +115,7 @@ export function LineRow({ trial, line, index, isNew, places, unit, onPut, onAim,
             label={label("of")}
             value={dart === undefined ? NONE : dartRefWords(dart)}
             options={[
-              { value: NONE, label: "which dart?" },
+              { value: NONE, label: say.whichDart },
               ...[...darts, ...(dart === undefined || darts.some((one) => isSameDart(one, dart)) ? [] : [dart])].map(
                 (one) => ({ value: dartRefWords(one), label: dartRefWords(one) }),
               ),
@@ -198,7 +199,7 @@ export function LineRow({ trial, line, index, isNew, places, unit, onPut, onAim,
         <button
           type="button"
           className="link-button line-remove"
-          aria-label={`Remove line ${index + 1}`}
+          aria-label={say.removeLine(index + 1)}
           onClick={onRemove}
         >
           <span aria-hidden="true">×</span>

@@ -11,6 +11,7 @@ import { MIRROR_NOTE, yourHalf } from "../../words/trial";
 import { placeWords } from "../../words/trialPlaces";
 import { aimWords, ofHalf, TAP_WORDS, viewName } from "../../words/trialStep";
 import { Choice } from "../fields/Choice";
+import * as say from "../../words/trialStep";
 
 interface ToileDrawingProps {
   readonly plan: Plan;
@@ -31,7 +32,7 @@ export function ToileDrawing({ plan, closure, lines, aimed, onTap, onLeave }: To
   return (
     <div className="toile">
       <Choice
-        legend="Seen from"
+        legend={say.seenFrom}
         legendHidden
         options={TOILE_VIEWS.map((value) => ({ value, label: viewName(value) }))}
         value={view}
@@ -41,7 +42,7 @@ export function ToileDrawing({ plan, closure, lines, aimed, onTap, onLeave }: To
         {aimed === null ? TAP_WORDS : aimWords(aimed)}{" "}
         {aimed !== null && (
           <button type="button" className="link-button" onClick={onLeave}>
-            Leave it
+            {say.leaveIt}
           </button>
         )}
       </p>
@@ -84,11 +85,11 @@ function Figure({ figure, lines, onTap }: FigureProps) {
 
   const sides = [...new Map(halves.map((one) => [one.half, one])).keys()];
   return (
-    <figure className="toile-figure" data-view={view}>
+    <figure className="toile-figure light-paper" data-view={view}>
       <svg
         viewBox={[box.x, box.y, box.width, box.height].join(" ")}
         role="group"
-        aria-label={`${viewName(view)}: places to tap`}
+        aria-label={say.placesToTap(viewName(view))}
       >
         {halves.map((half) => (
           <g key={`${half.half}-${half.mirrored}`} transform={half.mirrored ? "scale(-1 1)" : undefined}>
@@ -142,4 +143,4 @@ const keyOf = ({ place, half, dart }: ToileNumber): string =>
   [place, half ?? "centre", dart === undefined ? "" : dartRefWords(dart)].join(" ");
 
 const numberLabel = ({ number, place, half, dart }: ToileNumber): string =>
-  `${number}, ${placeWords(place)}${dart === undefined ? "" : ` of the ${dartRefWords(dart)}`}${ofHalf(half)}`;
+  `${number}, ${placeWords(place)}${dart === undefined ? "" : say.ofThe(dartRefWords(dart))}${ofHalf(half)}`;

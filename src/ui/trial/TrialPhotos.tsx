@@ -13,6 +13,7 @@ import {
 } from "../../words/photographs";
 import { useWorks } from "../works/useWorks";
 import { scalePhotograph, type ScaledPhotograph } from "./scalePhotograph";
+import * as say from "../../words/trialStep";
 
 export interface TrialPhotosProps {
   readonly trial: Trial;
@@ -171,7 +172,7 @@ function Photo({ photograph, name, isLarge, onFace, onRemove }: PhotoProps) {
         <img src={address} alt={name} />
       </button>
       <button type="button" className="button quiet small" aria-label={removeLabel(name)} onClick={onRemove}>
-        Remove
+        {say.remove}
       </button>
     </li>
   );

@@ -19,6 +19,7 @@ import { RecordHeading } from "./RecordHeading";
 import { RecordLines } from "./RecordLines";
 import { TrialPhotos } from "./TrialPhotos";
 import { Verdict } from "./Verdict";
+import * as say from "../../words/trialStep";
 
 /** The trial garments of a work: what was sewn, what is seen on it, what answers it. */
 export function TrialStep() {
@@ -39,11 +40,11 @@ export function TrialStep() {
   return (
     <>
       <header className="step-head">
-        <h2>Trial</h2>
+        <h2>{say.trial}</h2>
         <p>{TRIAL_INTRO}</p>
       </header>
       {trials.length > 0 && (
-        <ol className="trials" aria-label="Trials, the first at the left">
+        <ol className="trials" aria-label={say.trialsList}>
           {trials.toReversed().map((trial, index) => (
             <li key={trial.id}>
               <button
@@ -59,7 +60,7 @@ export function TrialStep() {
         </ol>
       )}
       {plan.ok ? (
-        <section className="trial-begin" aria-label="Begin a trial">
+        <section className="trial-begin" aria-label={say.beginATrial}>
           {trials.length === 0 && <p>{BEGIN_ABOUT}</p>}
           {trials.length < LIMITS.trials && (
             <p className="actions">
@@ -110,10 +111,10 @@ function OneTrial({ trial, number }: OneTrialProps) {
           <button
             type="button"
             className="link-button"
-            aria-label={`Remove ${trialName(number).toLowerCase()}`}
+            aria-label={say.removeNamed(trialName(number).toLowerCase())}
             onClick={() => run({ kind: "removeTrial", trial: trial.id })}
           >
-            Remove
+            {say.remove}
           </button>
         </div>
         <RecordHeading trial={trial} />

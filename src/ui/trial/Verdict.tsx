@@ -15,6 +15,7 @@ import { TRIAL_VERDICTS } from "../../core/decisions/trial";
 import { TextField } from "../fields/TextField";
 import { useRun, useSettledWork } from "../session/useWork";
 import { trialField } from "./trialFields";
+import * as say from "../../words/trialStep";
 
 /** Keep it or try again, and why: that closes the trial. */
 export function Verdict({ trial }: { readonly trial: Trial }) {
@@ -48,7 +49,7 @@ export function Verdict({ trial }: { readonly trial: Trial }) {
         )}
       </div>
       <TextField
-        label="Because"
+        label={say.because}
         className="field trial-because"
         field={trialField(trial, "because")}
         value={trial.because ?? ""}
@@ -66,7 +67,7 @@ export function Verdict({ trial }: { readonly trial: Trial }) {
             className={base === true ? "link-button" : "button main"}
             onClick={() => run({ kind: "setBase", trial: id, isBase: base !== true })}
           >
-            {base === true ? "It is no base" : BASE_TAKE}
+            {base === true ? say.itIsNoBase : BASE_TAKE}
           </button>
         </div>
       )}

@@ -2,7 +2,9 @@ import { useId, useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
 import { laidOver, type LaidOver } from "../../drawing/laidOver";
 import { halfWords } from "../../words/fits";
-import { capital, listWords, namedPieceWords } from "../../words/terms/names";
+import { capital, namedPieceWords } from "../../words/terms/names";
+import { listWords } from "../../words/terms/language";
+import * as say from "../../words/versionsStep";
 
 interface LaidOverProps {
   /** null: one version alone. */
@@ -23,7 +25,7 @@ export function LaidOverDrawing({ before, after, called }: LaidOverProps) {
         <Half
           key={drawing.half ?? "both"}
           drawing={drawing}
-          said={`${before === null ? newer : `${older}, dashed, and ${newer}, unbroken`}: ${pieces}`}
+          said={`${before === null ? newer : say.dashedAndUnbroken(older, newer)}: ${pieces}`}
         />
       ))}
       {before !== null && (
@@ -41,7 +43,7 @@ export function LaidOverDrawing({ before, after, called }: LaidOverProps) {
 }
 
 const Sample = ({ kind }: { readonly kind: "before" | "after" }) => (
-  <svg className="laid-sample" viewBox="0 0 40 6" aria-hidden="true">
+  <svg className="laid-sample light-paper" viewBox="0 0 40 6" aria-hidden="true">
     <path className={`laid-${kind}`} d="M0 3H40" />
   </svg>
 );
@@ -51,6 +53,7 @@ function Half({ drawing: { half, box, pieces }, said }: { readonly drawing: Laid
   return (
     <figure>
       <svg
+        className="light-paper"
         viewBox={`${box.x} ${box.y} ${box.width} ${box.height}`}
         role="img"
         aria-label={half === null ? said : `${said}. ${capital(halfWords(half))}`}

@@ -36,6 +36,7 @@ import { useWorks } from "../works/useWorks";
 import { LaidOverDrawing } from "./LaidOverDrawing";
 import { lookedAt, NOTHING, useVersionsView } from "./versionsView";
 import "./versions.css";
+import * as say from "../../words/versionsStep";
 
 /** All versions of the work in a row: one looked at, or two held against each other. */
 export function VersionsView() {
@@ -265,7 +266,7 @@ function Reasons({ work, older, newer, compared }: ReasonsProps) {
       : [
           {
             key: "bust",
-            what: "Bust adjustment",
+            what: say.bustAdjustment,
             reasons: reasonsFor(trials, between, ["bust"]).map((reason) => narrowed(reason, "bust")),
           },
         ]),

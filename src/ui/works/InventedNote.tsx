@@ -1,5 +1,7 @@
 import { useSettledWork } from "../session/useWork";
 import { useWorks } from "./useWorks";
+import { Sentence } from "../fields/Sentence";
+import * as say from "../../words/worksMenu";
 
 /** Says that what is on the table is made up, and offers the way out in one tap. */
 export function InventedNote() {
@@ -9,10 +11,10 @@ export function InventedNote() {
   return (
     <div className="invented">
       <p>
-        <strong>This is a demonstration,</strong> measures and pattern invented. Try anything; it is kept.
+        <Sentence text={say.demonstration} parts={{ lead: <strong>{say.demonstrationLead}</strong> }} />
       </p>
       <button type="button" className="button main" onClick={works.startBlank}>
-        Start with my own measures
+        {say.startWithMyOwnMeasures}
       </button>
     </div>
   );

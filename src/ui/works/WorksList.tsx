@@ -9,8 +9,10 @@ import {
   type RefObject,
 } from "react";
 import { momentsFrom } from "../../words/terms/moments";
+import { OFFLINE_WORDS, VERSION_WORDS } from "../../words/offline";
 import { WORKS_WORDS } from "../../words/works";
 import { PartPlace } from "../parts/PartPlace";
+import { usePageState } from "../session/pageState";
 import { namesakes, sameSaid, whenSaid } from "./alike";
 import { BASES } from "./basesPart";
 import { DEMOS } from "./demosPart";
@@ -18,6 +20,7 @@ import type { Looks } from "./looks";
 import { useWorks } from "./useWorks";
 import { WorkRow } from "./WorkRow";
 import { WorksBin } from "./WorksBin";
+import * as say from "../../words/worksList";
 
 /** From so many works on they are looked for by name. */
 const MANY = 9;
@@ -65,7 +68,7 @@ export function WorksList({ now, looks, onDone }: WorksListProps) {
         <OpenFile onDone={onDone} />
       </div>
       {isChoosing && (
-        <PartPlace part={BASES} name="The list of bases">
+        <PartPlace part={BASES} name={say.listOfBases}>
           {(Bases) => <Bases onDone={onDone} />}
         </PartPlace>
       )}
@@ -80,10 +83,11 @@ export function WorksList({ now, looks, onDone }: WorksListProps) {
       {works.isLasting !== null && (
         <p className="aside">{works.isLasting ? WORKS_WORDS.promised : WORKS_WORDS.mayClear}</p>
       )}
+      <OnThisDevice />
       <KeptWorks now={now} looks={looks} onDone={onDone} />
       {works.binned.length > 0 && <WorksBin now={now} />}
       <div className="works-actions works-demos">
-        <PartPlace part={DEMOS} name="The demonstrations">
+        <PartPlace part={DEMOS} name={say.demonstrations}>
           {(demos) =>
             demos.map((demo) => (
               <button
@@ -92,13 +96,38 @@ export function WorksList({ now, looks, onDone }: WorksListProps) {
                 className="button small"
                 onClick={then(() => works.startDemo(demo))}
               >
-                Demo: {demo.name}
+                {say.demo(demo.name)}
               </button>
             ))
           }
         </PartPlace>
       </div>
       <p className="aside">{WORKS_WORDS.files}</p>
+    </>
+  );
+}
+
+/** What the page is on this device: whether it needs a network, a newer version of it, and how to have it among the programs. */
+function OnThisDevice() {
+  const { offline, takeNewVersion, install } = usePageState();
+  return (
+    <>
+      {offline !== "no" && <p className="aside">{OFFLINE_WORDS.works}</p>}
+      {takeNewVersion !== null && (
+        <div className="works-device">
+          <button type="button" className="button small" onClick={takeNewVersion}>
+            {VERSION_WORDS.takeFromMenu}
+          </button>
+        </div>
+      )}
+      {install !== null && (
+        <div className="works-device">
+          <button type="button" className="button small" onClick={install}>
+            {OFFLINE_WORDS.install}
+          </button>
+          <p className="aside">{OFFLINE_WORDS.installed}</p>
+        </div>
+      )}
     </>
   );
 }
@@ -172,7 +201,14 @@ function OpenFile({ onDone }: { readonly onDone: () => void }) {
       <button type="button" className="button small" onClick={() => file.current?.click()}>
         {WORKS_WORDS.openFile}
       </button>
-      <input ref={file} type="file" accept=".json,application/json" hidden aria-label="Work file" onChange={choose} />
+      <input
+        ref={file}
+        type="file"
+        accept=".json,application/json"
+        hidden
+        aria-label={say.workFile}
+        onChange={choose}
+      />
     </>
   );
 }

@@ -6,6 +6,7 @@ import { FRONT_DRAWING } from "./frontDrawingPart";
 import { createLooks } from "./looks";
 import { useWorks } from "./useWorks";
 import { WORKS_LIST } from "./worksListPart";
+import * as say from "../../words/worksMenu";
 
 const drawer = async () => {
   await FRONT_DRAWING.load();
@@ -65,11 +66,11 @@ export function WorksMenu() {
         aria-controls={isOpen ? id : undefined}
         onClick={() => setOpen(isOpen ? null : Date.now())}
       >
-        Works
+        {say.works}
       </button>
       {isOpen && (
-        <section id={id} className="works-list" aria-label="Your works" tabIndex={-1}>
-          <PartPlace part={WORKS_LIST} name="The list of works">
+        <section id={id} className="works-list" aria-label={say.yourWorks} tabIndex={-1}>
+          <PartPlace part={WORKS_LIST} name={say.listOfWorks}>
             {(WorksList) => <WorksList now={open} looks={looks} onDone={close} />}
           </PartPlace>
         </section>

@@ -8,7 +8,8 @@ import type { Mm } from "../../core/units";
 import { placeWords } from "../terms/darts";
 import { drawn, small, type Context, type Said } from "../terms/jobText";
 import { formatAmount } from "../terms/length";
-import { capital, centreWords, dartRefWords, dartWords, listWords } from "../terms/names";
+import { capital, centreWords, dartRefWords, dartWords } from "../terms/names";
+import { listWords } from "../terms/language";
 
 const SEAM_OF_HOME: Readonly<Record<DartHome, string>> = {
   waist: "waist seam",

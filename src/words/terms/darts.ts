@@ -17,9 +17,10 @@ import type { LengthUnit } from "../../core/decisions/work";
 import { BUST_POINT_AGREEMENT, DART_ASIDE_USUAL, FULLNESS_NOTICED } from "../../core/tolerance";
 import { degreesFrom, type Mm, type Radians } from "../../core/units";
 import { differenceTold, formatAmount, formatRound, formatLength } from "./length";
-import { capital, centreWords, dartRefWords, listWords } from "./names";
+import { capital, centreWords, dartRefWords } from "./names";
+import { fixedDecimals, listWords } from "./language";
 
-export const formatAngle = (angle: Radians): string => `${degreesFrom(angle).toFixed(1)}°`;
+export const formatAngle = (angle: Radians): string => `${fixedDecimals(degreesFrom(angle), 1)}°`;
 
 /** "end", "upper mouth end", "mouth end towards the side seam". */
 export function endWords(dart: DartName, piece: PieceName, end: "apex" | "inner" | "outer"): string {

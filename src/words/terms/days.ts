@@ -1,24 +1,11 @@
 /** Days as they are written out. */
-
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-];
+import { dateWords } from "./language";
 
 /** "25 November 2026" for 2026-11-25; the text itself where it is no day, and what is said of none. */
-export function dayWords(day: string | undefined): string {
+export function dayWords(day: string | undefined, year: "with year" | "without year" = "with year"): string {
   if (day === undefined) return "a day not said";
-  const [, year, month, date] = /^(\d{4})-(\d{2})-(\d{2})$/u.exec(day) ?? [];
-  const name = MONTHS[Number(month) - 1];
-  return year === undefined || name === undefined ? day : `${Number(date)} ${name} ${year}`;
+  const date = new Date(/^\d{4}-\d{2}-\d{2}$/u.test(day) ? `${day}T00:00:00Z` : Number.NaN);
+  // Some platforms take the 31st of a shorter month for a day of the next.
+  const isDay = !Number.isNaN(date.valueOf()) && date.toISOString().startsWith(day);
+  return isDay ? dateWords(date, year) : day;
 }

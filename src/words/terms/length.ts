@@ -2,6 +2,7 @@
 import { parseLength, type LengthFailure, type TypedUnit } from "../../core/measures/length";
 import { ON_A_MARK, READ_BACK } from "../../core/tolerance";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../../core/units";
+import { fixedDecimals, upToDecimals } from "./language";
 
 export interface LengthParts {
   readonly sign: "" | "−";
@@ -20,7 +21,7 @@ const GLYPHS: Readonly<Record<string, string>> = { "1/2": "½", "1/4": "¼", "3/
 /** A girth or a length to be read: "87.6 cm", "34 ½ in", "34 5/8 in". */
 export function formatLength(mm: Mm, unit: TypedUnit): string {
   if (unit === "in") return inches(mm, LENGTH_DENOMINATOR, "in");
-  return `${minus(mm, 1)}${(Math.abs(Math.round(mm)) / MM_PER_CM).toFixed(1)} cm`;
+  return `${minus(mm, 1)}${fixedDecimals(Math.abs(Math.round(mm)) / MM_PER_CM, 1)} cm`;
 }
 
 /** What an amount is marked to on paper. */
@@ -43,7 +44,9 @@ export const partStep = (unit: TypedUnit): Mm => (unit === "in" ? MM_PER_INCH / 
 
 /** A part of an amount, to half a millimetre or 1/32 in: "3/32 in", "2.5 mm". */
 export const formatPart = (mm: Mm, unit: TypedUnit): string =>
-  unit === "in" ? inches(mm, PART_DENOMINATOR, "in") : `${Math.round(mm / partStep(unit)) * partStep(unit)} mm`;
+  unit === "in"
+    ? inches(mm, PART_DENOMINATOR, "in")
+    : `${minus(mm, partStep(unit))}${upToDecimals(Math.abs(Math.round(mm / partStep(unit)) * partStep(unit)), 1)} mm`;
 
 /** An amount that is asked for: never said as nothing. */
 export function formatAsked(mm: Mm, unit: TypedUnit): string {
@@ -53,8 +56,8 @@ export function formatAsked(mm: Mm, unit: TypedUnit): string {
 
 /** A difference too small to be marked, where it still counts: "0.06 mm", "0.002 in". */
 export function formatFine(mm: Mm, unit: TypedUnit): string {
-  const fine = Number(unit === "in" ? (mm / MM_PER_INCH).toFixed(3) : mm.toFixed(2));
-  return `${fine < 0 ? "−" : ""}${Math.abs(fine)} ${unit === "in" ? "in" : "mm"}`;
+  const fine = unit === "in" ? upToDecimals(Math.abs(mm) / MM_PER_INCH, 3) : upToDecimals(Math.abs(mm), 2);
+  return `${mm < 0 && fine !== upToDecimals(0, 0) ? "−" : ""}${fine} ${unit === "in" ? "in" : "mm"}`;
 }
 
 /** From here on a round figure in inches is one of eighths. */
@@ -92,14 +95,18 @@ export function formatSigned(mm: Mm, unit: TypedUnit): string {
   return text.startsWith("−") || formatAmount(Math.abs(mm), unit) === formatAmount(0, unit) ? text : `+${text}`;
 }
 
+/** As it is typed: an entry's minus is the keyboard's. */
+const entryNumber = (value: number, digits: number): string =>
+  `${value < 0 ? "-" : ""}${upToDecimals(Math.abs(value), digits)}`;
+
 /** A length as it stands in an entry field, without its unit: as exact as what was entered (0.1 mm). */
 export function formatLengthEntry(mm: Mm, unit: TypedUnit): string {
   const tenths = Math.round(mm * 10) / 10;
-  if (unit === "cm") return String(Number((tenths / MM_PER_CM).toFixed(2)));
+  if (unit === "cm") return entryNumber(tenths / MM_PER_CM, 2);
   // What was typed as a fraction shows as one; what was not keeps its decimals, so that nothing is lost.
   const fraction = inches(tenths, AMOUNT_DENOMINATOR, "").trim();
   const read = parseLength(fraction, unit, { signed: true });
-  return read.ok && read.value === tenths ? fraction : String(Number((tenths / MM_PER_INCH).toFixed(3)));
+  return read.ok && read.value === tenths ? fraction : entryNumber(tenths / MM_PER_INCH, 3);
 }
 
 /** The parts of a length in inches, for fractions set by hand; centimetres come whole and decimal in `text`. */

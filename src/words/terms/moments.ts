@@ -1,5 +1,6 @@
 /** When something was, in words, as seen from now. */
 import { dayWords } from "./days";
+import { clockOf } from "./language";
 
 /** How exactly a time is told. */
 export type Exactness = "day" | "minute" | "second";
@@ -20,18 +21,9 @@ const DAY = 24 * 60 * 60 * 1000;
  * @param zone whose clock and calendar; without it, those of this device
  */
 export function momentsFrom(now: number, zone?: string): MomentWriter {
-  const format = new Intl.DateTimeFormat("en-GB", {
-    year: "numeric",
-    month: "2-digit",
-    day: "2-digit",
-    hour: "2-digit",
-    minute: "2-digit",
-    second: "2-digit",
-    hourCycle: "h23",
-    ...(zone === undefined ? {} : { timeZone: zone }),
-  });
+  const partsOf = clockOf(zone);
   const read = (time: number) => {
-    const part = Object.fromEntries(format.formatToParts(time).map(({ type, value }) => [type, value]));
+    const part = partsOf(time);
     const minute = `${part["hour"]}:${part["minute"]}`;
     return { day: `${part["year"]}-${part["month"]}-${part["day"]}`, minute, second: `${minute}:${part["second"]}` };
   };
@@ -44,7 +36,8 @@ export function momentsFrom(now: number, zone?: string): MomentWriter {
     const { day, minute, second } = read(time);
     const clock = exactness === "second" ? second : minute;
     if (day === today) return `today, ${clock}`;
-    const said = day === yesterday ? "yesterday" : dayWords(day).replace(` ${year}`, "");
+    const said =
+      day === yesterday ? "yesterday" : dayWords(day, day.startsWith(`${year}-`) ? "without year" : "with year");
     return exactness === "day" ? said : `${said}, ${clock}`;
   };
 }

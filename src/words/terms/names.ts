@@ -115,10 +115,3 @@ export const dartRefWords = (ref: DartRef): string => {
   const { home, number } = partsOfDart(ref.dart);
   return `${NUMBERED[number]}${pieceWords(ref.piece)} ${HOMES[home]}`;
 };
-
-/** "the front", "the front and the back", "the front, the back and the front basque". */
-export function listWords(items: readonly string[]): string {
-  const last = items.at(-1);
-  if (last === undefined) return "";
-  return items.length === 1 ? last : `${items.slice(0, -1).join(", ")} and ${last}`;
-}

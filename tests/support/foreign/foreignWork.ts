@@ -28,7 +28,7 @@ const patternOf = (foreign: ForeignNest): Pattern => ({
   length: foreign.options.basque ? "hip" : "waist",
 });
 
-const dartsOf = (foreign: ForeignNest): readonly DartRef[] =>
+export const dartsOf = (foreign: ForeignNest): readonly DartRef[] =>
   tracedOf(foreign).sizes[0]?.pieces.flatMap((piece) =>
     piece.darts.map(({ name }) => ({ piece: piece.name, dart: name })),
   ) ?? [];

@@ -14,6 +14,7 @@ import {
 import { centreWords, dartWords, seamWords } from "../../terms/names";
 import { legsDrawnOn, pivotWords, seamOf, type Told } from "./saidOfDart";
 import { SHARE_ROUNDED } from "../../../core/tolerance";
+import { plural } from "../../terms/language";
 
 export const pivotTitle = ({ dart, share, to }: DartPivotAlteration): string =>
   `Move ${shareWords(share)} ${dartWords(dart.dart)} ${homeWords(to, dart.piece)}`;
@@ -145,7 +146,7 @@ export function pivotSteps(alteration: DartPivotAlteration, told: Told): readonl
       ? []
       : [`End the ${words.old} as far short of the bust point as before, in the middle of what is left of it.`]),
     ...(isWhole ? [`Draw the ${seamOf(told)} smooth where the ${words.old} has gone.`] : []),
-    `Fold ${isWhole ? `the ${words.made}` : "each dart"} shut as it will be pressed and draw the ${[...seams].join(" and the ")} smooth over it; ${seams.size > 1 ? "both seams measure" : "the seam measures"} what it did before.`.replace(
+    `Fold ${isWhole ? `the ${words.made}` : "each dart"} shut as it will be pressed and draw the ${[...seams].join(" and the ")} smooth over it; ${plural(seams.size, { one: "the seam measures", other: "both seams measure" })} what it did before.`.replace(
       "both seams measure what it did",
       "both seams measure what they did",
     ),

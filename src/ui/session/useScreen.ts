@@ -1,0 +1,35 @@
+/** What the screen is like, where the page has to do another thing on it and not only look another way. */
+import { useSyncExternalStore } from "react";
+
+/** A phone, upright or on its side, or a narrow tablet: the tools lie under the thumb. The same as in app.css. */
+const THUMB = "(width < 52rem), (width < 74rem) and (height < 34rem)";
+
+/** A phone on its side: what stands over the step upright stands beside it. */
+const SIDEWAYS = "(36rem <= width < 74rem) and (height < 34rem)";
+
+/** A finger types on keys that the screen draws. */
+const FINGER = `(pointer: coarse), ${THUMB}`;
+
+/** Whether undo, pieces and ledger lie in a bar under the thumb. */
+export const useThumbBar = (): boolean => useMedia(THUMB);
+
+/** Whether pieces and ledger stand beside the step, one in place of the other. */
+export const useSideways = (): boolean => useMedia(SIDEWAYS);
+
+/** Whether lengths are typed on keys that the screen draws, which know no fractions. */
+export const useDrawnKeys = (): boolean => useMedia(FINGER);
+
+function useMedia(query: string): boolean {
+  return useSyncExternalStore(
+    (onChange) => {
+      const list = mediaOf(query);
+      list?.addEventListener("change", onChange);
+      return () => list?.removeEventListener("change", onChange);
+    },
+    () => mediaOf(query)?.matches === true,
+  );
+}
+
+/** Undefined where nothing is drawn, as under Node. */
+const mediaOf = (query: string): MediaQueryList | undefined =>
+  "matchMedia" in window ? window.matchMedia(query) : undefined;

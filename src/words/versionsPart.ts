@@ -1,0 +1,3 @@
+/** What the page calls the versions of a work until they are loaded. */
+
+export const theVersions = "The versions";

@@ -1,0 +1,152 @@
+/**
+ * Runs in the page itself, before its own script, in every engine alike: finds what is looked for as those find it who go by
+ * roles and names, and keeps what goes wrong.
+ */
+import { queryAllByLabelText, queryAllByRole, queryAllByText } from "@testing-library/dom";
+
+/** A name, or a pattern as it was sent. */
+type Sent = string | { readonly source: string; readonly flags: string };
+
+interface SentSought {
+  readonly within?: SentSought;
+  readonly role?: string;
+  readonly label?: Sent;
+  readonly text?: Sent;
+  readonly css?: string;
+  readonly name?: Sent;
+  readonly at?: number;
+}
+
+const FAULTS = "faults-of-the-page";
+
+const kept = (): string[] => {
+  const text: unknown = JSON.parse(sessionStorage.getItem(FAULTS) ?? "[]");
+  return Array.isArray(text) ? text.map(String) : [];
+};
+
+const keep = (fault: string): void => sessionStorage.setItem(FAULTS, JSON.stringify([...kept(), fault]));
+
+addEventListener(
+  "error",
+  ({ message, target }) => {
+    // A hint to fetch early what is there already is no fault; Firefox calls it one.
+    if (target instanceof HTMLLinkElement && target.rel === "modulepreload") return;
+    // A file that does not come has no message.
+    const from = target instanceof Element ? target.outerHTML.slice(0, 200) : "";
+    keep(`error: ${message ?? "not loaded"} ${from}`);
+  },
+  true,
+);
+addEventListener("unhandledrejection", ({ reason }) => keep(`rejection: ${String(reason)}`));
+addEventListener("securitypolicyviolation", ({ violatedDirective, blockedURI, sourceFile }) =>
+  keep(`policy: ${violatedDirective} ${blockedURI} ${sourceFile}`),
+);
+for (const level of ["error", "warn"] as const) {
+  const told = console[level].bind(console);
+  console[level] = (...given: unknown[]) => {
+    keep(`console.${level}: ${given.map(String).join(" ")}`);
+    told(...given);
+  };
+}
+
+const pattern = (sent: Sent): string | RegExp =>
+  typeof sent === "string" ? sent : new RegExp(sent.source, sent.flags);
+
+function isSeen(element: Element): boolean {
+  const { width, height } = element.getBoundingClientRect();
+  return width > 0 && height > 0 && element.checkVisibility({ visibilityProperty: true });
+}
+
+function allOf({ within, role, name, label, text, css, at }: SentSought): Element[] {
+  const inside = within === undefined ? document.body : allOf(within)[0];
+  if (!(inside instanceof HTMLElement)) return [];
+  const found =
+    role !== undefined
+      ? queryAllByRole(inside, role, { hidden: true, ...(name === undefined ? {} : { name: pattern(name) }) })
+      : label !== undefined
+        ? queryAllByLabelText(inside, pattern(label))
+        : text !== undefined
+          ? queryAllByText(inside, pattern(text))
+          : [...inside.querySelectorAll(css ?? "*")];
+  const seen = found.filter(isSeen);
+  return at === undefined ? seen : seen.slice(at, at + 1);
+}
+
+const isField = (element: Element): element is HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement =>
+  element instanceof HTMLInputElement || element instanceof HTMLTextAreaElement || element instanceof HTMLSelectElement;
+
+function lookAt(element: Element) {
+  const { left, top, width, height } = element.getBoundingClientRect();
+  return {
+    text: element instanceof HTMLElement ? element.innerText : (element.textContent ?? ""),
+    label: element.getAttribute("aria-label") ?? "",
+    value:
+      element instanceof HTMLSelectElement
+        ? (element.selectedOptions[0]?.label ?? "")
+        : isField(element)
+          ? element.value
+          : "",
+    isChecked: element instanceof HTMLInputElement && element.checked,
+    isDisabled: element.matches(":disabled, [aria-disabled=true]"),
+    place: { x: left + width / 2, y: top + height / 2 },
+  };
+}
+
+const hand = {
+  count: (sought: SentSought) => allOf(sought).length,
+  look: (sought: SentSought) => {
+    const [first] = allOf(sought);
+    return first === undefined ? null : lookAt(first);
+  },
+  /** Where it is once it lies in sight, and what would take a press there if it is not the element itself. */
+  bring: (sought: SentSought) => {
+    const [found] = allOf(sought);
+    if (found === undefined) return null;
+    // A choice is pressed on its mark, which covers the small field.
+    const label =
+      found instanceof HTMLInputElement && /^(?:radio|checkbox)$/.test(found.type) ? found.labels?.[0] : null;
+    const first = label ?? found;
+    const covering = (): string | null => {
+      const { x, y } = lookAt(first).place;
+      const top = document.elementFromPoint(x, y);
+      const isOwn = top !== null && (first.contains(top) || top.contains(first));
+      return isOwn ? null : (top?.outerHTML.slice(0, 120) ?? "nothing");
+    };
+    // What lies in sight stays: WebKit moves it by a little at every call.
+    if (covering() !== null) first.scrollIntoView({ block: "center", inline: "nearest", behavior: "instant" });
+    return { place: lookAt(first).place, covered: covering() };
+  },
+  focus: (sought: SentSought) => {
+    const [first] = allOf(sought);
+    if (first instanceof HTMLElement || first instanceof SVGElement) first.focus();
+    return first !== undefined && document.activeElement === first;
+  },
+  /** What holds the focus, by the name that is said of it. */
+  focused: () => {
+    const now = document.activeElement;
+    if (now === null) return "";
+    return (isField(now) ? now.labels?.[0]?.textContent : null) ?? now.getAttribute("aria-label") ?? now.id;
+  },
+  choose: (sought: SentSought, label: string) => {
+    const [list] = allOf(sought);
+    if (!(list instanceof HTMLSelectElement)) return false;
+    const index = [...list.options].findIndex((option) => option.label.startsWith(label));
+    if (index < 0) return false;
+    list.selectedIndex = index;
+    list.dispatchEvent(new Event("change", { bubbles: true }));
+    return true;
+  },
+  tooWide: () => document.documentElement.scrollWidth - innerWidth,
+  size: () => [innerWidth, innerHeight],
+  faults: kept,
+};
+
+export type Hand = typeof hand;
+
+declare global {
+  interface Window {
+    hand?: Hand;
+  }
+}
+
+window.hand = hand;
