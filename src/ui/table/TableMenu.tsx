@@ -37,6 +37,10 @@ interface Item {
   readonly act: () => void;
 }
 
+function goToDarts(): void {
+  window.location.hash = "#darts";
+}
+
 /** What lies there, and what can be done with it. */
 function useItems({
   asked: { target },
@@ -94,7 +98,7 @@ function useItems({
         act: () => {
           selectDart(dart.ref);
           showHalf(half);
-          window.location.hash = "#darts";
+          goToDarts();
         },
       };
       return [
