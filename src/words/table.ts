@@ -11,7 +11,7 @@ import { ledgerGroup, plannedTitle } from "./ledger";
 import { differenceTold, formatAmount, formatLength, formatSigned } from "./terms/length";
 import { capital, dartRefWords, dartWords, levelWords, namedPieceWords, seamWords } from "./terms/names";
 import { figuresWords, formatAngle } from "./terms/darts";
-import { listWords, counted, fixedDecimals } from "./terms/language";
+import { listWords, counted, fixedDecimals, percentWords } from "./terms/language";
 
 export const SHEET_LABEL =
   "Pattern pieces. Arrow keys move the table, plus and minus zoom, zero shows everything, Shift and F10 offer what can be done.";
@@ -27,6 +27,44 @@ export const MENU_WORDS = {
   table: "The table",
   bustPoint: "Bust point",
 } as const;
+
+export const TOOL_WORDS = {
+  toolbar: "Table",
+  nearer: "Zoom in",
+  farther: "Zoom out",
+  all: "All",
+  pieceMenu: "Show one piece",
+  onePiece: "One piece…",
+  lines: "Lines",
+  printed: "Printed lines",
+  printedAll: "all sizes",
+  printedNear: "those in use",
+  printedNone: "none",
+  amounts: "amounts",
+  before: "before your slips",
+} as const;
+
+export const NO_PIECES = "The pattern pieces appear here once there is a size chart on Envelope.";
+export const ONLY_PRINTED = "These are the printed pieces. Your own line appears once the plan has what it needs.";
+
+export const HALF_WORDS = {
+  workedOn: "The half you work on",
+  left: "your left",
+  right: "your right",
+  shown: "The table shows",
+  away: "one half",
+  beside: "side by side",
+  under: "one over the other",
+} as const;
+
+export const SLIDE_WORDS = { before: "before", toAfter: " to after", after: "after", done: "Done" } as const;
+
+/** How far between the piece before a slip and the piece after it: "before", "40 % of the way", "after". */
+export function slideValue(share: number): string {
+  const percent = Math.round(share * 100);
+  if (percent === 0) return SLIDE_WORDS.before;
+  return percent === 100 ? SLIDE_WORDS.after : `${percentWords(share)} of the way`;
+}
 
 export const onlyWords = (piece: PieceName, others: PlanHalf["nest"]["otherNames"]): string =>
   `Show only the ${namedPieceWords(piece, others)}`;

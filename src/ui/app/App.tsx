@@ -14,11 +14,12 @@ import { PhoneBar } from "./PhoneBar";
 import { Said } from "./Said";
 import { arePiecesShown, STEPS, usePageState, type Sheet, type Step } from "../session/pageState";
 import { useWorkStore } from "../session/useWork";
-import { STEP_TITLES, Thread } from "./Thread";
+import { Thread } from "./Thread";
 import { useFileDrop } from "./useFileDrop";
 import { useTitle } from "./useTitle";
 import { useHashStep } from "./useHashStep";
 import { useKeyboardRoom } from "./useKeyboardRoom";
+import * as say from "../../words/page";
 
 const PANELS: Readonly<Record<Step, Later<() => React.JSX.Element>>> = { tape: alreadyHere(TapeStep), ...STEP_PARTS };
 
@@ -39,24 +40,24 @@ export function App({ onAllHere }: AppProps) {
   return (
     <div className="app">
       <a className="button skip" href="#step" onClick={skipToStep}>
-        Skip to the work
+        {say.skip}
       </a>
       <Head />
       <div className="thread-place">
-        <PartBoundary name="The list of steps">
+        <PartBoundary name={say.PARTS.steps}>
           <Thread />
         </PartBoundary>
       </div>
       <StepPlace />
       <TablePlace inTurn={inTurn} />
       <LedgerPlace inTurn={inTurn} />
-      <PartBoundary name="The way to pieces and ledger" isSmall>
+      <PartBoundary name={say.PARTS.phoneBar} isSmall>
         <PhoneBar />
       </PartBoundary>
       <Said />
       <div className="messages">
         <PageFaults />
-        <PartBoundary name="What the page has to say">
+        <PartBoundary name={say.PARTS.messages}>
           <Messages />
         </PartBoundary>
       </div>
@@ -107,11 +108,11 @@ function StepPlace() {
   return (
     <main id="step" ref={place} className="step" tabIndex={-1} data-step={step} key={step}>
       <PrintedTooSoon />
-      <PartPlace part={PANELS[step]} name={STEP_TITLES[step]}>
+      <PartPlace part={PANELS[step]} name={say.stepTitles[step]}>
         {(Panel) => <Panel />}
       </PartPlace>
       <NextStep step={step} />
-      <p className="privacy">Your measures stay in this browser. Nothing is sent anywhere.</p>
+      <p className="privacy">{say.privacy}</p>
     </main>
   );
 }
@@ -122,7 +123,7 @@ function NextStep({ step }: { readonly step: Step }) {
   if (next === undefined) return null;
   return (
     <p className="next-step">
-      <a href={`#${next}`}>On to {STEP_TITLES[next]}</a>
+      <a href={`#${next}`}>{say.onTo(say.stepTitles[next])}</a>
     </p>
   );
 }
@@ -138,11 +139,11 @@ const TablePlace = memo(({ inTurn }: PlaceProps) => {
     <section
       id="table-place"
       className="table-place"
-      aria-label="Table with the pattern pieces"
+      aria-label={say.tablePlace}
       data-away={shown || full ? undefined : ""}
       data-full={full ? "" : undefined}
     >
-      <PartPlace part={TABLE} name="The table" inTurn={inTurn}>
+      <PartPlace part={TABLE} name={say.PARTS.table} inTurn={inTurn}>
         {(Table) => <Table />}
       </PartPlace>
     </section>
@@ -158,7 +159,7 @@ const LedgerPlace = memo(({ inTurn }: PlaceProps) => {
     <aside
       id="ledger-place"
       className="ledger-place"
-      aria-label="Ledger of alterations and checks"
+      aria-label={say.ledgerPlace}
       tabIndex={-1}
       data-closed={open ? undefined : ""}
       data-beside={isBeside ? "" : undefined}
@@ -166,14 +167,14 @@ const LedgerPlace = memo(({ inTurn }: PlaceProps) => {
       <button
         type="button"
         className="button quiet small ledger-toggle"
-        aria-label={open ? "Close the ledger" : "Open the ledger"}
+        aria-label={open ? say.closeLedger : say.openLedger}
         aria-expanded={open}
         onClick={() => openLedger(!open)}
       >
-        {open ? "Close" : "Open the ledger"}
+        {open ? say.close : say.openLedger}
       </button>
       {open && (
-        <PartPlace part={LEDGER} name="The ledger" inTurn={inTurn}>
+        <PartPlace part={LEDGER} name={say.PARTS.ledger} inTurn={inTurn}>
           {(Ledger) => <Ledger />}
         </PartPlace>
       )}
@@ -188,7 +189,7 @@ function PrintedTooSoon() {
   if (!tooSoon) return null;
   return (
     <p className="note doubt print-instead" role="status">
-      The sheet was not loaded yet, so it could not be printed. Print again once it stands here on the page.
+      {say.printedTooSoon}
     </p>
   );
 }

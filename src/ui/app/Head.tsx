@@ -9,31 +9,32 @@ import { UnitSwitch } from "./UnitSwitch";
 import { useThumbBar } from "../session/useScreen";
 import { usePageState } from "../session/pageState";
 import { useSettledWork } from "../session/useWork";
+import * as say from "../../words/page";
 
 /** Each tool stands by itself: whichever fails, the others are there. */
 export function Head() {
   const inBar = useThumbBar();
   return (
     <header className="head">
-      <h1 className="brand">Bodicewright</h1>
+      <h1 className="brand">{say.bodicewright}</h1>
       <div className="head-work">
-        <PartBoundary name="The name of this work" isSmall>
+        <PartBoundary name={say.PARTS.workName} isSmall>
           <WorkName />
         </PartBoundary>
-        <PartBoundary name="The list of works" isSmall answer={<DownloadWork />}>
+        <PartBoundary name={say.PARTS.works} isSmall answer={<DownloadWork />}>
           <WorksMenu />
         </PartBoundary>
-        <PartBoundary name="Whether your work is saved" isSmall>
+        <PartBoundary name={say.PARTS.storage} isSmall>
           <StorageState />
         </PartBoundary>
       </div>
       <div className="head-tools">
         {!inBar && (
-          <PartBoundary name="Undo and redo" isSmall>
+          <PartBoundary name={say.undoAndRedo} isSmall>
             <UndoRedo />
           </PartBoundary>
         )}
-        <PartBoundary name="The choice of the unit" isSmall>
+        <PartBoundary name={say.PARTS.unit} isSmall>
           <UnitSwitch />
         </PartBoundary>
       </div>
@@ -46,7 +47,7 @@ function WorkName() {
   return (
     <TextField
       className="work-name"
-      label="Name of this work"
+      label={say.nameOfWork}
       labelHidden
       field="work.name"
       value={name}

@@ -1,6 +1,7 @@
 import { useEffect, useRef } from "react";
 import type { Message } from "../../store/sessionState";
 import { useWorks } from "../works/useWorks";
+import * as say from "../../words/page";
 
 /** What passes: a work that was put in the bin and can come back, a file that could not be opened. */
 export function Messages() {
@@ -43,7 +44,7 @@ interface DismissButtonProps {
 }
 
 function DismissButton({ message: { text, isOffer }, onDismiss }: DismissButtonProps) {
-  const label = isOffer === true ? "Later" : "Dismiss";
+  const label = isOffer === true ? say.later : say.dismiss;
   return (
     <button type="button" className="button small" aria-label={`${label}: ${text}`} onClick={onDismiss}>
       {label}

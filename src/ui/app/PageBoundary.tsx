@@ -1,5 +1,6 @@
 import { Component, type ReactNode } from "react";
 import type { WorkSession } from "../../store/workSession";
+import * as say from "../../words/page";
 
 export interface PageBoundaryProps {
   readonly session: Pick<WorkSession, "download" | "flush">;
@@ -24,18 +25,17 @@ export class PageBoundary extends Component<PageBoundaryProps, { readonly isBrok
     const { session } = this.props;
     return (
       <main className="page-failed">
-        <h1 className="brand">Bodicewright</h1>
+        <h1 className="brand">{say.bodicewright}</h1>
         <div className="note bad part-failed" role="alert">
           <p>
-            <strong>The page cannot be shown: something in it went wrong.</strong> Your work is kept. Load the page
-            again; if that does not help, download your work, so that you have it safe.
+            <strong>{say.pageFailed}</strong> {say.pageFailedRemedy}
           </p>
           <div className="part-failed-answers">
             <button type="button" className="button main" onClick={() => window.location.reload()}>
-              Load the page again
+              {say.loadAgain}
             </button>
             <button type="button" className="button" onClick={() => void session.download()}>
-              Download this work
+              {say.downloadWork}
             </button>
           </div>
         </div>

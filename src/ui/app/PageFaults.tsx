@@ -1,5 +1,6 @@
 import { useEffect, useState } from "react";
 import { useWorks } from "../works/useWorks";
+import * as say from "../../words/page";
 
 /** What is no fault of ours: something given up on purpose, or what browsers say of sizes that settle a moment later. */
 function isFault(thrown: unknown): boolean {
@@ -29,18 +30,17 @@ export function PageFaults() {
   return (
     <div className="note bad" role="alert">
       <p>
-        <strong>Something in the page went wrong just now.</strong> Your work is kept. If the page does not do what it
-        should, load it again.
+        <strong>{say.somethingFailed}</strong> {say.somethingFailedRemedy}
       </p>
       <div className="part-failed-answers">
         <button type="button" className="button small" onClick={() => window.location.reload()}>
-          Load the page again
+          {say.loadAgain}
         </button>
         <button type="button" className="button small" onClick={download}>
-          Download this work
+          {say.downloadWork}
         </button>
         <button type="button" className="button small" onClick={() => setSaid(false)}>
-          Dismiss
+          {say.dismiss}
         </button>
       </div>
     </div>

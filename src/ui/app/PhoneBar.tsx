@@ -4,6 +4,7 @@ import { PartBoundary } from "../parts/PartBoundary";
 import { arePiecesShown, usePageState } from "../session/pageState";
 import { useSideways, useThumbBar } from "../session/useScreen";
 import { UndoRedo } from "./UndoRedo";
+import * as say from "../../words/page";
 
 /** On a phone, under the thumb wherever she is: back and forth, the pieces, and the ledger one tap off. */
 export function PhoneBar() {
@@ -22,14 +23,14 @@ function Bar() {
   const { atLedger, turn } = useLedgerTurn(full);
   const fill = useEscape(full, () => fillWithPieces(false));
   return (
-    <nav className="phone-bar" aria-label="Undo, pieces and ledger">
-      <PartBoundary name="Undo and redo" isSmall>
+    <nav className="phone-bar" aria-label={say.phoneBar}>
+      <PartBoundary name={say.undoAndRedo} isSmall>
         <UndoRedo />
       </PartBoundary>
       <button
         type="button"
         className="bar-button"
-        aria-label={shown ? "Put the pieces away" : "Show the pieces"}
+        aria-label={shown ? say.putPiecesAway : say.showPieces}
         aria-expanded={shown}
         aria-controls="table-place"
         onClick={() => showPieces(!shown)}
@@ -38,13 +39,13 @@ function Bar() {
           <path d="M7 3 L4 5 L5 9 L5 17 L15 17 L15 9 L16 5 L13 3 C12 6 8 6 7 3 Z" />
           <path strokeDasharray="1.6 1.8" d="M8.4 17 L9.4 11.5 L10.4 17" />
         </Icon>
-        <span className="bar-word">Pieces</span>
+        <span className="bar-word">{say.pieces}</span>
       </button>
       <button
         ref={fill}
         type="button"
         className="bar-button"
-        aria-label={full ? "Leave the full screen" : "Pieces on the full screen"}
+        aria-label={full ? say.leaveFull : say.fillWithPieces}
         aria-pressed={full}
         onClick={() => fillWithPieces(!full)}
       >
@@ -58,12 +59,12 @@ function Bar() {
             }
           />
         </Icon>
-        <span className="bar-word">{full ? "Leave" : "Full"}</span>
+        <span className="bar-word">{full ? say.leave : say.full}</span>
       </button>
       <button
         type="button"
         className="bar-button"
-        aria-label={atLedger ? "Back to the step" : "Ledger"}
+        aria-label={atLedger ? say.backToStep : say.toLedger}
         aria-pressed={atLedger}
         onClick={turn}
       >
@@ -71,7 +72,7 @@ function Bar() {
           <path d="M4.5 3 L15.5 3 L15.5 16 L13.3 17.4 L11.1 16 L8.9 17.4 L6.7 16 L4.5 17.4 Z" />
           <path strokeDasharray="2.6 1.7" d="M7 7 L13 7 M7 11 L13 11" />
         </Icon>
-        <span className="bar-word">{atLedger ? "Step" : "Ledger"}</span>
+        <span className="bar-word">{atLedger ? say.step : say.toLedger}</span>
       </button>
     </nav>
   );

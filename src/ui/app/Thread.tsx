@@ -1,29 +1,6 @@
 import { useEffect, useRef, useState } from "react";
 import { STEPS, usePageState, type Step } from "../session/pageState";
-
-export const STEP_TITLES: Readonly<Record<Step, string>> = {
-  tape: "Tape",
-  envelope: "Envelope",
-  tissue: "Tissue",
-  blend: "Blend",
-  darts: "Darts",
-  fit: "Fit",
-  trial: "Trial",
-  dress: "Dress",
-  paper: "Paper",
-};
-
-const ABOUT: Readonly<Record<Step, string>> = {
-  tape: "your measures",
-  envelope: "the pattern’s chart",
-  tissue: "your own pattern",
-  blend: "your size",
-  darts: "move and shape",
-  fit: "what the body shows",
-  trial: "what the toile shows",
-  dress: "skirt, lining, cloth",
-  paper: "print and cut",
-};
+import * as say from "../../words/page";
 
 /** The running stitch that leads through the work. Sewn up to where the wearer is, tacked from there on. */
 export function Thread() {
@@ -31,7 +8,7 @@ export function Thread() {
   const at = STEPS.indexOf(step);
   const { strip, more, look } = useStrip(step);
   return (
-    <nav className="thread" aria-label="Steps of the work">
+    <nav className="thread" aria-label={say.steps}>
       <ol ref={strip} data-more={more} onScroll={look}>
         {STEPS.map((name, index) => (
           <li key={name} data-sewn={index <= at ? "" : undefined} data-here={name === step ? "" : undefined}>
@@ -49,8 +26,8 @@ export function Thread() {
                 />
               </svg>
               {name === step && <Needle low={index % 2 !== 0} />}
-              <span className="thread-title">{STEP_TITLES[name]}</span>
-              <span className="thread-about">{ABOUT[name]}</span>
+              <span className="thread-title">{say.stepTitles[name]}</span>
+              <span className="thread-about">{say.stepAbout[name]}</span>
             </a>
           </li>
         ))}

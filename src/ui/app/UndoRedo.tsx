@@ -2,6 +2,7 @@ import { useEffect } from "react";
 import { useStore } from "zustand";
 import { canRedo, canUndo, redo, undo } from "../../store/workStore";
 import { useWorkStore } from "../session/useWork";
+import * as say from "../../words/page";
 
 /** In a field the keys belong to the text being typed. */
 function isTyping(target: EventTarget | null): boolean {
@@ -29,18 +30,18 @@ export function UndoRedo() {
   }, [store]);
 
   return (
-    <div className="undo-redo" role="group" aria-label="Undo and redo">
+    <div className="undo-redo" role="group" aria-label={say.undoAndRedo}>
       <button
         type="button"
         className="button quiet icon"
         disabled={!hasPast}
         onClick={() => undo(store)}
-        aria-label="Undo"
-        title="Undo (Ctrl+Z)"
+        aria-label={say.undo}
+        title={say.undoKeys}
       >
         <Arrow />
         <span className="bar-word" aria-hidden="true">
-          Undo
+          {say.undo}
         </span>
       </button>
       <button
@@ -48,12 +49,12 @@ export function UndoRedo() {
         className="button quiet icon"
         disabled={!hasFuture}
         onClick={() => redo(store)}
-        aria-label="Redo"
-        title="Redo (Ctrl+Shift+Z)"
+        aria-label={say.redo}
+        title={say.redoKeys}
       >
         <Arrow mirrored />
         <span className="bar-word" aria-hidden="true">
-          Redo
+          {say.redo}
         </span>
       </button>
     </div>

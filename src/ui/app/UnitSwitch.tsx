@@ -3,6 +3,7 @@ import { Choice } from "../fields/Choice";
 import { changeUnit } from "../../document/blank";
 import { useRunAll } from "../session/useRunAll";
 import { useSettledWork, useWorkStore } from "../session/useWork";
+import * as say from "../../words/page";
 
 const UNITS: readonly { readonly value: LengthUnit; readonly label: string }[] = [
   { value: "cm", label: "cm" },
@@ -15,7 +16,7 @@ export function UnitSwitch() {
   const runAll = useRunAll();
   return (
     <Choice
-      legend="Unit"
+      legend={say.unit}
       legendHidden
       options={UNITS}
       value={unit}

@@ -6,6 +6,7 @@ import type { Mm } from "../../core/units";
 import { formatAmount, lengthFailureSentence } from "../../words/terms/length";
 import { EntryField } from "./EntryField";
 import { useEntry, type Stepped } from "./useEntry";
+import { amountUnit } from "../../words/page";
 
 export interface AmountFieldProps {
   readonly label: ReactNode;
@@ -80,7 +81,7 @@ export function AmountField(props: AmountFieldProps) {
     <EntryField
       label={label}
       entry={entry}
-      unit={unit === "cm" ? "mm" : "in"}
+      unit={amountUnit(unit)}
       error={entry.isTyped ? null : (entry.reason ?? refusal)}
       inputMode="text"
       lacking={{ parts: unit === "in", sign: true }}

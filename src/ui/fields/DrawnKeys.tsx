@@ -1,6 +1,7 @@
 import type { RefObject } from "react";
 import { Fractions } from "./Fractions";
 import { EIGHTHS, partOf, withOtherSign, withPart } from "./fractionText";
+import * as say from "../../words/page";
 
 /** What a screen's own number keys lack: the parts of an inch, and the sign of what makes smaller. */
 export interface Lacking {
@@ -22,9 +23,9 @@ export function DrawnKeys({ input, text, type, parts, sign }: DrawnKeysProps) {
   };
   const now = partOf(text);
   return (
-    <div className="drawn-keys" role="group" aria-label="Keys for this field">
+    <div className="drawn-keys" role="group" aria-label={say.keysOfField}>
       {sign && (
-        <Key name="Other sign" onPress={() => press(withOtherSign(text))}>
+        <Key name={say.otherSign} onPress={() => press(withOtherSign(text))}>
           ±
         </Key>
       )}

@@ -4,6 +4,7 @@ import type { EntryProps } from "./useEntry";
 import { DrawnKeys, type Lacking } from "./DrawnKeys";
 import { nextInRun } from "./fieldRun";
 import { Fractions } from "./Fractions";
+import { notTaken } from "../../words/page";
 
 /** How a field may look beside what stands in it. */
 export interface EntryLook {
@@ -28,9 +29,6 @@ export interface EntryFieldProps extends EntryLook {
   readonly lacking?: Lacking;
   readonly onFocus?: (() => void) | undefined;
 }
-
-/** Of what could be taken by now, and was not when it was typed. */
-const NOT_TAKEN = "This is not taken yet. Enter takes it.";
 
 /** A label, what is entered, and below it what is said of it. */
 export function EntryField(props: EntryFieldProps) {
@@ -111,7 +109,7 @@ export function EntryField(props: EntryFieldProps) {
       )}
       {entry.isWaiting && (
         <p id={`${id}-waiting`} className="field-hint">
-          {NOT_TAKEN}
+          {notTaken}
         </p>
       )}
       {error !== null && (

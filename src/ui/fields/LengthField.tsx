@@ -7,6 +7,7 @@ import { formatLengthEntry, lengthFailureSentence } from "../../words/terms/leng
 import { useWork } from "../session/useWork";
 import { EntryField, type EntryLook } from "./EntryField";
 import { useEntry, type Stepped } from "./useEntry";
+import { untilThen } from "../../words/page";
 
 export interface LengthFieldProps extends EntryLook {
   /** Key of the entry among those that could not be read. */
@@ -85,7 +86,7 @@ export function LengthField(props: LengthFieldProps) {
     step,
     endsWithKey: true,
   });
-  const kept = value === undefined ? "" : ` Until then ${settled} ${unit} counts.`;
+  const kept = value === undefined ? "" : untilThen(settled, unit);
   return (
     <EntryField
       {...look}

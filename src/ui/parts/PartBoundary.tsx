@@ -1,6 +1,7 @@
 import "./parts.css";
 import { Component, useEffect, useLayoutEffect, useRef, type ReactNode } from "react";
 import { useSettledWork } from "../session/useWork";
+import * as say from "../../words/page";
 
 export interface PartBoundaryProps {
   /** As a sentence begins: "The table". */
@@ -59,12 +60,8 @@ function Broken({ name, isSmall, onHeal, onRetry, hasReload, children }: BrokenP
   }, [work, onHeal]);
   return (
     <Failed
-      title={`${name} cannot be shown: something in it went wrong.`}
-      text={
-        isSmall
-          ? "Your work is kept."
-          : "Your work is kept, and the rest of the page works. If it does not help to try again, undo what you did last."
-      }
+      title={say.partFailed(name)}
+      text={isSmall ? say.workIsKept : say.partFailedRemedy}
       isTrying={false}
       onRetry={onRetry}
       hasReload={hasReload}
@@ -104,11 +101,11 @@ export function Failed({ title, text, isTrying, onRetry, hasReload = false, chil
       <div className="part-failed-answers">
         {/* Still to be reached while it is busy, so that the focus stays where it is. */}
         <button type="button" className="button" aria-disabled={isTrying} onClick={isTrying ? undefined : onRetry}>
-          {isTrying ? "Trying…" : "Try again"}
+          {isTrying ? say.trying : say.tryAgain}
         </button>
         {hasReload && !isTrying && (
           <button type="button" className="button" onClick={() => window.location.reload()}>
-            Load the whole page again
+            {say.loadWholeAgain}
           </button>
         )}
         {children}

@@ -3,6 +3,7 @@ import { notLoadedRemedy } from "../../words/offline";
 import { useIsKeptHere } from "../session/pageState";
 import { useLaterState, type Later } from "./later";
 import { Failed, PartBoundary } from "./PartBoundary";
+import * as say from "../../words/page";
 
 export interface PartPlaceProps<T> {
   readonly part: Later<T>;
@@ -28,7 +29,7 @@ export function PartPlace<T>({ part, name, placeholder, inTurn = true, children 
   if (state.kind === "waiting" && tries === 0) return placeholder === undefined ? <Loading /> : placeholder;
   return (
     <Failed
-      title={`${name} could not be loaded.`}
+      title={say.partNotLoaded(name)}
       text={notLoadedRemedy(isKept)}
       isTrying={state.kind === "waiting"}
       onRetry={() => {
@@ -44,6 +45,6 @@ export function PartPlace<T>({ part, name, placeholder, inTurn = true, children 
 /** Said only where it takes long enough to be wondered at. */
 const Loading = () => (
   <p className="part-loading" role="status">
-    One moment…
+    {say.oneMoment}
   </p>
 );

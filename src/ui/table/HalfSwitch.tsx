@@ -1,16 +1,17 @@
 import type { Half } from "../../core/decisions/alteration";
 import { useViewState, type OtherHalf } from "../session/viewState";
 import { Choice } from "../fields/Choice";
+import { HALF_WORDS } from "../../words/table";
 
 const HALVES: readonly { readonly value: Half; readonly label: string }[] = [
-  { value: "left", label: "your left" },
-  { value: "right", label: "your right" },
+  { value: "left", label: HALF_WORDS.left },
+  { value: "right", label: HALF_WORDS.right },
 ];
 
 const OTHERS: readonly { readonly value: OtherHalf; readonly label: string }[] = [
-  { value: "away", label: "one half" },
-  { value: "beside", label: "side by side" },
-  { value: "under", label: "one over the other" },
+  { value: "away", label: HALF_WORDS.away },
+  { value: "beside", label: HALF_WORDS.beside },
+  { value: "under", label: HALF_WORDS.under },
 ];
 
 /** Which half of the body is worked on, and where the other one lies; only there while they differ. */
@@ -25,8 +26,8 @@ export function HalfSwitch({ onLaid }: { readonly onLaid: () => void }) {
   };
   return (
     <div className="table-tool-row half-row">
-      <Choice legend="The half you work on" legendHidden options={HALVES} value={half} onChange={showHalf} />
-      <Choice legend="The table shows" legendHidden options={OTHERS} value={other} onChange={lay} />
+      <Choice legend={HALF_WORDS.workedOn} legendHidden options={HALVES} value={half} onChange={showHalf} />
+      <Choice legend={HALF_WORDS.shown} legendHidden options={OTHERS} value={other} onChange={lay} />
     </div>
   );
 }

@@ -3,6 +3,7 @@ import type { LengthUnit } from "../../core/decisions/work";
 import type { PlannedAlteration } from "../../core/plan/plan";
 import { plannedTitle } from "../../words/ledger";
 import { useViewState } from "../session/viewState";
+import { SLIDE_WORDS, slideValue } from "../../words/table";
 
 /** Per cent of the way that a press of an arrow key goes. */
 const STEP = 5;
@@ -25,11 +26,11 @@ const SlipSlide = memo(({ id }: { readonly id: string }) => {
   const share = useViewState((view) => view.litShare);
   const showShare = useViewState((view) => view.showShare);
   const lightAlteration = useViewState((view) => view.lightAlteration);
-  const percent = Math.round(share * 100);
   return (
     <div className="slip-bar-slide">
       <label htmlFor={id}>
-        before<span className="visually-hidden"> to after</span>
+        {SLIDE_WORDS.before}
+        <span className="visually-hidden">{SLIDE_WORDS.toAfter}</span>
       </label>
       <input
         id={id}
@@ -37,14 +38,14 @@ const SlipSlide = memo(({ id }: { readonly id: string }) => {
         min={0}
         max={100}
         step={STEP}
-        value={percent}
+        value={Math.round(share * 100)}
         aria-describedby={`${id}-title`}
-        aria-valuetext={percent === 0 ? "before" : percent === 100 ? "after" : `${percent} % of the way`}
+        aria-valuetext={slideValue(share)}
         onChange={(event) => showShare(Number(event.target.value) / 100)}
       />
-      <span aria-hidden="true">after</span>
+      <span aria-hidden="true">{SLIDE_WORDS.after}</span>
       <button type="button" className="tool" onClick={() => lightAlteration(null)}>
-        Done
+        {SLIDE_WORDS.done}
       </button>
     </div>
   );

@@ -24,7 +24,15 @@ import {
   type Label,
   type Place,
 } from "../../drawing/index";
-import { HANDLE_HELP, halfNote, pieceGroupLabel, SHEET_LABEL } from "../../words/table";
+import {
+  HANDLE_HELP,
+  halfNote,
+  NO_PIECES,
+  ONLY_PRINTED,
+  pieceGroupLabel,
+  SHEET_LABEL,
+  TOOL_WORDS,
+} from "../../words/table";
 import { dartHandleName, dartHandleValue } from "../../words/terms/darts";
 import { capital, namedPieceWords } from "../../words/terms/names";
 import { sourceParts } from "../../words/pieceSource";
@@ -158,17 +166,17 @@ export function Table() {
         {HANDLE_HELP}
       </p>
       {settled.ok && <PiecesInWords plan={settled.value} unit={unit} />}
-      <div ref={tools} className="table-tools" role="toolbar" aria-label="Table">
+      <div ref={tools} className="table-tools" role="toolbar" aria-label={TOOL_WORDS.toolbar}>
         <div className="table-strip">
           <div className="table-tool-row">
-            <button type="button" className="tool" aria-label="Zoom in" onClick={() => zoom(ZOOM_STEP)}>
+            <button type="button" className="tool" aria-label={TOOL_WORDS.nearer} onClick={() => zoom(ZOOM_STEP)}>
               +
             </button>
-            <button type="button" className="tool" aria-label="Zoom out" onClick={() => zoom(1 / ZOOM_STEP)}>
+            <button type="button" className="tool" aria-label={TOOL_WORDS.farther} onClick={() => zoom(1 / ZOOM_STEP)}>
               −
             </button>
             <button type="button" className="tool" onClick={() => fit(box)}>
-              All
+              {TOOL_WORDS.all}
             </button>
             {ofHalf.map(({ piece }) => (
               <button key={piece} type="button" className="tool piece-tool" onClick={() => onePiece(piece)}>
@@ -178,11 +186,11 @@ export function Table() {
             {/* On a narrow table a menu stands in for the row of buttons. */}
             <select
               className="piece-menu"
-              aria-label="Show one piece"
+              aria-label={TOOL_WORDS.pieceMenu}
               value=""
               onChange={(event) => onePiece(event.target.value)}
             >
-              <option value="">One piece…</option>
+              <option value="">{TOOL_WORDS.onePiece}</option>
               {ofHalf.map(({ piece }) => (
                 <option key={piece} value={piece}>
                   {capital(namedPieceWords(piece, others))}
@@ -196,25 +204,25 @@ export function Table() {
               aria-controls="table-layers"
               onClick={() => setLayersOpen(!layersOpen)}
             >
-              Lines
+              {TOOL_WORDS.lines}
             </button>
           </div>
           <div id="table-layers" className="table-tool-row layers" data-open={layersOpen ? "" : undefined}>
             <label>
-              Printed lines
+              {TOOL_WORDS.printed}
               <select value={printedShown} onChange={(event) => setPrintedShown(readShown(event.target.value))}>
-                <option value="all">all sizes</option>
-                <option value="near">those in use</option>
-                <option value="none">none</option>
+                <option value="all">{TOOL_WORDS.printedAll}</option>
+                <option value="near">{TOOL_WORDS.printedNear}</option>
+                <option value="none">{TOOL_WORDS.printedNone}</option>
               </select>
             </label>
             <label>
               <input type="checkbox" checked={showAmounts} onChange={(event) => setShowAmounts(event.target.checked)} />
-              amounts
+              {TOOL_WORDS.amounts}
             </label>
             <label>
               <input type="checkbox" checked={showBefore} onChange={(event) => setShowBefore(event.target.checked)} />
-              before your slips
+              {TOOL_WORDS.before}
             </label>
           </div>
           {nest.ok && <PieceSource source={nest.value.source} />}
@@ -233,13 +241,7 @@ export function Table() {
           onClose={closeMenu}
         />
       )}
-      {!settled.ok && (
-        <p className="table-note">
-          {places.length === 0
-            ? "The pattern pieces appear here once there is a size chart on Envelope."
-            : "These are the printed pieces. Your own line appears once the plan has what it needs."}
-        </p>
-      )}
+      {!settled.ok && <p className="table-note">{places.length === 0 ? NO_PIECES : ONLY_PRINTED}</p>}
     </div>
   );
 }
