@@ -36,7 +36,15 @@ export interface Parsed {
   readonly comments: readonly string[];
 }
 
+/** The tree that was asked for last: several scans of one file in a row take one parse, and no tree is kept for longer. */
+let last: { readonly file: string; readonly source: string; readonly parsed: Parsed } | null = null;
+
 export function parse(file: string, source: string): Parsed {
+  if (last?.file !== file || last.source !== source) last = { file, source, parsed: parsedNow(file, source) };
+  return last.parsed;
+}
+
+function parsedNow(file: string, source: string): Parsed {
   const { program, comments, errors } = parseSync(file, source);
   const [error] = errors;
   if (error !== undefined) throw new Error(`${file} cannot be parsed: ${error.message}`);

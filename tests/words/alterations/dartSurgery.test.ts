@@ -46,7 +46,7 @@ describe("titles", () => {
       asked("waistDart", { kind: "dartPivot", to: "french", share: 0.33 }),
       "Move a third of the waist dart low on the side seam, as a French dart",
     ],
-    [asked("waistDart", { kind: "dartPivot", to: "neck", share: 0.4 }), "Move 40% of the waist dart to the neckline"],
+    [asked("waistDart", { kind: "dartPivot", to: "neck", share: 0.4 }), "Move 40 % of the waist dart to the neckline"],
     [
       asked("waistDart", { kind: "dartPivot", to: "centre", share: 2 / 3 }),
       "Move two thirds of the waist dart to the centre front",

@@ -14,7 +14,7 @@ import {
 import { centreWords, dartWords, seamWords } from "../../terms/names";
 import { legsDrawnOn, pivotWords, seamOf, type Told } from "./saidOfDart";
 import { SHARE_ROUNDED } from "../../../core/tolerance";
-import { plural } from "../../terms/language";
+import { percentWords, plural } from "../../terms/language";
 
 export const pivotTitle = ({ dart, share, to }: DartPivotAlteration): string =>
   `Move ${shareWords(share)} ${dartWords(dart.dart)} ${homeWords(to, dart.piece)}`;
@@ -29,7 +29,7 @@ const SHARES: readonly (readonly [number, string])[] = [
 ];
 
 const shareWords = (share: number): string =>
-  SHARES.find(([of]) => Math.abs(of - share) < SHARE_ROUNDED)?.[1] ?? `${Math.round(share * 100)}% of the`;
+  SHARES.find(([of]) => Math.abs(of - share) < SHARE_ROUNDED)?.[1] ?? `${percentWords(share)} of the`;
 
 function homeWords(home: DartHome, piece: PieceName): string {
   switch (home) {
