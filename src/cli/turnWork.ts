@@ -140,7 +140,7 @@ function closed(work: Work, { verdict, isBase }: NonNullable<Turn["close"]>): Re
   const after = applyCommand(work, { kind: "setVerdict", trial: trial.id, verdict });
   return ok({
     work: isBase ? applyCommand(after, { kind: "setBase", trial: trial.id, isBase }) : after,
-    done: [say.trialClosed(dayWords(trial.day), isBase ? say.andKeptAsTheBase : "")],
+    done: [say.trialClosed(dayWords(trial.day), isBase ? say.keptAsBase : "")],
   });
 }
 

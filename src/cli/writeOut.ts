@@ -19,7 +19,7 @@ export function checkOut(out: string, source: string): Result<null, string> {
     if (isThere && realpathSync(out) === realpathSync(source)) return fail(say.itIsTheWorkFile);
     const folder = statOf(dirname(out));
     if (found === undefined && folder === undefined) return fail(say.thereIsNoSuchFolder);
-    if (found === undefined && folder?.isDirectory() !== true) return fail(say.itDoesNotLieIn);
+    if (found === undefined && folder?.isDirectory() !== true) return fail(say.notInAFolder);
     return ok(null);
   } catch (error) {
     return fail(reason(error));
@@ -54,7 +54,7 @@ const statOf = (path: string): Stats | undefined => statSync(path, { throwIfNoEn
 function reason(error: unknown): string {
   const code = error instanceof Error && "code" in error ? error.code : undefined;
   if (code === "EACCES" || code === "EPERM" || code === "EROFS") return say.itMayNotBeWritten;
-  if (code === "ENOTDIR") return say.itDoesNotLieIn;
+  if (code === "ENOTDIR") return say.notInAFolder;
   if (code === "ENAMETOOLONG") return say.itsNameIsTooLong;
   if (code === "ENOSPC") return say.thereIsNoRoomLeft;
   return say.itCannotBeWritten;

@@ -230,7 +230,7 @@ export function OrderOfWork({ plan, unit }: { readonly plan: Plan; readonly unit
   return (
     <section className="pc-order">
       <h4>{say.orderOfWork}</h4>
-      <p className="pc-hint">{say.allLinesAreStitchLines}</p>
+      <p className="pc-hint">{say.whichLineIsDrawn}</p>
       {rows.map((lists) =>
         lists.length === 1 ? (
           lists.map((list) => <PieceWork key={list.piece} list={list} plan={plan} unit={unit} />)

@@ -16,7 +16,7 @@ export const shortOfTheBustPoint = "Short of the bust point";
 export const bustPointOffItsLine = "Bust point off its line";
 
 // DartSums
-export const whereDidTheWidthGo = "Where did the width go?";
+export const whereWidthWent = "Where did the width go?";
 export const sewnWouldChange = (text: string, seamName: string): string =>
   `${text}: the sewn ${seamName} would change by`;
 export const takenIn = "taken in";
@@ -79,7 +79,7 @@ export const writeAShare = "Write a share from 0 to 100.";
 export const inPerCent = (name: string): string => `${name}, per cent`;
 
 // PointedDart
-export const sewnItComesOutWrong = "Sewn, it comes out wrong";
+export const comesOutWrong = "Sewn, it comes out wrong";
 export const oneMoment = "One moment…";
 
 // PointedDartQuestions

@@ -19,7 +19,7 @@ export const notes = "Notes";
 // OrderOfWork
 export const amount = "Amount";
 export const orderOfWork = "Order of work";
-export const allLinesAreStitchLines =
+export const whichLineIsDrawn =
   "All lines are stitch lines. If your tissue prints cutting lines, the side seam amounts are the same from one cutting line to the next, but draw the stitch line in before you place darts, walk seams or measure. In the drawings your line is heavy, the size traced dashed, its neighbours dotted.";
 
 // PieceDiagram

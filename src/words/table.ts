@@ -21,11 +21,10 @@ export const HANDLE_ROLE = "dart handle";
 export const IN_WORDS = "The pieces in words";
 
 export const MENU_WORDS = {
+  name: "The menu of the table",
   choose: "Work on this dart",
-  ends: "Show its mouth ends",
   all: "Show everything",
   table: "The table",
-  bustPoint: "Bust point",
 } as const;
 
 export const TOOL_WORDS = {

@@ -32,7 +32,7 @@ export const measure = "measure";
 export const thisWord = "this";
 export const earlier = "earlier";
 export const difference = "difference";
-export const throwAwayTheEarlierOf = (day: string): string => `Throw away the earlier, of ${day}`;
+export const throwAwayEarlier = (day: string): string => `Throw away the earlier, of ${day}`;
 export const throwAwayThisOf = (day: string): string => `Throw away this, of ${day}`;
 export const daysOfMeasuring = "Days of measuring";
 

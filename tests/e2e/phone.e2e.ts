@@ -69,6 +69,32 @@ test("everything that can be pressed is as large as a fingertip, on every step w
   expect(await page.evaluate(tooSmall)).toEqual([]);
 });
 
+/** Runs in the page: what of a table is cut off, or scrolls in a box that keys do not reach or that nobody can name. */
+function tablesOutOfReach(): readonly string[] {
+  return [...document.querySelectorAll("table")].flatMap((one) => {
+    if (!one.checkVisibility()) return [];
+    let box: Element = one;
+    while (box.parentElement !== null && getComputedStyle(box).overflowX === "visible") box = box.parentElement;
+    const isCut = one.getBoundingClientRect().right > box.getBoundingClientRect().right + 0.5;
+    const isReached = box.matches("[tabindex='0']:is([role=group], [role=region]):is([aria-label], [aria-labelledby])");
+    const words = `${(one.textContent ?? "").slice(0, 40)} in ${box.className}`;
+    return isCut && !(["auto", "scroll"].includes(getComputedStyle(box).overflowX) && isReached) ? [words] : [];
+  });
+}
+
+/** Eight columns, and names of twelve letters. */
+const WIDE_CHART = [
+  "Body measurements in inches",
+  ["Size", ...[8, 10, 12, 14].map((size) => `Petite ${String(size).padStart(5, "0")}`)].join("\t"),
+  "Bust\t31 1/2\t33 1/8\t34 5/8\t36 1/4",
+  "Waist\t24 3/8\t26\t27 1/2\t29 1/8",
+  "Hip\t33 7/8\t35 3/8\t37\t38 5/8",
+  "Finished bust\t34 1/4\t35 7/8\t37 3/8\t39",
+  "Finished waist\t25 5/8\t27 1/8\t28 3/4\t30 3/8",
+  "Finished hip\t36 5/8\t38 1/8\t39 3/4\t41 3/8",
+  "Back waist length\t15 3/8\t15 5/8\t15 7/8\t16 1/8",
+].join("\n");
+
 for (const [of, width, height] of [
   ["the narrowest phone", 320, 640],
   ["a screen seen at 400 %", 320, 256],
@@ -78,17 +104,37 @@ for (const [of, width, height] of [
     await page.setViewportSize({ width, height });
     await page.goto("./");
     const name = page.getByLabel("Name of this work");
-    await name.fill("Grandmothersgreenvelvetdressforthewinterweddinginthecountry and its lining");
-    await goTo(page, "Envelope");
-    await page.getByLabel("Name of size 1", { exact: true }).fill("Tall 12 long");
+    await name.fill("Grandmothersgreenvelvetdressforthewinterweddinginthecountry.");
+    await expect(name).toHaveValue(/^.{60}$/);
     await inInches(page);
+    await goTo(page, "Envelope");
+    await page.getByRole("button", { name: "Paste a chart" }).tap();
+    await page.getByLabel("Paste the chart here").fill(WIDE_CHART);
+    await expect(page.getByRole("button", { name: "Use these 4 sizes" })).toBeVisible();
+    expect(await page.evaluate(pastTheScreen)).toEqual([]);
+    expect(await page.evaluate(tablesOutOfReach)).toEqual([]);
+    await page.getByRole("button", { name: "Use these 4 sizes" }).tap();
+    await expect(page.getByLabel("Name of size 1", { exact: true })).toHaveValue("Petite 00008");
     for (const step of STEPS) {
       await goTo(page, step);
       await openAll(page);
       expect(await page.evaluate(pastTheScreen)).toEqual([]);
+      expect(await page.evaluate(tablesOutOfReach)).toEqual([]);
     }
   });
 }
+
+test("a table with more columns than the screen is scrolled by keys, in a box with a name", async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 640 });
+  await page.goto("./#envelope");
+  await page.getByRole("button", { name: "Paste a chart" }).tap();
+  await page.getByLabel("Paste the chart here").fill(WIDE_CHART);
+  const box = page.getByRole("group", { name: "Sizes as read, in inches" });
+  await box.focus();
+  await expect(box).toBeFocused();
+  await page.keyboard.press("ArrowRight");
+  await expect.poll(() => box.evaluate(({ scrollLeft }) => scrollLeft)).toBeGreaterThan(10);
+});
 
 test("on a low screen nothing stays in place but the bar", async ({ page }) => {
   test.slow();
@@ -172,6 +218,14 @@ test("undo and redo are in one place, under the thumb, and the ledger leads back
   await expect(page.getByRole("heading", { name: "Ledger" })).toBeInViewport();
   await press(page, "Back to the step");
   await expect.poll(() => page.evaluate(() => window.scrollY)).toBe(300);
+
+  // With the pieces in view it begins under them.
+  await goTo(page, "Darts");
+  await press(page, "Ledger");
+  const pieces = await boxAtRest(table(page));
+  const heading = await boxAtRest(page.getByRole("heading", { name: "Ledger" }));
+  expect(heading.y).toBeGreaterThanOrEqual(pieces.y + pieces.height);
+  expect(heading.y).toBeLessThan(pieces.y + pieces.height + 80);
 });
 
 for (const width of [320, 390]) {

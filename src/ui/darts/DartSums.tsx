@@ -34,7 +34,7 @@ export function DartSums({
   if (own.length === 0) return null;
   return (
     <details className="sum">
-      <summary>{say.whereDidTheWidthGo}</summary>
+      <summary>{say.whereWidthWent}</summary>
       {own.map(({ id, what, outcome }) => {
         if (!outcome.ok || what.kind !== "alteration") return null;
         const { seamBefore, seamUngiven, seamAfter, given, seam } = outcome.value;

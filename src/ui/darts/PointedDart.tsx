@@ -9,7 +9,7 @@ export function PointedDart({ dart, work, alone }: PointedDartProps) {
   const [open, setOpen] = useState(false);
   return (
     <details className="pointed" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>{say.sewnItComesOutWrong}</summary>
+      <summary>{say.comesOutWrong}</summary>
       {open && (
         <PartPlace part={POINTED_DART} name={say.whatToDo} placeholder={<p className="field-hint">{say.oneMoment}</p>}>
           {(Questions) => <Questions dart={dart} work={work} alone={alone} />}

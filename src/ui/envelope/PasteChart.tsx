@@ -104,13 +104,15 @@ function PastePreview({ rows, findings }: PastePreviewProps) {
   const labels = new Set(rows.map((row) => row.label));
   // A size that could not be taken has no row of its own to stand beside.
   const general = findings.filter((finding) => finding.size === null || !labels.has(finding.size));
+  const caption = say.sizesAsReadIn(unit === "cm" ? say.centimetres : say.inches);
   return (
     <div role="group" aria-label={say.howItReads}>
       <PasteFindings findings={general} />
       {rows.length > 0 && (
-        <div className="paste-preview">
+        // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, by keys too
+        <div className="paste-preview" role="group" aria-label={caption} tabIndex={0}>
           <table>
-            <caption>{say.sizesAsReadIn(unit === "cm" ? say.centimetres : say.inches)}</caption>
+            <caption>{caption}</caption>
             <thead>
               <tr>
                 <th scope="col">{say.size}</th>

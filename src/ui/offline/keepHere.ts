@@ -11,11 +11,11 @@ import { TAKE } from "./take";
 /** What of the browser's service workers is used: a version that comes in, what is known of all, and who keeps them. */
 export interface Version {
   readonly state: string;
-  postMessage(message: unknown): void;
+  postMessage(message: unknown, transfer: Transferable[]): void;
   addEventListener(kind: "statechange", heard: () => void): void;
 }
 
-export interface Versions {
+interface Versions {
   readonly active: unknown;
   readonly waiting: Version | null;
   readonly installing: Version | null;
@@ -70,7 +70,7 @@ async function keep(workers: Workers, page: KeptPage): Promise<void> {
     };
     const go = (): void => {
       isTaking = true;
-      waiting.postMessage(TAKE);
+      waiting.postMessage(TAKE, []);
     };
     usePageState.setState({ takeNewVersion: take });
     session.offer(VERSION, VERSION_WORDS.ready, { label: VERSION_WORDS.take, run: take });

@@ -169,7 +169,7 @@ function Compare() {
       )}
       <p className="tape-away">
         <button type="button" className="link-button" onClick={() => run({ kind: "removeTape", set: at })}>
-          {say.throwAwayTheEarlierOf(dayWords(before.taken))}
+          {say.throwAwayEarlier(dayWords(before.taken))}
         </button>
         <button type="button" className="link-button" onClick={() => run({ kind: "removeTape", set: 0 })}>
           {say.throwAwayThisOf(dayWords(newest.taken))}

@@ -193,7 +193,8 @@ function Lines({ title, heads, lines }: LinesProps) {
 function LinesTable({ title, heads, lines }: LinesProps) {
   const isTwo = heads.length > 1;
   return (
-    <div className="version-scroll">
+    // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, by keys too
+    <div className="version-scroll" role="group" aria-label={title} tabIndex={0}>
       <table className="version-table">
         <caption>{title}</caption>
         <thead>

@@ -16,7 +16,7 @@ export const itCannotBeRead = "it cannot be read";
 // writeOut
 export const itIsTheWorkFile = "it is the work file itself";
 export const thereIsNoSuchFolder = "there is no such folder";
-export const itDoesNotLieIn = "it does not lie in a folder";
+export const notInAFolder = "it does not lie in a folder";
 export const itMayNotBeWritten = "it may not be written there";
 export const itsNameIsTooLong = "its name is too long";
 export const thereIsNoRoomLeft = "there is no room left for it";

@@ -68,7 +68,7 @@ export const answerTaken = (number: number, day: string, on: string): string =>
   `answer ${number} of the trial of ${day} taken${on}`;
 export const givenTheMean = "both halves given the mean";
 export const givenWhatOneHas = (keep: string): string => `both halves given what the ${keep} has`;
-export const andKeptAsTheBase = " and kept as the base";
+export const keptAsBase = " and kept as the base";
 export const trialClosed = (day: string, what: string): string => `the trial of ${day} closed${what}`;
 export const trialStillOpen = (day: string): string =>
   `the trial of ${day} is still open: --close keep or --close again ends it.`;

@@ -121,9 +121,12 @@ describe("a page that is kept on the device", () => {
   });
 
   it("goes on as ever where nothing can be kept", async () => {
-    const workers = new FakeWorkers(false);
-    const refusing = { ...workers, register: () => Promise.reject(new Error("not in a private window")) };
-    const { going } = await open({ ...refusing, controller: null, addEventListener: () => {} });
+    const { going } = await open({
+      controller: null,
+      ready: new Promise(() => {}),
+      register: () => Promise.reject(new Error("not in a private window")),
+      addEventListener: () => {},
+    });
     await expect(going).resolves.toBeUndefined();
     expect(usePageState.getState().offline).toBe("no");
   });
