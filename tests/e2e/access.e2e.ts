@@ -72,20 +72,19 @@ const structureFaults = (page: Page): Promise<string[]> =>
   });
 
 for (const { name, ...viewport } of SCREENS) {
-  test(`each step keeps the rules with all of it unfolded, on ${name}`, async ({ page }) => {
-    await page.setViewportSize(viewport);
-    for (const step of STEPS) {
+  for (const step of STEPS)
+    test(`${step} keeps the rules with all of it unfolded, on ${name}`, async ({ page }) => {
+      test.slow();
+      await page.setViewportSize(viewport);
       await openStep(page, step);
       await expect(page).toHaveTitle(new RegExp(`^${step} · .+ · Bodicewright$`));
       await unfold(page);
       expect(await structureFaults(page)).toEqual([]);
       await expectNoAxeViolations(page);
-    }
-  });
+    });
 
-  test(`so do entries in error, refusals, the works, messages and the table’s own menu, on ${name}`, async ({
-    page,
-  }) => {
+  test(`so do an entry in error and one that is refused, on ${name}`, async ({ page }) => {
+    test.slow();
     await page.setViewportSize(viewport);
     await openStep(page, "Darts");
     await page.getByRole("button", { name: "Front waist dart", exact: true }).click();
@@ -97,6 +96,12 @@ for (const { name, ...viewport } of SCREENS) {
     await expect(page.locator(".slip-refusal").first()).toBeAttached();
     expect(await structureFaults(page)).toEqual([]);
     await expectNoAxeViolations(page);
+  });
+
+  test(`so do the table’s own menu, the page without its ledger, and the works, on ${name}`, async ({ page }) => {
+    test.slow();
+    await page.setViewportSize(viewport);
+    await openStep(page, "Darts");
     await page.getByTestId("handle-front-waistDart-apex").focus();
     await page.keyboard.press("Shift+F10");
     await expect(page.getByRole("menu")).toBeVisible();
@@ -141,11 +146,11 @@ const ZOOMED = [
   { name: "a wide screen at 200 %", width: 640, height: 512 },
 ] as const;
 
-for (const { name, ...viewport } of ZOOMED) {
-  test(`the Tab key goes once through all of it and what has the focus is seen, on ${name}`, async ({ page }) => {
-    await page.setViewportSize(viewport);
-    for (const step of ["Darts", "Tape"] as const) {
-      await page.goto("about:blank");
+for (const { name, ...viewport } of ZOOMED)
+  for (const step of ["Darts", "Tape"] as const)
+    test(`the Tab key goes once through all of ${step} and what has the focus is seen, on ${name}`, async ({ page }) => {
+      test.slow();
+      await page.setViewportSize(viewport);
       await openStep(page, step);
       const stops: Stop[] = [];
       for (let press = 0; press < 400; press += 1) {
@@ -157,9 +162,7 @@ for (const { name, ...viewport } of ZOOMED) {
       expect(stops.length).toBeLessThan(400);
       expect(stops.filter(({ covered }) => covered).map(({ what }) => what)).toEqual([]);
       expect(stops[0]?.what).toContain("Skip to the work");
-    }
-  });
-}
+    });
 
 test("the skip link leads to the work, and the focus is never lost", async ({ page }) => {
   await openStep(page, "Darts");

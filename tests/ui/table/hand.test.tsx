@@ -155,6 +155,12 @@ describe("what is not meant", () => {
     fireEvent.pointerDown(sheet(), { ...palm, pointerId: 5 });
     fireEvent.pointerMove(sheet(), { ...palm, pointerId: 5, clientX: 180 });
     expect(seen()).toBe(before);
+    // Nor beside a pen that is on the table itself.
+    fireEvent.pointerUp(handle(), pen);
+    fireEvent.pointerDown(sheet(), pen);
+    fireEvent.pointerDown(sheet(), { ...palm, pointerId: 6 });
+    fireEvent.pointerMove(sheet(), { ...palm, pointerId: 6, clientX: 180, clientY: 160 });
+    expect(seen()).toBe(before);
   });
 
   it("a pen beside the dot is on the table, and its other button drags nothing", async () => {
