@@ -119,7 +119,11 @@ export default defineConfig({
     // The policy lets no picture be written into the page, and the fetch of the polyfill is refused; no browser that can run
     // the page wants it.
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    // The small runtime is a script of the page's own: Firefox calls it an error to be told once more to fetch it early.
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_file, files) => files.filter((file) => !file.includes("rolldown-runtime")),
+    },
     manifest: true,
     rolldownOptions: {
       output: {

@@ -5,7 +5,7 @@ export const measuredCount = (count: number): string => plural(count, { one: "me
 
 // Ledger
 export const ledger = "Ledger";
-export const noSlipsYet = "Slips appear here as soon as there is a plan.";
+export const nothingPlannedYet = "Slips appear here as soon as there is a plan.";
 export const truing = "Truing";
 export const checks = "Checks";
 export const where = "where";

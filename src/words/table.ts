@@ -21,17 +21,16 @@ export const HANDLE_ROLE = "dart handle";
 export const IN_WORDS = "The pieces in words";
 
 export const MENU_WORDS = {
+  name: "The menu of the table",
   choose: "Work on this dart",
-  ends: "Show its mouth ends",
   all: "Show everything",
   table: "The table",
-  bustPoint: "Bust point",
 } as const;
 
 export const onlyWords = (piece: PieceName, others: PlanHalf["nest"]["otherNames"]): string =>
   `Show only the ${namedPieceWords(piece, others)}`;
 
-export const slipWords = (title: string): string => `Open its slip: ${title}`;
+export const openAlterationWords = (title: string): string => `Open its slip: ${title}`;
 
 export const printedWords = (piece: string, size: string): string => `${piece}, printed line of size ${size}`;
 
@@ -52,7 +51,7 @@ export function pieceGroupLabel(plan: PlanHalf, piece: PieceName): string {
 }
 
 /** The slips that changed a piece. */
-export const slipsOnPiece = (plan: PlanHalf, piece: PieceName) =>
+export const alterationsOnPiece = (plan: PlanHalf, piece: PieceName) =>
   plan.alterations.filter(({ outcome }) => outcome.ok && outcome.value.after[piece] !== undefined);
 
 /** A piece for who cannot see it: its edges with their sewn lengths, its darts, what was altered. */
@@ -60,15 +59,15 @@ export function pieceInWords(plan: PlanHalf, piece: Piece, unit: LengthUnit): re
   const seams = [...new Set(piece.edges.map(({ seam }) => seam))].filter((seam) => seam !== "edge");
   const edgeWords = (seam: SeamName): string =>
     `${seamWords(seam, piece.name)} ${formatLength(seamLength(piece, seam), unit)}`;
-  const slips = [
-    ...new Map(slipsOnPiece(plan, piece.name).map((one) => [ledgerGroup(one), plannedTitle(one, unit)])).values(),
+  const altered = [
+    ...new Map(alterationsOnPiece(plan, piece.name).map((one) => [ledgerGroup(one), plannedTitle(one, unit)])).values(),
   ];
   return [
     ...(seams.length === 0 ? [] : [`Sewn, darts shut: ${listWords(seams.map(edgeWords))}.`]),
     ...plan.darts
       .filter(({ ref }) => ref.piece === piece.name)
       .map(({ ref, drawn }) => `${capital(dartWords(ref.dart))}: ${figuresWords(drawn, unit).toLowerCase()}.`),
-    slips.length === 0 ? "Nothing altered." : `Altered: ${slips.join("; ")}.`,
+    altered.length === 0 ? "Nothing altered." : `Altered: ${altered.join("; ")}.`,
   ];
 }
 

@@ -65,6 +65,16 @@ export const NO_TOLERANCES: readonly {
     texts: ['now() - Math.max(since, (await timeOf("reminded")) ?? 0) < MONTH'],
     because: "from when on a copy is reminded of",
   },
+  {
+    file: "keepHere.ts",
+    texts: ["Date.now() - last < NOW_AND_THEN"],
+    because: "how often an open page asks for a newer version",
+  },
+  {
+    file: "useSheetHand.ts",
+    texts: ["at - tap.at < TWO_TAPS", "event.timeStamp - askedAt < 2 * HOLD"],
+    because: "how long a finger takes for two taps, and how long it is held",
+  },
   { file: "readChart.ts", texts: ["step > LARGE_STEP"], because: "the largest step that a chart has without a word" },
   { file: "checks.ts", texts: ["Math.abs(value) > LONG"], because: "from where on a figure is told as a length" },
   {

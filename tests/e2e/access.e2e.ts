@@ -145,8 +145,8 @@ for (const { name, ...viewport } of ZOOMED) {
   test(`the Tab key goes once through all of it and what has the focus is seen, on ${name}`, async ({ page }) => {
     await page.setViewportSize(viewport);
     for (const step of ["Darts", "Tape"] as const) {
+      await page.goto("about:blank");
       await openStep(page, step);
-      await page.evaluate(() => window.scrollTo(0, 0));
       const stops: Stop[] = [];
       for (let press = 0; press < 400; press += 1) {
         const stop = await tabOn(page);
@@ -157,7 +157,6 @@ for (const { name, ...viewport } of ZOOMED) {
       expect(stops.length).toBeLessThan(400);
       expect(stops.filter(({ covered }) => covered).map(({ what }) => what)).toEqual([]);
       expect(stops[0]?.what).toContain("Skip to the work");
-      await page.reload();
     }
   });
 }
@@ -190,7 +189,7 @@ async function treeOf(page: Page, selector: string) {
   const { nodes } = await session.send("Accessibility.getFullAXTree");
   const byId = new Map(nodes.map((one) => [one.nodeId, one]));
   const start = nodes.find(({ backendDOMNodeId }) => backendDOMNodeId === node.backendNodeId);
-  const found: { role: string; name: string; value: string; focusable: boolean }[] = [];
+  const found: { role: string; name: string; focusable: boolean }[] = [];
   const walk = (id: string): void => {
     const one = byId.get(id);
     if (one === undefined) return;
@@ -200,7 +199,6 @@ async function treeOf(page: Page, selector: string) {
       found.push({
         role: text(one.role),
         name: text(one.name),
-        value: text(one.properties?.find((property) => property.name === "valuetext")?.value) || text(one.value),
         focusable: one.properties?.some((property) => property.name === "focusable") ?? false,
       });
     for (const child of one.childIds ?? []) walk(child);
@@ -221,7 +219,10 @@ test("of the table all is named that can be reached, each by its own name, with 
   expect(names.filter((name, at) => names.indexOf(name) !== at)).toEqual([]);
   const handles = tree.filter(({ role }) => role === "slider");
   expect(handles).toHaveLength(7);
-  for (const { value } of handles) expect(value).toMatch(/Mouth \d+ mm, angle [\d.]+°, fullness \d+ mm$/);
+  const values = await page
+    .locator(".handle")
+    .evaluateAll((all) => all.map((one) => one.getAttribute("aria-valuetext")));
+  for (const value of values) expect(value).toMatch(/Mouth \d+ mm, angle [\d.]+°, fullness \d+ mm$/);
   const groups = tree.filter(({ role, name }) => role === "group" && name.includes("frame size"));
   expect(groups.map(({ name }) => name.split(",")[0])).toEqual(["Front", "Front basque", "Back", "Back basque"]);
   expect(

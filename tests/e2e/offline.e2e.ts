@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { expect, test, type Page } from "@playwright/test";
 import { textOf } from "../support/poppler";
 import { root, serve, type Served } from "./site";
-import { dragHandle, expectNoAxeViolations, expectSaved, figuresOf, fill, goTo, STEPS } from "./support";
+import { dragHandle, expectNoAxeViolations, expectSaved, figuresOf, goTo, STEPS } from "./support";
 
 test.use({ serviceWorkers: "allow" });
 // All of the page is fetched twice, and every worker started: on a busy machine that takes its time.
@@ -158,7 +158,7 @@ test("a newer version is offered and waits; what is typed is saved before it is 
     .poll(
       () =>
         other.evaluate(() =>
-          performance.getEntriesByType("resource").some(({ name }) => name.includes("/pageKeeper-")),
+          performance.getEntriesByType("resource").some(({ name }) => name.includes("/keepPageHere-")),
         ),
       { timeout: 240_000 },
     )

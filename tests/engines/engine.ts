@@ -23,6 +23,7 @@ export interface Sought {
 export interface Seen {
   readonly text: string;
   readonly label: string;
+  /** What stands in a field, or what is said of a slider. */
   readonly value: string;
   readonly isChecked: boolean;
   readonly isDisabled: boolean;
@@ -60,5 +61,6 @@ export interface Engine {
   readonly downloads: string;
   /** What the engine itself told of as an error. */
   readonly faults: () => readonly string[];
+  readonly forgive: () => void;
   readonly close: () => Promise<void>;
 }

@@ -29,8 +29,6 @@ const keep = (fault: string): void => sessionStorage.setItem(FAULTS, JSON.string
 addEventListener(
   "error",
   ({ message, target }) => {
-    // A hint to fetch early what is there already is no fault; Firefox calls it one.
-    if (target instanceof HTMLLinkElement && target.rel === "modulepreload") return;
     // A file that does not come has no message.
     const from = target instanceof Element ? target.outerHTML.slice(0, 200) : "";
     keep(`error: ${message ?? "not loaded"} ${from}`);
@@ -85,7 +83,7 @@ function lookAt(element: Element) {
         ? (element.selectedOptions[0]?.label ?? "")
         : isField(element)
           ? element.value
-          : "",
+          : (element.getAttribute("aria-valuetext") ?? ""),
     isChecked: element instanceof HTMLInputElement && element.checked,
     isDisabled: element.matches(":disabled, [aria-disabled=true]"),
     place: { x: left + width / 2, y: top + height / 2 },
@@ -136,9 +134,18 @@ const hand = {
     list.dispatchEvent(new Event("change", { bubbles: true }));
     return true;
   },
-  tooWide: () => document.documentElement.scrollWidth - innerWidth,
+  /** What reaches past the right of the screen, where the page can be moved sideways. */
+  tooWide: () => {
+    const { scrollWidth, clientWidth } = document.documentElement;
+    if (scrollWidth <= clientWidth) return [];
+    const past = [...document.querySelectorAll("body *")].filter(
+      (one) => one.closest("svg") === null && one.getBoundingClientRect().right > clientWidth + 0.5,
+    );
+    return [`${scrollWidth} of ${clientWidth} px`, ...past.map((one) => `${one.tagName} ${one.className}`).slice(0, 8)];
+  },
   size: () => [innerWidth, innerHeight],
   faults: kept,
+  forgive: () => sessionStorage.removeItem(FAULTS),
 };
 
 export type Hand = typeof hand;

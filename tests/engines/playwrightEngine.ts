@@ -53,6 +53,9 @@ export async function playwrightEngine(name: "chromium" | "firefox", executable:
     print: () => page.pdf({ preferCSSPageSize: true }),
     downloads,
     faults: () => faults,
+    forgive: () => {
+      faults.length = 0;
+    },
     close: () => browser.close(),
   };
 

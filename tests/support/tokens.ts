@@ -40,7 +40,7 @@ export function blocksOf(css: string): readonly Block[] {
 }
 
 /** What the tokens are on `selector` where the conditions are `met`: later blocks over earlier ones, and names looked up. */
-export function tokensOn(css: string, selector: string, met: (condition: string) => boolean): Tokens {
+function tokensOn(css: string, selector: string, met: (condition: string) => boolean): Tokens {
   const said = new Map(
     blocksOf(css)
       .filter(({ within, selectors }) => within.every(met) && selectors.includes(selector))

@@ -9,6 +9,7 @@ import { createLater, type Later } from "../parts/later";
 import { SEWN } from "../sewn/sewnPart";
 import { VERSIONS } from "../versions/versionsPart";
 import { OWN_PATTERN } from "../tissue/ownPatternPart";
+import { TABLE_MENU } from "../table/tableMenuPart";
 import { BODIES } from "../tape/bodiesPart";
 import { PLAN_NOTE } from "../tape/planNotePart";
 import { COLLISIONS } from "../works/collisionsPart";
@@ -37,6 +38,7 @@ export const LEDGER = createLater(async () => (await import("../ledger/Ledger"))
 export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   TABLE,
   LEDGER,
+  TABLE_MENU,
   PLAN_AHEAD,
   WORKS_LIST,
   BODIES,

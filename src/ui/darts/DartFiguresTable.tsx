@@ -23,7 +23,8 @@ export function DartFiguresTable({ dart: settled, unit }: { readonly dart: Plann
       (f) =>
         Math.abs(f.legInner - f.legOuter) < READS_AS_NOTHING
           ? formatLength(f.legInner, unit)
-          : `${formatLength(f.legInner, unit)}, ${formatLength(f.legOuter, unit)}`,
+          : // Where there is little room the line ends there.
+            `${formatLength(f.legInner, unit)},\n${formatLength(f.legOuter, unit)}`,
       "legs",
     ],
     ["Fullness", (f) => formatAmount(f.fullness, unit), "fullness"],

@@ -20,7 +20,7 @@ export function Ledger() {
     return (
       <section className="ledger" aria-labelledby="ledger-title">
         <h2 id="ledger-title">{say.ledger}</h2>
-        <p>{say.noSlipsYet}</p>
+        <p>{say.nothingPlannedYet}</p>
       </section>
     );
   }

@@ -7,8 +7,9 @@ interface InstallOffer extends Event {
 
 const isOffer = (event: Event): event is InstallOffer => "prompt" in event && typeof event.prompt === "function";
 
+const withdraw = (): void => usePageState.setState({ install: null });
+
 export function hearInstallOffer(page: EventTarget): void {
-  const withdraw = (): void => usePageState.setState({ install: null });
   page.addEventListener("beforeinstallprompt", (event) => {
     if (!isOffer(event)) return;
     // Else some browsers lay a bar of their own over the page.

@@ -11,11 +11,11 @@ import { TAKE } from "./take";
 /** What of the browser's service workers is used: a version that comes in, what is known of all, and who keeps them. */
 export interface Version {
   readonly state: string;
-  postMessage(message: unknown): void;
+  postMessage(message: unknown, transfer: Transferable[]): void;
   addEventListener(kind: "statechange", heard: () => void): void;
 }
 
-export interface Versions {
+interface Versions {
   readonly active: unknown;
   readonly waiting: Version | null;
   readonly installing: Version | null;
@@ -23,7 +23,7 @@ export interface Versions {
   addEventListener(kind: "updatefound", heard: () => void): void;
 }
 
-export interface Keeper {
+export interface Workers {
   readonly controller: unknown;
   readonly ready: Promise<unknown>;
   register(file: string, options: { readonly scope: string }): Promise<Versions>;
@@ -42,18 +42,18 @@ export interface KeptPage {
 /** What messages of versions are about: a newer one takes the place of what was said before. */
 const VERSION = "version";
 
-export async function keepHere(keeper: Keeper, page: KeptPage): Promise<void> {
+export async function keepHere(workers: Workers, page: KeptPage): Promise<void> {
   try {
-    await keep(keeper, page);
+    await keep(workers, page);
   } catch {
     // The browser lets nothing be kept, as in some private windows: the page is as good with a network.
   }
 }
 
-async function keep(keeper: Keeper, page: KeptPage): Promise<void> {
+async function keep(workers: Workers, page: KeptPage): Promise<void> {
   const { session, reload } = page;
   /** Whether files kept on the device are at work on this page. */
-  let isKept = keeper.controller !== null;
+  let isKept = workers.controller !== null;
   let isTaking = false;
 
   const offer = (waiting: Version): void => {
@@ -70,13 +70,13 @@ async function keep(keeper: Keeper, page: KeptPage): Promise<void> {
     };
     const go = (): void => {
       isTaking = true;
-      waiting.postMessage(TAKE);
+      waiting.postMessage(TAKE, []);
     };
     usePageState.setState({ takeNewVersion: take });
     session.offer(VERSION, VERSION_WORDS.ready, { label: VERSION_WORDS.take, run: take });
   };
 
-  keeper.addEventListener("controllerchange", () => {
+  workers.addEventListener("controllerchange", () => {
     if (isTaking) return reload();
     if (!isKept) {
       isKept = true;
@@ -89,7 +89,7 @@ async function keep(keeper: Keeper, page: KeptPage): Promise<void> {
     session.offer(VERSION, VERSION_WORDS.elsewhere, { label: VERSION_WORDS.load, run: load });
   });
 
-  const registration = await keeper.register("./offlineWorker.js", { scope: "./" });
+  const registration = await workers.register("./offlineWorker.js", { scope: "./" });
   const isFirst = registration.active === null;
   const watch = (coming: Version | null): void => {
     const look = (): void => {
@@ -103,7 +103,7 @@ async function keep(keeper: Keeper, page: KeptPage): Promise<void> {
   registration.addEventListener("updatefound", () => watch(registration.installing));
   lookForVersions(registration);
 
-  await keeper.ready;
+  await workers.ready;
   if (isFirst) {
     usePageState.setState({ offline: "new" });
     await page.rest();

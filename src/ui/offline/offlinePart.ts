@@ -1,3 +1,3 @@
 import { createLater } from "../parts/later";
 
-export const OFFLINE = createLater(async () => (await import("./pageKeeper")).keepPageHere);
+export const OFFLINE = createLater(async () => (await import("./keepPageHere")).keepPageHere);

@@ -24,6 +24,7 @@ interface OfflineScope {
 }
 declare const self: OfflineScope;
 
+// oxlint-disable-next-line no-underscore-dangle -- the name that the build looks for
 const files = self.__WB_MANIFEST;
 const { scope } = self.registration;
 const own = nameFor(scope, files);

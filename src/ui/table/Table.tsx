@@ -25,10 +25,11 @@ import {
   type Label,
   type Place,
 } from "../../drawing/index";
-import { HANDLE_HELP, halfNote, pieceGroupLabel, SHEET_LABEL } from "../../words/table";
+import { HANDLE_HELP, halfNote, MENU_WORDS, pieceGroupLabel, SHEET_LABEL } from "../../words/table";
 import { dartHandleName, dartHandleValue } from "../../words/terms/darts";
 import { capital, namedPieceWords } from "../../words/terms/names";
 import { sourceParts } from "../../words/pieceSource";
+import { PartPlace } from "../parts/PartPlace";
 import { usePlan, useSettledPlan } from "../session/usePlan";
 import { useSettledWork, useWork, useWorkStore } from "../session/useWork";
 import { useViewState } from "../session/viewState";
@@ -42,7 +43,7 @@ import { PrintedLayer } from "./PrintedLayer";
 import { Readout } from "./Readout";
 import { SlipBar } from "./SlipBar";
 import { litTrace, SlipOverlay } from "./SlipOverlay";
-import { TableMenu } from "./TableMenu";
+import { TABLE_MENU } from "./tableMenuPart";
 import { useSheetHand, type Asked } from "./useSheetHand";
 import { useTableView, ZOOM_STEP } from "./useTableView";
 import { useToolsRoom } from "./useToolsRoom";
@@ -132,7 +133,10 @@ export function Table() {
         role="group"
         aria-label={SHEET_LABEL}
         onKeyDown={onKeyDown}
-        onPointerDown={onPointerDown}
+        onPointerDown={(event) => {
+          closeMenu();
+          onPointerDown(event);
+        }}
       >
         <defs>
           <pattern
@@ -229,14 +233,18 @@ export function Table() {
       <Readout unit={unit} />
       <LitBar places={places} unit={unit} />
       {asked !== null && (
-        <TableMenu
-          asked={asked}
-          pieces={ofHalf.map(({ piece }) => piece)}
-          unit={unit}
-          onPiece={onePiece}
-          onAll={showAll}
-          onClose={closeMenu}
-        />
+        <PartPlace part={TABLE_MENU} name={MENU_WORDS.name} placeholder={null}>
+          {(TableMenu) => (
+            <TableMenu
+              asked={asked}
+              pieces={ofHalf.map(({ piece }) => piece)}
+              unit={unit}
+              onPiece={onePiece}
+              onAll={showAll}
+              onClose={closeMenu}
+            />
+          )}
+        </PartPlace>
       )}
       {!settled.ok && (
         <p className="table-note">

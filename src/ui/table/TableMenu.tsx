@@ -10,8 +10,8 @@ import {
   onlyWords,
   pieceGroupLabel,
   printedWords,
-  slipsOnPiece,
-  slipWords,
+  alterationsOnPiece,
+  openAlterationWords,
 } from "../../words/table";
 import { dartHandleValue } from "../../words/terms/darts";
 import { capital, dartRefWords, namedPieceWords } from "../../words/terms/names";
@@ -37,6 +37,10 @@ interface Item {
   readonly act: () => void;
 }
 
+function goToDarts(): void {
+  window.location.hash = "#darts";
+}
+
 /** What lies there, and what can be done with it. */
 function useItems({
   asked: { target },
@@ -58,7 +62,7 @@ function useItems({
   const note = halfNote(plan === null || plan.left === plan.right ? null : half);
 
   const slip = (planned: PlannedAlteration): Item => ({
-    words: slipWords(plannedTitle(planned, unit)),
+    words: openAlterationWords(plannedTitle(planned, unit)),
     leads: true,
     act: () => {
       lightAlteration(ledgerGroup(planned));
@@ -94,7 +98,7 @@ function useItems({
         act: () => {
           selectDart(dart.ref);
           showHalf(half);
-          window.location.hash = "#darts";
+          goToDarts();
         },
       };
       return [
@@ -112,7 +116,7 @@ function useItems({
     case "piece": {
       const piece = pieces.find((one) => one === target.piece);
       if (own === null || piece === undefined) return [named(target.piece), only(target.piece)];
-      return [`${pieceGroupLabel(own, piece)}${note}`, [...only(piece), ...slips(slipsOnPiece(own, piece))]];
+      return [`${pieceGroupLabel(own, piece)}${note}`, [...only(piece), ...slips(alterationsOnPiece(own, piece))]];
     }
     case "table":
       return [MENU_WORDS.table, [...pieces.flatMap((piece) => only(piece).slice(0, 1)), all]];

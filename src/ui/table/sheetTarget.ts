@@ -32,13 +32,13 @@ export function targetOf(element: Element | null): SheetTarget {
 }
 
 /** Pixels round a finger's middle that are looked at as well: a printed line is thinner than any finger. */
-const ROUND = 6;
+const REACH = 6;
 const AROUND = [
   [0, 0],
-  [ROUND, 0],
-  [-ROUND, 0],
-  [0, ROUND],
-  [0, -ROUND],
+  [REACH, 0],
+  [-REACH, 0],
+  [0, REACH],
+  [0, -REACH],
 ] as const;
 
 export function targetAt(sheet: Element, x: number, y: number): SheetTarget {

@@ -37,6 +37,11 @@ export function useSheetHand(ref: RefObject<SVGSVGElement | null>, hand: SheetHa
   }, [ref]);
 }
 
+/** Where one finger scrolls the page, two would as well. */
+const onTouch = (event: TouchEvent): void => {
+  if (event.touches.length > 1 && event.cancelable) event.preventDefault();
+};
+
 function listen(svg: SVGSVGElement, hand: () => SheetHand): () => void {
   const going = new AbortController();
   const { signal } = going;
@@ -123,10 +128,6 @@ function listen(svg: SVGSVGElement, hand: () => SheetHand): () => void {
   // The focus stays in the menu.
   const onMouseDown = (event: MouseEvent): void => {
     if (hasAsked) event.preventDefault();
-  };
-  // Where one finger scrolls the page, two would as well.
-  const onTouch = (event: TouchEvent): void => {
-    if (event.touches.length > 1 && event.cancelable) event.preventDefault();
   };
   svg.addEventListener("pointerdown", onDown, { capture: true, signal });
   svg.addEventListener("pointermove", onMove, { capture: true, signal });

@@ -18,10 +18,14 @@ export function useTeller(): void {
       const sentence = stepSentence(step, plan.ok ? plan.value : null);
       if (sentence === null) return;
       const { text, leftOut } = sentence;
-      // The field that asked for it may say why not: it is asked once it had the time to.
-      if (leftOut !== null) later = window.setTimeout(() => isAlerted(leftOut) || say(text), 0);
-      // A handle that has the focus is a slider: that its value is another one is told of itself.
-      else if (step.way !== "done" || document.activeElement?.closest(".handle") === null) say(text);
+      // A handle that has the focus is a slider: that its figures are other ones is told of itself. What was undone is not.
+      const slider = step.way === "done" ? (document.activeElement?.closest(".handle") ?? null) : null;
+      const figures = slider?.getAttribute("aria-valuetext");
+      const isToldElsewhere = (): boolean =>
+        leftOut === null ? slider?.getAttribute("aria-valuetext") !== figures : isAlerted(leftOut);
+      // Both are asked once they had the time to: the field that asked for it may say why not.
+      if (leftOut !== null || slider !== null) later = window.setTimeout(() => isToldElsewhere() || say(text), 0);
+      else say(text);
     });
     return () => {
       window.clearTimeout(later);

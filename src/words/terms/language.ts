@@ -4,7 +4,7 @@
  */
 
 /** As the platform calls it (BCP 47); the page's own markup names it too. */
-export const LOCALE = "en-GB";
+const LOCALE = "en-GB";
 
 /** Formatters are slow to make and quick to use: each is made once, when it is first asked for. */
 const made = new Map<string, Intl.NumberFormat>();

@@ -7,7 +7,7 @@ import { createWorkSession } from "../../../src/store/workSession";
 import { beginGesture, createWorkStore, preview } from "../../../src/store/workStore";
 import { Head } from "../../../src/ui/app/Head";
 import { Messages } from "../../../src/ui/app/Messages";
-import { keepHere, type Keeper, type Version } from "../../../src/ui/offline/keepHere";
+import { keepHere, type Workers, type Version } from "../../../src/ui/offline/keepHere";
 import { PartPlace } from "../../../src/ui/parts/PartPlace";
 import { createLater } from "../../../src/ui/parts/later";
 import { usePageState } from "../../../src/ui/session/pageState";
@@ -41,7 +41,7 @@ class FakeVersions extends EventTarget {
   };
 }
 
-class FakeKeeper extends EventTarget implements Keeper {
+class FakeWorkers extends EventTarget implements Workers {
   readonly controller: unknown;
   readonly versions = new FakeVersions();
   beReady = (): void => {};
@@ -73,7 +73,7 @@ const said = (): readonly string[] => [...document.querySelectorAll(".message p"
 
 beforeEach(() => usePageState.setState(usePageState.getInitialState()));
 
-async function open(keeper: Keeper, library: Library | null = memoryLibrary()) {
+async function open(workers: Workers, library: Library | null = memoryLibrary()) {
   const store = createWorkStore(sampleWork);
   const session = createWorkSession(store, alone({ library }), sampleWork);
   await session.start();
@@ -91,18 +91,18 @@ async function open(keeper: Keeper, library: Library | null = memoryLibrary()) {
   const reload = (): void => {
     reloads += 1;
   };
-  const going = keepHere(keeper, { store, session, reload, rest: () => rested });
+  const going = keepHere(workers, { store, session, reload, rest: () => rested });
   await settle();
   return { store, session, going, endRest, reloads: () => reloads, user: userEvent.setup() };
 }
 
 describe("a page that is kept on the device", () => {
   it("is told of once, by the side of what says that the work is saved, and remembered", async () => {
-    const keeper = new FakeKeeper(false);
-    const { endRest, going } = await open(keeper);
+    const workers = new FakeWorkers(false);
+    const { endRest, going } = await open(workers);
     expect(usePageState.getState().offline).toBe("no");
-    keeper.change();
-    keeper.beReady();
+    workers.change();
+    workers.beReady();
     await settle();
     expect(screen.getByText("Saved here · Works without a network from now on")).toBeTruthy();
     expect(said()).toEqual([]);
@@ -115,15 +115,18 @@ describe("a page that is kept on the device", () => {
   });
 
   it("is not told of again on a later visit", async () => {
-    await open(new FakeKeeper(true));
+    await open(new FakeWorkers(true));
     expect(screen.getByText("Saved here")).toBeTruthy();
     expect(usePageState.getState().offline).toBe("yes");
   });
 
   it("goes on as ever where nothing can be kept", async () => {
-    const keeper = new FakeKeeper(false);
-    const refusing = { ...keeper, register: () => Promise.reject(new Error("not in a private window")) };
-    const { going } = await open({ ...refusing, controller: null, addEventListener: () => {} });
+    const { going } = await open({
+      controller: null,
+      ready: new Promise(() => {}),
+      register: () => Promise.reject(new Error("not in a private window")),
+      addEventListener: () => {},
+    });
     await expect(going).resolves.toBeUndefined();
     expect(usePageState.getState().offline).toBe("no");
   });
@@ -148,9 +151,9 @@ describe("a page that is kept on the device", () => {
 
 describe("a newer version", () => {
   it("is offered once it has all come, waits for a press, and is loaded when it is at work", async () => {
-    const keeper = new FakeKeeper(true);
-    const { user, reloads } = await open(keeper);
-    const version = keeper.versions.come();
+    const workers = new FakeWorkers(true);
+    const { user, reloads } = await open(workers);
+    const version = workers.versions.come();
     expect(said()).toEqual([]);
     await act(async () => version.become("installed"));
     expect(said()).toEqual(["A new version of Bodicewright is ready. Your work is saved before it is taken."]);
@@ -158,36 +161,36 @@ describe("a newer version", () => {
     await user.click(screen.getByRole("button", { name: "Take it now" }));
     await settle();
     expect([version.told, reloads()]).toEqual([["take over"], 0]);
-    keeper.change();
+    workers.change();
     expect(reloads()).toBe(1);
   });
 
   it("is offered where it has waited since an earlier visit, and can be left for later", async () => {
-    const keeper = new FakeKeeper(true);
-    keeper.versions.waiting = new FakeVersion();
-    keeper.versions.waiting.state = "installed";
-    const { user, reloads } = await open(keeper);
+    const workers = new FakeWorkers(true);
+    workers.versions.waiting = new FakeVersion();
+    workers.versions.waiting.state = "installed";
+    const { user, reloads } = await open(workers);
     await user.click(screen.getByRole("button", { name: /^Later: A new version/ }));
     expect(said()).toEqual([]);
-    expect([keeper.versions.waiting.told, reloads()]).toEqual([[], 0]);
+    expect([workers.versions.waiting.told, reloads()]).toEqual([[], 0]);
     // It can still be had, under Works.
     act(() => usePageState.getState().takeNewVersion?.());
     await settle();
-    expect(keeper.versions.waiting.told).toEqual(["take over"]);
+    expect(workers.versions.waiting.told).toEqual(["take over"]);
   });
 
   it("is no newer one on the first visit of all", async () => {
-    const keeper = new FakeKeeper(false);
-    await open(keeper);
-    await act(async () => keeper.versions.come().become("installed"));
+    const workers = new FakeWorkers(false);
+    await open(workers);
+    await act(async () => workers.versions.come().become("installed"));
     expect(said()).toEqual([]);
   });
 
   it("is taken only when what is typed is saved", async () => {
-    const keeper = new FakeKeeper(true);
+    const workers = new FakeWorkers(true);
     const library = memoryLibrary();
-    const { store, session, user } = await open(keeper, library);
-    const version = keeper.versions.come();
+    const { store, session, user } = await open(workers, library);
+    const version = workers.versions.come();
     await act(async () => version.become("installed"));
     act(() => preview(store, beginGesture(store, "keys"), [{ kind: "setName", name: "half ty" }]));
     await user.click(screen.getByRole("button", { name: "Take it now" }));
@@ -199,9 +202,9 @@ describe("a newer version", () => {
   });
 
   it("waits where nothing can be saved, until she says so", async () => {
-    const keeper = new FakeKeeper(true);
-    const { user } = await open(keeper, null);
-    const version = keeper.versions.come();
+    const workers = new FakeWorkers(true);
+    const { user } = await open(workers, null);
+    const version = workers.versions.come();
     await act(async () => version.become("installed"));
     await user.click(screen.getByRole("button", { name: "Take it now" }));
     await settle();
@@ -212,10 +215,10 @@ describe("a newer version", () => {
   });
 
   it("that was taken in another tab loads nothing here, and says so in place of the offer", async () => {
-    const keeper = new FakeKeeper(true);
-    const { user, reloads } = await open(keeper);
-    await act(async () => keeper.versions.come().become("installed"));
-    act(() => keeper.change());
+    const workers = new FakeWorkers(true);
+    const { user, reloads } = await open(workers);
+    await act(async () => workers.versions.come().become("installed"));
+    act(() => workers.change());
     expect(said()).toEqual([expect.stringMatching(/was taken in another tab/)]);
     expect(reloads()).toBe(0);
     await user.click(screen.getByRole("button", { name: "Load it here too" }));

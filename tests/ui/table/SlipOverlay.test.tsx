@@ -64,7 +64,7 @@ describe("a slip that is lit", () => {
     const { all, user } = await lit("l", length);
     await user.click(screen.getByRole("button", { name: "Done" }));
     expect(viewNow().getState().litAlteration).toBeNull();
-    expect(screen.queryByRole("slider")).toBeNull();
+    expect(screen.queryByRole("slider", { name: "before to after" })).toBeNull();
     expect(all("overlay-cut")).toEqual([]);
   });
 
@@ -77,9 +77,9 @@ describe("a slip that is lit", () => {
 
   it("has no slide where nothing on the pieces changed: the blend, or a slip left out", async () => {
     await lit("blend-waist", length);
-    expect(screen.queryByRole("slider")).toBeNull();
+    expect(screen.queryByRole("slider", { name: "before to after" })).toBeNull();
     act(() => viewNow().getState().lightAlteration(null));
-    expect(screen.queryByRole("slider")).toBeNull();
+    expect(screen.queryByRole("slider", { name: "before to after" })).toBeNull();
   });
 });
 

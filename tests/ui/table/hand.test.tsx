@@ -184,7 +184,8 @@ it("two taps look closely at a piece, and back at everything; a drag and a tap d
   let under: Element | null = null;
   await show(() => under);
   under = document.querySelector(".working [data-piece=back] .paper");
-  const seen = () => sheet().getAttribute("viewBox");
+  // There and back again leaves what no screen shows.
+  const seen = () => (sheet().getAttribute("viewBox") ?? "").split(" ").map((part) => Number(part).toFixed(6));
   const all = seen();
   const tap = (): void => {
     fireEvent.pointerDown(sheet(), finger);
@@ -192,18 +193,18 @@ it("two taps look closely at a piece, and back at everything; a drag and a tap d
     fireEvent.click(sheet(), { clientX: 100, clientY: 100 });
   };
   tap();
-  expect(seen()).toBe(all);
+  expect(seen()).toEqual(all);
   tap();
   const near = seen();
-  expect(near).not.toBe(all);
+  expect(near).not.toEqual(all);
   tap();
   tap();
-  expect(seen()).toBe(all);
+  expect(seen()).toEqual(all);
   fireEvent.pointerDown(sheet(), finger);
   fireEvent.pointerMove(sheet(), { ...finger, clientX: 160 });
   fireEvent.pointerMove(sheet(), finger);
   fireEvent.pointerUp(sheet(), finger);
   fireEvent.click(sheet(), { clientX: 100, clientY: 100 });
   tap();
-  expect(seen()).toBe(all);
+  expect(seen()).toEqual(all);
 });

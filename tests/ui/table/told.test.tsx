@@ -82,6 +82,42 @@ describe("is told once", () => {
     expect(await told()).toHaveLength(1);
   });
 
+  it("an undo with the focus on the handle: what was undone by the page, the figures by the handle alone", async () => {
+    const { store, told } = await show();
+    act(() => handle().focus());
+    const before = handle().getAttribute("aria-valuetext");
+    for (let pressed = 0; pressed < 10; pressed += 1) fireEvent.keyDown(handle(), { key: "ArrowDown" });
+    const [moved] = await told();
+    act(() => undo(store));
+    expect(document.activeElement).toBe(handle());
+    expect([...(await told())].toSorted()).toEqual([
+      "Undone: Shorten the waist dart by 10 mm, its mouth held.",
+      `value: ${before}`,
+    ]);
+    act(() => redo(store));
+    expect([...(await told())].toSorted()).toEqual([
+      "Done again: Shorten the waist dart by 10 mm, its mouth held.",
+      moved,
+    ]);
+  });
+
+  it("what is done elsewhere while a handle has the focus, which says nothing of it", async () => {
+    const { store, told } = await show();
+    act(() => screen.getByTestId("handle-back-waistDart-apex").focus());
+    await told();
+    const id = "dartEnd-front-waistDart";
+    const dart = ref("front", "waistDart");
+    act(() =>
+      run(store, {
+        kind: "putAlteration",
+        alteration: { kind: "dartEnd", id, dart, shorten: 8, across: 0, hold: "mouth", giveBack: {} },
+      }),
+    );
+    const all = await told();
+    expect(all).toHaveLength(1);
+    expect(all[0]).toMatch(/^In the ledger: Shorten the waist dart by 8 mm, its mouth held\. Mouth/);
+  });
+
   it("a drag by a finger, with its figures", async () => {
     const { told } = await show();
     const pointer = { pointerId: 1, button: 0, isPrimary: true, pointerType: "touch" };
