@@ -132,15 +132,7 @@ test("what is drawn is chosen and a slip is slid on the narrowest table, with no
   await expect(table(page)).toBeVisible();
   await page.getByRole("button", { name: "Lines" }).tap();
   await expect(page.getByLabel("Printed lines")).toBeInViewport({ ratio: 1 });
-  await page.locator(".dart-choice").first().tap();
-  await page
-    .getByLabel(/^Shorten by/)
-    .first()
-    .fill("5");
-  await page
-    .getByLabel(/^Shorten by/)
-    .first()
-    .press("Enter");
+  await page.locator(".ledger-place .slip-face").first().tap();
   const slide = await boxAtRest(page.locator(".slip-bar"));
   for (const part of await page.locator(".slip-bar-slide > *").all()) {
     const box = await boxAtRest(part);
@@ -154,7 +146,7 @@ test("a table with more columns than the screen is scrolled by keys, in a box wi
   await page.goto("./#envelope");
   await page.getByRole("button", { name: "Paste a chart" }).tap();
   await page.getByLabel("Paste the chart here").fill(WIDE_CHART);
-  const box = page.getByRole("group", { name: "Sizes as read, in inches" });
+  const box = page.getByRole("group", { name: "Sizes as read, in centimetres" });
   await box.focus();
   await expect(box).toBeFocused();
   await page.keyboard.press("ArrowRight");
