@@ -149,8 +149,12 @@ test("a table with more columns than the screen is scrolled by keys, in a box wi
   const box = page.getByRole("group", { name: "Sizes as read, in centimetres" });
   await box.focus();
   await expect(box).toBeFocused();
-  await page.keyboard.press("ArrowRight");
-  await expect.poll(() => box.evaluate(({ scrollLeft }) => scrollLeft)).toBeGreaterThan(10);
+  await expect
+    .poll(async () => {
+      await page.keyboard.press("ArrowRight");
+      return box.evaluate(({ scrollLeft }) => scrollLeft);
+    })
+    .toBeGreaterThan(10);
 });
 
 test("on a low screen nothing stays in place but the bar", async ({ page }) => {
