@@ -124,16 +124,37 @@ for (const [of, width, height] of [
   });
 }
 
+test("what is drawn is chosen and a slip is slid on the narrowest table, with nothing beyond its edge", async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 320, height: 640 });
+  await page.goto("./#darts");
+  await expect(table(page)).toBeVisible();
+  await page.getByRole("button", { name: "Lines" }).tap();
+  await expect(page.getByLabel("Printed lines")).toBeInViewport({ ratio: 1 });
+  await page.locator(".ledger-place .slip-face").first().tap();
+  const slide = await boxAtRest(page.locator(".slip-bar"));
+  for (const part of await page.locator(".slip-bar-slide > *").all()) {
+    const box = await boxAtRest(part);
+    expect(box.x).toBeGreaterThanOrEqual(slide.x);
+    expect(box.x + box.width).toBeLessThanOrEqual(slide.x + slide.width);
+  }
+});
+
 test("a table with more columns than the screen is scrolled by keys, in a box with a name", async ({ page }) => {
   await page.setViewportSize({ width: 320, height: 640 });
   await page.goto("./#envelope");
   await page.getByRole("button", { name: "Paste a chart" }).tap();
   await page.getByLabel("Paste the chart here").fill(WIDE_CHART);
-  const box = page.getByRole("group", { name: "Sizes as read, in inches" });
+  const box = page.getByRole("group", { name: "Sizes as read, in centimetres" });
   await box.focus();
   await expect(box).toBeFocused();
-  await page.keyboard.press("ArrowRight");
-  await expect.poll(() => box.evaluate(({ scrollLeft }) => scrollLeft)).toBeGreaterThan(10);
+  await expect
+    .poll(async () => {
+      await page.keyboard.press("ArrowRight");
+      return box.evaluate(({ scrollLeft }) => scrollLeft);
+    })
+    .toBeGreaterThan(10);
 });
 
 test("on a low screen nothing stays in place but the bar", async ({ page }) => {

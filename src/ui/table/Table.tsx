@@ -5,6 +5,7 @@ import "./table.css";
 import "./overlay.css";
 import "./hand.css";
 import { memo, useCallback, useMemo, useRef, useState } from "react";
+import { flushSync } from "react-dom";
 import { isSameDart, type DartRef, type NestSource } from "../../core/pattern/piece";
 import { halvesOf, type Plan, type PlanHalf, type PlannedDart } from "../../core/plan/plan";
 import { type LengthUnit } from "../../core/decisions/work";
@@ -207,7 +208,11 @@ export function Table() {
               className="tool layers-tool"
               aria-expanded={layersOpen}
               aria-controls="table-layers"
-              onClick={() => setLayersOpen(!layersOpen)}
+              onClick={({ currentTarget }) => {
+                flushSync(() => setLayersOpen(!layersOpen));
+                // On a narrow table they come beyond its edge.
+                if (!layersOpen) currentTarget.scrollIntoView({ block: "nearest", inline: "start" });
+              }}
             >
               {TOOL_WORDS.lines}
             </button>
