@@ -73,7 +73,16 @@ export function handOf(engine: Engine) {
 
   /** Types into a field that is then left by Tab. */
   async function write(field: Sought, typed: string): Promise<void> {
-    await press(field);
+    // What the page says to the field before can move this one away under the hand: then it is pressed where it lies now.
+    await expect
+      .poll(
+        async () => {
+          await press(field);
+          return ask("hasFocus", field);
+        },
+        { message: describe(field) },
+      )
+      .toBe(true);
     await engine.press("Control+a");
     await engine.type(typed);
     await engine.press("Tab");

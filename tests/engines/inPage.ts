@@ -119,6 +119,7 @@ const hand = {
     if (first instanceof HTMLElement || first instanceof SVGElement) first.focus();
     return first !== undefined && document.activeElement === first;
   },
+  hasFocus: (sought: SentSought) => document.activeElement !== null && allOf(sought)[0] === document.activeElement,
   /** What holds the focus, by the name that is said of it. */
   focused: () => {
     const now = document.activeElement;

@@ -15,8 +15,8 @@ export default defineConfig({
   workers: 2,
   retries: 0,
   forbidOnly: process.env["CI"] !== undefined,
-  // These only end what hangs, as in tests/e2e.
-  timeout: 240_000,
+  // These only end what hangs, as in tests/e2e; a chart typed letter by letter takes minutes where the machine has more to do.
+  timeout: 600_000,
   expect: { timeout: 60_000 },
   reporter: [
     ["list"],
