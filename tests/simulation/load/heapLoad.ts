@@ -34,11 +34,8 @@ const gesturesIn = (handle: Locator, first: number, gestures: number): Promise<v
   handle.evaluate(
     async (element, { from, until, moves }) => {
       const asked: FrameRequestCallback[] = [];
-      const { requestAnimationFrame: later, cancelAnimationFrame: never } = window;
+      const later = window.requestAnimationFrame.bind(window);
       window.requestAnimationFrame = (callback) => asked.push(callback);
-      window.cancelAnimationFrame = () => {
-        asked.length = 0;
-      };
       const send = (type: string, x: number, y: number, buttons: number): void => {
         // The mouse is always there, so that it can be caught; a finger only where one is.
         const pointer = { pointerId: 1, pointerType: "mouse", isPrimary: true, bubbles: true, cancelable: true };
@@ -63,7 +60,6 @@ const gesturesIn = (handle: Locator, first: number, gestures: number): Promise<v
         }
       } finally {
         window.requestAnimationFrame = later;
-        window.cancelAnimationFrame = never;
       }
     },
     { from: first, until: first + gestures, moves: MOVES },
