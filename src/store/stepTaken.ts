@@ -4,7 +4,10 @@ import { isSameButUnread, type WorkState } from "./workStore";
 
 export interface StepTaken {
   readonly way: "done" | "undone" | "redone";
-  /** The work without the step, and with it, whichever way it was taken. */
+  /**
+   * The work without the step, and with it, whichever way it was taken. Neither is one that the history keeps: what is
+   * planned of them would stay with it.
+   */
   readonly without: Work;
   readonly with: Work;
 }
@@ -15,10 +18,10 @@ export function stepTaken(was: WorkState, now: WorkState): StepTaken | null {
   const before = was.gesture?.start ?? was.work;
   const [next] = now.future;
   if (now.future.length === was.future.length + 1 && next !== undefined && isSameButUnread(next, was.work))
-    return { way: "undone", without: now.work, with: next };
+    return { way: "undone", without: now.work, with: was.work };
   const last = now.past.at(-1);
   if (last === undefined || !isSameButUnread(last, before)) return null;
   const [again] = was.future;
   const isAgain = again !== undefined && isSameButUnread(again, now.work);
-  return { way: isAgain ? "redone" : "done", without: last, with: now.work };
+  return { way: isAgain ? "redone" : "done", without: before, with: now.work };
 }

@@ -76,8 +76,11 @@ export function runAll(store: WorkStore, commands: readonly Command[]): void {
 
 const pushed = (past: readonly Work[], work: Work): readonly Work[] => [...past, stepOf(work)].slice(-HISTORY_LIMIT);
 
-/** A step without entries that could not be read: they are no part of it, and may be a whole page pasted. */
-const stepOf = (work: Work): Work => (Object.keys(work.unread).length === 0 ? work : { ...work, unread: {} });
+/**
+ * A step without entries that could not be read: they are no part of it, and may be a whole page pasted. Always a work of its
+ * own, that nothing was planned of: a plan lives as long as the work it is remembered by, and a history keeps 200.
+ */
+const stepOf = (work: Work): Work => ({ ...work, unread: {} });
 
 /** Begins a gesture; one that is still going on is committed first. */
 export function beginGesture(store: WorkStore, kind: GestureKind): Hand {

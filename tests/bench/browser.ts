@@ -6,6 +6,7 @@ import { chromium, type Browser } from "@playwright/test";
 import { browserFlags, installedBrowser } from "../tools/browser.mjs";
 import { benchCrowded, benchDrags, benchOwn } from "./drags";
 import { benchPaper } from "./paper";
+import { benchPhone } from "./phone";
 import { serveSite, SITE } from "./site";
 import { median, print, quickest } from "./table";
 import { within } from "./within";
@@ -15,6 +16,7 @@ export const IN_BROWSER = {
   view: benchView,
   pages: benchPaper,
   drags: benchDrags,
+  phone: benchPhone,
   crowded: benchCrowded,
   own: benchOwn,
 } as const;
@@ -53,7 +55,7 @@ const PART_AT_MOST = 300;
 export async function benchBrowser(parts: readonly (keyof typeof IN_BROWSER)[]): Promise<void> {
   const executablePath = installedBrowser();
   if (executablePath === undefined) return console.log("\nNo browser here: the browser part is left out.");
-  const site = await serveSite();
+  const site = await serveSite(process.argv.includes("built"));
   const browser = await chromium.launch({ executablePath, args: browserFlags() });
   try {
     for (const part of parts) await within(part, PART_AT_MOST, () => IN_BROWSER[part](browser, site.address));

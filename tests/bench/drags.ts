@@ -7,6 +7,7 @@ import { LIMITS } from "../../src/core/decisions/limits";
 import { demoWorks } from "../../src/document/demo";
 import { writeWorkFile } from "../../src/document/workFile";
 import { CATEGORIES, readTasks, readTrace, traceDrag, untilIdle, type DragCost, type MoveCost } from "./dragTrace";
+import { PHONE, PHONE_SLOWER } from "./phone";
 import { print, quantile } from "./table";
 import { within } from "./within";
 
@@ -14,8 +15,6 @@ import { within } from "./within";
 const ROUNDS = 2;
 /** Seconds that one drag, or one thing done, may take, on a machine that is shared. */
 const AT_MOST = 60;
-/** A phone is taken to be so many times as slow. */
-const PHONE_SLOWER = 4;
 
 const [hip, , , midriff] = demoWorks();
 const DEMOS = [
@@ -30,11 +29,7 @@ const SIZES = [
 ] as const;
 
 const contextOf = (browser: Browser, isPhone: boolean): Promise<BrowserContext> =>
-  browser.newContext(
-    isPhone
-      ? { viewport: { width: 390, height: 844 }, hasTouch: true, deviceScaleFactor: 2 }
-      : { viewport: { width: 1440, height: 900 } },
-  );
+  browser.newContext(isPhone ? PHONE : { viewport: { width: 1440, height: 900 } });
 
 /** Opens a work as a file, on the step of darts. */
 async function openWork(page: Page, address: string, work: Work): Promise<void> {

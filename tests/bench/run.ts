@@ -1,7 +1,7 @@
 /**
  * The bench: prints tables, asserts nothing. `npm run bench` prints all; `-- bodies`, `-- bust`, `-- dresses`, `-- estimates`, `-- halves`, `-- many`, `-- open`,
- * `-- overlay`, `-- paper`, `-- plans` and `-- proposals` each a part; `-- view`, `-- pages`, `-- drags`, `-- crowded` and `-- own` those in a browser;
- * `-- node` leaves the browser out.
+ * `-- overlay`, `-- paper`, `-- plans` and `-- proposals` each a part; `-- view`, `-- pages`, `-- drags`, `-- phone`, `-- crowded` and `-- own` those in a browser;
+ * `-- node` leaves the browser out, `-- drags built` takes the page as it was built last.
  */
 import { benchBodies } from "./bodies";
 import { benchBrowser, IN_BROWSER } from "./browser";
@@ -32,7 +32,7 @@ const PARTS = {
 const isAsked = (name: string): boolean => process.argv.includes(name);
 const isAny = [...Object.keys(PARTS), ...Object.keys(IN_BROWSER)].some(isAsked);
 const inNode = Object.entries(PARTS).filter(([name]) => !isAny || isAsked(name));
-const inBrowser = (["view", "pages", "drags", "crowded", "own"] as const).filter((name) =>
+const inBrowser = (["view", "pages", "drags", "phone", "crowded", "own"] as const).filter((name) =>
   isAny ? isAsked(name) : !isAsked("node"),
 );
 

@@ -53,3 +53,24 @@ it("tells nothing of another work that is opened, whatever it has behind it", ()
   store.setState({ work: { ...other, name: "opened" }, past: [other], future: [] });
   expect(steps).toEqual([]);
 });
+
+it("keeps no work in the history that something was planned of, nor hands one on to be planned", () => {
+  const store = createWorkStore(sampleWork);
+  const planned = new Set<object>([sampleWork]);
+  const kept = new Set<object>();
+  store.subscribe((now, was) => {
+    planned.add(now.work);
+    const step = stepTaken(was, now);
+    if (step !== null) for (const work of [step.without, step.with]) planned.add(work);
+    for (const work of [...now.past, ...now.future]) kept.add(work);
+  });
+  run(store, named("one"));
+  const hand = beginGesture(store, "drag");
+  preview(store, hand, [named("two")]);
+  commitGesture(store, hand);
+  undo(store);
+  undo(store);
+  redo(store);
+  expect(kept.size).toBe(5);
+  expect([...kept].filter((work) => planned.has(work))).toEqual([]);
+});

@@ -1,5 +1,6 @@
 /** Many drags of a dart's end on one page, and what of them stays in its memory. */
 import type { CDPSession, Locator, Page } from "@playwright/test";
+import { HISTORY_LIMIT } from "../../../src/store/workStore";
 
 interface Heap {
   /** Moves made until then. */
@@ -11,8 +12,11 @@ interface Heap {
 }
 
 /** Moves of a gesture; every so manieth gesture is taken back. */
-const MOVES = 20;
+const MOVES = 10;
 const TAKEN_BACK = 10;
+
+/** Moves after which no step is added to the history but another is dropped. */
+const FULL = (MOVES * HISTORY_LIMIT * TAKEN_BACK) / (TAKEN_BACK - 1);
 
 /** Twice, since what the first lets go of may hold more. */
 async function heapOf(cdp: CDPSession, moves: number): Promise<Heap> {
@@ -21,6 +25,45 @@ async function heapOf(cdp: CDPSession, moves: number): Promise<Heap> {
   const { nodes, jsEventListeners } = await cdp.send("Memory.getDOMCounters");
   return { moves, bytes: usedSize, nodes, listeners: jsEventListeners };
 }
+
+/**
+ * Gestures of a mouse within the page, without a frame to wait for: what asks for the next one has it at once, so that every move
+ * is previewed for itself and drawn before the next.
+ */
+const gesturesIn = (handle: Locator, first: number, gestures: number): Promise<void> =>
+  handle.evaluate(
+    async (element, { from, until, moves }) => {
+      const asked: FrameRequestCallback[] = [];
+      const later = window.requestAnimationFrame.bind(window);
+      window.requestAnimationFrame = (callback) => asked.push(callback);
+      const send = (type: string, x: number, y: number, buttons: number): void => {
+        // The mouse is always there, so that it can be caught; a finger only where one is.
+        const pointer = { pointerId: 1, pointerType: "mouse", isPrimary: true, bubbles: true, cancelable: true };
+        const button = type === "pointermove" ? -1 : 0;
+        element.dispatchEvent(new PointerEvent(type, { ...pointer, button, buttons, clientX: x, clientY: y }));
+      };
+      try {
+        for (let gesture = from; gesture < until; gesture += 1) {
+          const { left, top, width, height } = element.getBoundingClientRect();
+          const [x, y] = [left + width / 2, top + height / 2];
+          // There and back by another way each time, so that the dart stays within reach.
+          const turn = gesture % 2 === 0 ? 1 : -1;
+          send("pointerdown", x, y, 1);
+          for (let step = 1; step <= moves; step += 1) {
+            const along = Math.sin((Math.PI * step) / moves);
+            send("pointermove", x + turn * (4 * along + (step / moves) * (gesture % 5)), y + turn * 14 * along, 1);
+            for (const callback of asked.splice(0)) callback(performance.now());
+            await Promise.resolve();
+          }
+          send("pointerup", x + turn * (gesture % 5), y, 0);
+          await new Promise((done) => setTimeout(done, 0));
+        }
+      } finally {
+        window.requestAnimationFrame = later;
+      }
+    },
+    { from: first, until: first + gestures, moves: MOVES },
+  );
 
 /** Drags about until so many moves are made, and looks at the memory every so many. */
 export async function heapOverDrags(
@@ -31,10 +74,6 @@ export async function heapOverDrags(
   told: (heap: Heap) => void = () => undefined,
 ): Promise<readonly Heap[]> {
   const cdp = await page.context().newCDPSession(page);
-  const send = (type: "mousePressed" | "mouseMoved" | "mouseReleased", x: number, y: number, buttons: number) => {
-    const button = buttons === 0 && type === "mouseMoved" ? "none" : "left";
-    return cdp.send("Input.dispatchMouseEvent", { type, x, y, button, buttons, clickCount: button === "none" ? 0 : 1 });
-  };
   const found: Heap[] = [];
   const look = async (made: number): Promise<void> => {
     const heap = await heapOf(cdp, made);
@@ -42,36 +81,42 @@ export async function heapOverDrags(
     told(heap);
   };
   await look(0);
-  let made = 0;
-  for (let gesture = 1; made < moves; gesture += 1) {
-    const box = await handle.boundingBox();
-    if (box === null) throw new Error("the handle is gone");
-    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
-    await send("mouseMoved", x, y, 0);
-    await send("mousePressed", x, y, 1);
-    // There and back by another way each time, so that the dart stays within reach.
-    const turn = gesture % 2 === 0 ? 1 : -1;
-    for (let step = 1; step <= MOVES; step += 1) {
-      const along = Math.sin((Math.PI * step) / MOVES);
-      await send("mouseMoved", x + turn * (4 * along + (step / MOVES) * (gesture % 5)), y + turn * 14 * along, 1);
-      made += 1;
-      if (made % every === 0) {
-        await send("mouseMoved", x, y, 1);
-        await look(made);
-      }
-    }
-    await send("mouseReleased", x, y, 0);
-    if (gesture % TAKEN_BACK === 0) await page.keyboard.press("Control+z");
+  let next = every;
+  for (let made = 0; made < moves;) {
+    await gesturesIn(handle, made / MOVES, TAKEN_BACK);
+    made += MOVES * TAKEN_BACK;
+    await page.keyboard.press("Control+z");
+    if (made < next) continue;
+    next += every;
+    await look(made);
   }
   await cdp.detach();
   return found;
 }
 
-/** Bytes a move that the later half of the measures grow by: the slope of the line nearest to them. */
+/** Bytes a move that are no leak: the rounding of what a collection leaves. */
+const FLAT = 60;
+/** Elements that come and go with what is written on the table. */
+const NODES = 200;
+const LISTENERS = 20;
+
+/** What grows though the history is full; null: too few moves to say. */
+export function growing(heaps: readonly Heap[]): readonly string[] | null {
+  const late = heaps.filter(({ moves }) => moves >= FULL);
+  const [first, last] = [late[0], late.at(-1)];
+  if (first === undefined || last === undefined || late.length < 3) return null;
+  const slope = slopeOf(late);
+  const found: string[] = [];
+  if (slope >= FLAT) found.push(`heap: ${slope.toFixed(0)} bytes a move`);
+  if (last.nodes - first.nodes > NODES) found.push(`nodes: ${first.nodes} to ${last.nodes}`);
+  if (last.listeners - first.listeners > LISTENERS) found.push(`listeners: ${first.listeners} to ${last.listeners}`);
+  return found;
+}
+
+/** Bytes a move that the measures grow by: the slope of the line nearest to them. */
 export function slopeOf(heaps: readonly Heap[]): number {
-  const late = heaps.slice(Math.floor(heaps.length / 2));
-  const mean = (of: (heap: Heap) => number): number => late.reduce((sum, one) => sum + of(one), 0) / late.length;
+  const mean = (of: (heap: Heap) => number): number => heaps.reduce((sum, one) => sum + of(one), 0) / heaps.length;
   const [moves, bytes] = [mean((one) => one.moves), mean((one) => one.bytes)];
-  const along = late.reduce((sum, one) => sum + (one.moves - moves) * (one.bytes - bytes), 0);
-  return along / late.reduce((sum, one) => sum + (one.moves - moves) ** 2, 0);
+  const along = heaps.reduce((sum, one) => sum + (one.moves - moves) * (one.bytes - bytes), 0);
+  return along / heaps.reduce((sum, one) => sum + (one.moves - moves) ** 2, 0);
 }

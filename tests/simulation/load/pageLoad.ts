@@ -38,7 +38,10 @@ async function goTo(page: Page, step: Step): Promise<void> {
   await page.evaluate((hash) => {
     location.hash = hash;
   }, step);
-  await page.getByRole("heading", { level: 2, name: new RegExp(`^${step}$`, "i") }).waitFor({ timeout: PATIENCE });
+  // The step of her own pattern is headed by more than its name.
+  await page
+    .getByRole("heading", { level: 2, name: new RegExp(`^(your )?${step}$`, "iu") })
+    .waitFor({ timeout: PATIENCE });
   await untilQuiet(page);
 }
 
@@ -75,10 +78,10 @@ const amissOn = (page: Page): Promise<readonly string[]> =>
     return texts;
   });
 
-/** What the ledger says of its checks: each that does not hold with its sentences. */
+/** What the ledger says of its checks, not those of a dress beside it: each that does not hold with its sentences. */
 const ledgerSays = (page: Page): Promise<readonly string[] | null> =>
   page.evaluate(() => {
-    const checks = document.querySelector(".checks");
+    const checks = document.querySelector(".ledger .checks");
     return checks === null
       ? null
       : [...checks.querySelectorAll("li:not([data-ok])")].flatMap((line) => [
@@ -98,7 +101,7 @@ function ledgerShould(work: Work): readonly string[] | null {
 }
 
 /** Of 100 ms each. */
-const LEDGER_TRIES = 300;
+const LEDGER_TRIES = PATIENCE / 100;
 
 async function ledgerAmiss(page: Page, work: Work): Promise<readonly string[]> {
   const should = ledgerShould(work);
