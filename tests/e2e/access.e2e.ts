@@ -148,7 +148,9 @@ const ZOOMED = [
 
 for (const { name, ...viewport } of ZOOMED)
   for (const step of ["Darts", "Tape"] as const)
-    test(`the Tab key goes once through all of ${step} and what has the focus is seen, on ${name}`, async ({ page }) => {
+    test(`the Tab key goes once through all of ${step} and what has the focus is seen, on ${name}`, async ({
+      page,
+    }) => {
       test.slow();
       await page.setViewportSize(viewport);
       await openStep(page, step);
