@@ -1,4 +1,3 @@
-/* oxlint-disable no-await-in-loop -- a hand moves one step after the other */
 /** The table under a hand: fingers as the browser itself has them, so that what it makes of a touch is part of it. */
 import { expect, test, type CDPSession, type Locator, type Page } from "@playwright/test";
 import { boxAtRest, figuresOf } from "./support";
@@ -10,30 +9,33 @@ interface Finger {
   readonly y: number;
 }
 
-/** A hand whose fingers are put down, moved and lifted. Those that are left out are lifted. */
+/**
+ * A hand whose fingers are put down, moved and lifted. What it does is sent at once, and waited for afterwards: on a busy machine
+ * a drag of which each move waits for the last one is a long press.
+ */
 class Hand {
+  private readonly going: Promise<unknown>[] = [];
+
   constructor(
     private readonly session: CDPSession,
     private fingers: readonly Finger[] = [],
   ) {}
 
-  private async send(type: "touchStart" | "touchMove" | "touchEnd", fingers: readonly Finger[]): Promise<void> {
+  private send(type: "touchStart" | "touchMove" | "touchEnd", fingers: readonly Finger[]): void {
     this.fingers = fingers;
-    await this.session.send("Input.dispatchTouchEvent", {
-      type,
-      touchPoints: fingers.map((finger, id) => ({ ...finger, id })),
-    });
+    const touchPoints = fingers.map((finger, id) => ({ ...finger, id }));
+    this.going.push(this.session.send("Input.dispatchTouchEvent", { type, touchPoints }));
   }
 
   /** One after the other, as fingers come. */
-  async down(...fingers: readonly Finger[]): Promise<void> {
-    for (const finger of fingers) await this.send("touchStart", [...this.fingers, finger]);
+  down(...fingers: readonly Finger[]): void {
+    for (const finger of fingers) this.send("touchStart", [...this.fingers, finger]);
   }
 
-  async move(to: readonly Finger[], steps = 10): Promise<void> {
+  move(to: readonly Finger[], steps = 10): void {
     const from = this.fingers;
     for (let step = 1; step <= steps; step += 1)
-      await this.send(
+      this.send(
         "touchMove",
         to.map(({ x, y }, at) => {
           const start = from[at] ?? { x, y };
@@ -42,8 +44,12 @@ class Hand {
       );
   }
 
-  async lift(): Promise<void> {
-    await this.send("touchEnd", []);
+  lift(): void {
+    this.send("touchEnd", []);
+  }
+
+  async done(): Promise<void> {
+    await Promise.all(this.going.splice(0));
   }
 }
 
@@ -110,16 +116,18 @@ test("two fingers that part look closer, about their middle, and go back as far"
     { x: middle.x - by, y: middle.y },
     { x: middle.x + by, y: middle.y },
   ];
-  await hand.down(...apart(20));
-  await hand.move(apart(40));
+  hand.down(...apart(20));
+  hand.move(apart(40));
+  await hand.done();
   const near = await under(page, middle);
   expect(near.scale / before.scale).toBeGreaterThan(1.9);
   expect(near.scale / before.scale).toBeLessThan(2.1);
   const drift = movedBy(before, near);
   expect(Math.abs(drift.x)).toBeLessThan(1);
   expect(Math.abs(drift.y)).toBeLessThan(1);
-  await hand.move(apart(20));
-  await hand.lift();
+  hand.move(apart(20));
+  hand.lift();
+  await hand.done();
   const back = await under(page, middle);
   expect(back.scale / before.scale).toBeCloseTo(1, 2);
   expect(await scrolled(page)).toBe(0);
@@ -134,9 +142,10 @@ test("two fingers side by side move the table, up and down too, and the page sta
     { x: at.x - 25, y: at.y },
     { x: at.x + 25, y: at.y },
   ];
-  await hand.down(...fingers);
-  await hand.move(fingers.map(({ x, y }) => ({ x: x + 30, y: y + 60 })));
-  await hand.lift();
+  hand.down(...fingers);
+  hand.move(fingers.map(({ x, y }) => ({ x: x + 30, y: y + 60 })));
+  hand.lift();
+  await hand.done();
   const after = await under(page, at);
   expect(after.scale / before.scale).toBeCloseTo(1, 2);
   const by = movedBy(before, after);
@@ -150,15 +159,17 @@ test("one finger moves a dart’s end, and what it comes to stands over the tabl
   const start = middleOf(await boxAtRest(apex(page)));
   const before = await figuresOf(apex(page));
   const readout = page.locator(".table-readout");
-  await hand.down(start);
-  await hand.move([{ x: start.x, y: start.y + 30 }]);
+  hand.down(start);
+  hand.move([{ x: start.x, y: start.y + 30 }]);
+  await hand.done();
   await expect(readout).toBeVisible();
   await expect(readout).toContainText("Front waist dart");
   await expect(readout).toContainText(/angle [\d.]+°\+[\d.]+°/);
   const box = await readout.boundingBox();
   // No finger's width of it lies under the finger.
   expect(box === null ? Infinity : box.y + box.height).toBeLessThan(start.y);
-  await hand.lift();
+  hand.lift();
+  await hand.done();
   await expect(readout).toHaveCount(0);
   await expect.poll(async () => (await figuresOf(apex(page))).angle).toBeGreaterThan(before.angle);
   const after = await figuresOf(apex(page));
@@ -173,16 +184,19 @@ test("a second finger beside a dart that is held moves neither the table nor the
   const start = middleOf(await boxAtRest(apex(page)));
   const view = await seen(page);
   const held = { x: start.x, y: start.y + 24 };
-  await hand.down(start);
-  await hand.move([held]);
+  hand.down(start);
+  hand.move([held]);
+  await hand.done();
   const readout = page.locator(".table-readout");
   await expect(readout).toBeVisible();
   const figures = await readout.textContent();
-  await hand.down(beside);
-  await hand.move([held, { x: beside.x + 60, y: beside.y + 40 }]);
+  hand.down(beside);
+  hand.move([held, { x: beside.x + 60, y: beside.y + 40 }]);
+  await hand.done();
   expect(await seen(page)).toBe(view);
   expect(await readout.textContent()).toBe(figures);
-  await hand.lift();
+  hand.lift();
+  await hand.done();
   expect(await seen(page)).toBe(view);
   await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeEnabled();
 });
@@ -191,10 +205,12 @@ test("a long press says what lies there and what can be done with it; one that m
   const hand = await openTable(page);
   const dart = middleOf(await boxAtRest(apex(page)));
   const menu = page.getByRole("menu");
-  await hand.down(dart);
+  hand.down(dart);
+  await hand.done();
   await expect(menu).toBeVisible();
   await expect(menu).toContainText("Front waist dart");
-  await hand.lift();
+  hand.lift();
+  await hand.done();
   // Letting go presses nothing of it.
   await expect(menu).toBeVisible();
   const box = await menu.boundingBox();
@@ -205,11 +221,13 @@ test("a long press says what lies there and what can be done with it; one that m
   await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeDisabled();
 
   const at = await freePlace(page);
-  await hand.down(at);
-  await hand.move([{ x: at.x + 40, y: at.y }], 4);
+  hand.down(at);
+  hand.move([{ x: at.x + 40, y: at.y }], 4);
+  await hand.done();
   await page.waitForTimeout(900);
   await expect(menu).toHaveCount(0);
-  await hand.lift();
+  hand.lift();
+  await hand.done();
   await expect(menu).toHaveCount(0);
 });
 
@@ -229,9 +247,10 @@ test("two taps look closely at a piece, two more at everything", async ({ page }
   const all = await under(page, at);
   const twice = async (): Promise<void> => {
     for (const _ of [1, 2]) {
-      await hand.down(at);
-      await hand.lift();
+      hand.down(at);
+      hand.lift();
     }
+    await hand.done();
   };
   await twice();
   await expect.poll(async () => (await under(page, at)).scale).toBeGreaterThan(all.scale * 1.2);
