@@ -36,26 +36,34 @@ const gesturesIn = (handle: Locator, first: number, gestures: number): Promise<v
       const asked: FrameRequestCallback[] = [];
       const later = window.requestAnimationFrame.bind(window);
       window.requestAnimationFrame = (callback) => asked.push(callback);
-      const send = (type: string, x: number, y: number, buttons: number): void => {
-        // The mouse is always there, so that it can be caught; a finger only where one is.
-        const pointer = { pointerId: 1, pointerType: "mouse", isPrimary: true, bubbles: true, cancelable: true };
-        const button = type === "pointermove" ? -1 : 0;
-        element.dispatchEvent(new PointerEvent(type, { ...pointer, button, buttons, clientX: x, clientY: y }));
-      };
       try {
         for (let gesture = from; gesture < until; gesture += 1) {
           const { left, top, width, height } = element.getBoundingClientRect();
           const [x, y] = [left + width / 2, top + height / 2];
           // There and back by another way each time, so that the dart stays within reach.
           const turn = gesture % 2 === 0 ? 1 : -1;
-          send("pointerdown", x, y, 1);
-          for (let step = 1; step <= moves; step += 1) {
-            const along = Math.sin((Math.PI * step) / moves);
-            send("pointermove", x + turn * (4 * along + (step / moves) * (gesture % 5)), y + turn * 14 * along, 1);
+          // No function with a name: what a compiler makes of one is not there in the page.
+          for (let step = 0; step <= moves + 1; step += 1) {
+            const type = step === 0 ? "pointerdown" : step > moves ? "pointerup" : "pointermove";
+            const done = Math.min(step, moves) / moves;
+            const along = Math.sin(Math.PI * done);
+            element.dispatchEvent(
+              new PointerEvent(type, {
+                // The mouse is always there, so that it can be caught; a finger only where one is.
+                pointerId: 1,
+                pointerType: "mouse",
+                isPrimary: true,
+                bubbles: true,
+                cancelable: true,
+                button: type === "pointermove" ? -1 : 0,
+                buttons: type === "pointerup" ? 0 : 1,
+                clientX: x + turn * (4 * along + done * (gesture % 5)),
+                clientY: y + turn * 14 * along,
+              }),
+            );
             for (const callback of asked.splice(0)) callback(performance.now());
             await Promise.resolve();
           }
-          send("pointerup", x + turn * (gesture % 5), y, 0);
           await new Promise((done) => setTimeout(done, 0));
         }
       } finally {
