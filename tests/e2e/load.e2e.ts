@@ -1,19 +1,7 @@
-/** A small share of `npm run load-page`: random works through the page, and a dart's end dragged many times. */
+/** A small share of `npm run load-page`: a dart's end dragged many times. */
 import { expect, test } from "@playwright/test";
 import { heapOverDrags } from "../simulation/load/heapLoad";
-import { errorsOf, loadOnPage } from "../simulation/load/pageLoad";
-
-/** Of different kinds; half of them look at the step of her own pattern, and one comes after a step with checks of its own. */
-const SEEDS = [3, 4, 5, 8, 17, 842] as const;
-
-test("random works are opened, looked at and changed with nothing amiss", async ({ page }) => {
-  const errors = errorsOf(page);
-  await page.goto("./");
-  for (const seed of SEEDS)
-    await test.step(`seed ${seed}`, async () => {
-      expect(await loadOnPage(page, seed, errors)).toEqual([]);
-    });
-});
+import { errorsOf } from "../simulation/load/pageErrors";
 
 /** Elements that come and go with what is written on the table. */
 const NODES = 200;

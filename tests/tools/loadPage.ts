@@ -9,7 +9,8 @@ import { chromium, type Browser } from "@playwright/test";
 import { serveSite } from "../bench/site";
 import { print } from "../bench/table";
 import { growing, heapOverDrags, slopeOf } from "../simulation/load/heapLoad";
-import { errorsOf, loadOnPage } from "../simulation/load/pageLoad";
+import { errorsOf } from "../simulation/load/pageErrors";
+import { loadOnPage } from "../simulation/load/pageLoad";
 import { browserFlags, installedBrowser } from "./browser.mjs";
 
 const { values } = parseArgs({

@@ -15,16 +15,6 @@ const LOOKED_AT = 0.5;
 /** ms. No sooner is something given up, on a machine that is shared. */
 const PATIENCE = 60_000;
 
-/** All that a page says went wrong, gathered while it is open. */
-export function errorsOf(page: Page): string[] {
-  const errors: string[] = [];
-  page.on("pageerror", (error) => errors.push(`page error: ${error.message}`));
-  page.on("console", (message) => {
-    if (message.type() === "error") errors.push(`console: ${message.text()}`);
-  });
-  return errors;
-}
-
 /** Waits until the page has had nothing to do for a moment. */
 const untilQuiet = (page: Page): Promise<void> =>
   page.evaluate(
