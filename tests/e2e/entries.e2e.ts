@@ -30,6 +30,8 @@ for (const [where, viewport] of VIEWS) {
       await waist.press("End");
       await waist.pressSequentially(" about");
       await page.goBack();
+      // Else a slow page has both at once, and she never left the field.
+      await expect(page.getByRole("heading", { level: 2, name: "Envelope" })).toBeVisible();
       await page.goForward();
       await expect(waist).toHaveValue("77.7 about");
       await expect(waist).toHaveAttribute("aria-invalid", "true");
