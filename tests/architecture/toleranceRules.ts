@@ -72,7 +72,7 @@ export const NO_TOLERANCES: readonly {
   },
   {
     file: "useSheetHand.ts",
-    texts: ["at - tap.at < TWO_TAPS", "event.timeStamp - askedAt < 2 * HOLD"],
+    texts: ["at - tap.at < TWO_TAPS", "event.timeStamp - askedAt < 2 * HOLD", "event.timeStamp - from.at < HOLD"],
     because: "how long a finger takes for two taps, and how long it is held",
   },
   { file: "readChart.ts", texts: ["step > LARGE_STEP"], because: "the largest step that a chart has without a word" },

@@ -1,6 +1,6 @@
 /** Knowing bodies, in a real browser: guesses, a misreading set right, how sure the size is, what the chart fits, the sheet. */
 import { expect, test } from "@playwright/test";
-import { expectNoAxeViolations, fill, goTo } from "./support";
+import { expectSaved, expectNoAxeViolations, fill, goTo } from "./support";
 
 test("a newcomer sees what is measured, what is guessed, and how sure the size is", async ({ page }) => {
   await page.goto("./");
@@ -40,6 +40,8 @@ test("a newcomer sees what is measured, what is guessed, and how sure the size i
 test("what is typed and not yet left is there after a reload", async ({ page }) => {
   await page.goto("./");
   await page.getByRole("button", { name: "Start with my own measures" }).click();
+  // The new work itself; what is typed into it has no time to be.
+  await expectSaved(page);
   await page
     .getByLabel(/^Bust girth/)
     .first()

@@ -46,7 +46,7 @@ function listen(svg: SVGSVGElement, hand: () => SheetHand): () => void {
   const going = new AbortController();
   const { signal } = going;
   /** Pointers that are down on the table, each with where it began. */
-  const down = new Map<number, { x: number; y: number; kind: string; isStill: boolean; isHeld: boolean }>();
+  const down = new Map<number, { x: number; y: number; kind: string; at: number; isStill: boolean; isHeld: boolean }>();
   let timer = 0;
   /** When it was last asked, and by what, so that the browser's own event for the same is not another. */
   let askedAt = -Infinity;
@@ -80,8 +80,9 @@ function listen(svg: SVGSVGElement, hand: () => SheetHand): () => void {
     const isHeld = event.button === 0 && event.isPrimary && target.closest(".handle") !== null;
     // A palm that lay there before does not go on moving the table under what is held now.
     if (isHeld || kind === "pen") for (const [id] of others) letGo(id, svg);
-    down.set(pointerId, { x, y, kind, isStill: true, isHeld });
-    if (kind === "mouse" || event.button !== 0 || down.size > 1) return;
+    down.set(pointerId, { x, y, kind, at: event.timeStamp, isStill: true, isHeld });
+    // Who is slow to begin a drag is not broken off: a handle is asked about when it is let go.
+    if (kind === "mouse" || event.button !== 0 || down.size > 1 || isHeld) return;
     timer = window.setTimeout(() => {
       // What was pressed is not dragged any more.
       letGo(pointerId, focusable(target));
@@ -98,8 +99,14 @@ function listen(svg: SVGSVGElement, hand: () => SheetHand): () => void {
   let wasTap = false;
   const onUp = (event: PointerEvent): void => {
     if (down.has(event.pointerId)) window.clearTimeout(timer);
-    wasTap = event.type === "pointerup" && down.size === 1 && down.get(event.pointerId)?.isStill === true;
+    const from = down.get(event.pointerId);
+    const isUp = event.type === "pointerup" && from?.isStill === true;
+    wasTap = isUp && down.size === 1;
     down.delete(event.pointerId);
+    if (!isUp || !from.isHeld || from.kind === "mouse" || !(event.target instanceof Element)) return;
+    if (event.timeStamp - from.at < HOLD) return;
+    hasAsked = true;
+    ask(targetAt(svg, from.x, from.y), from.x, from.y, focusable(event.target), performance.now());
   };
   const onClick = (event: MouseEvent): void => {
     const isTap = wasTap;
@@ -113,6 +120,8 @@ function listen(svg: SVGSVGElement, hand: () => SheetHand): () => void {
   const onContextMenu = (event: MouseEvent): void => {
     event.preventDefault();
     if (event.timeStamp - askedAt < 2 * HOLD || !(event.target instanceof Element)) return;
+    // The system's own long press on a handle that a finger holds.
+    if ([...down.values()].some(({ isHeld, kind }) => isHeld && kind !== "mouse")) return;
     const { clientX: x, clientY: y, target } = event;
     for (const [id] of down) letGo(id, focusable(target));
     ask(targetAt(svg, x, y), x, y, focusable(target), -Infinity);
