@@ -30,6 +30,9 @@ export const button = (name: string | RegExp): Sought => ({ role: "button", name
 export const choice = (name: string | RegExp): Sought => ({ role: "radio", name });
 export const text = (said: string | RegExp): Sought => ({ text: said });
 
+/** So often may a press go elsewhere. */
+const MOST_MISSES = 2;
+
 export type Hand = ReturnType<typeof handOf>;
 
 export function handOf(engine: Engine) {
@@ -65,7 +68,22 @@ export function handOf(engine: Engine) {
     return at;
   }
 
-  const press = async (sought: Sought): Promise<void> => engine.draw([await placeOf(sought)], "mouse");
+  /** Presses that went elsewhere. */
+  const missed: string[] = [];
+
+  /** What the page says meanwhile can move it away under the hand: then it is pressed where it lies now, as she would. */
+  async function press(sought: Sought): Promise<void> {
+    for (let tries = 0; ; tries += 1) {
+      // oxlint-disable-next-line no-await-in-loop -- until it is hit
+      await engine.draw([await placeOf(sought)], "mouse");
+      // oxlint-disable-next-line no-await-in-loop
+      const landed = z.string().parse(await engine.ask("landed"));
+      if (landed === "there") return;
+      const told = `${describe(sought)}: ${landed === "" ? "the press never came" : landed}`;
+      missed.push(told);
+      if (tries === MOST_MISSES) throw new Error(told);
+    }
+  }
 
   async function focus(sought: Sought): Promise<void> {
     await expect.poll(() => ask("focus", sought), { message: describe(sought) }).toBe(true);
@@ -73,7 +91,6 @@ export function handOf(engine: Engine) {
 
   /** Types into a field that is then left by Tab. */
   async function write(field: Sought, typed: string): Promise<void> {
-    // What the page says to the field before can move this one away under the hand: then it is pressed where it lies now.
     await expect
       .poll(
         async () => {
@@ -90,6 +107,7 @@ export function handOf(engine: Engine) {
 
   return {
     engine,
+    missed: missed as readonly string[],
     look,
     see,
     press,
@@ -97,6 +115,10 @@ export function handOf(engine: Engine) {
     write,
     keys: engine.press,
     type: engine.type,
+    upload: async (selector: string, file: string): Promise<void> => {
+      await expect.poll(() => engine.ask("holds", selector), { message: selector }).toBe(true);
+      await engine.upload(selector, file);
+    },
     count: (sought: Sought) => ask("count", sought),
     focused: () => engine.ask("focused"),
     choose: async (list: Sought, label: string): Promise<void> => {

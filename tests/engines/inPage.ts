@@ -90,6 +90,22 @@ function lookAt(element: Element) {
   };
 }
 
+/** What is about to be pressed, and what became of the press. */
+let awaited: Element | null = null;
+let landed = "";
+
+addEventListener(
+  "pointerdown",
+  ({ target, clientX, clientY }) => {
+    if (awaited === null || !(target instanceof Element)) return;
+    const isOn = awaited.contains(target) || target.contains(awaited);
+    const { x, y } = lookAt(awaited).place;
+    const off = Math.hypot(x - clientX, y - clientY).toFixed(0);
+    landed = isOn ? "there" : `${off} px off, on ${target.outerHTML.slice(0, 80)}`;
+  },
+  true,
+);
+
 const hand = {
   count: (sought: SentSought) => allOf(sought).length,
   look: (sought: SentSought) => {
@@ -112,8 +128,13 @@ const hand = {
     };
     // What lies in sight stays: WebKit moves it by a little at every call.
     if (covering() !== null) first.scrollIntoView({ block: "center", inline: "nearest", behavior: "instant" });
+    [awaited, landed] = [first, ""];
     return { place: lookAt(first).place, covered: covering() };
   },
+  /** Whether it is on the page, seen or not. */
+  holds: (selector: string) => document.querySelector(selector) !== null,
+  /** Where the press went that was meant for what was brought last; nothing: it has not come. */
+  landed: () => landed,
   focus: (sought: SentSought) => {
     const [first] = allOf(sought);
     if (first instanceof HTMLElement || first instanceof SVGElement) first.focus();

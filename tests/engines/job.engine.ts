@@ -14,6 +14,9 @@ import { fixture, test, textOfFile } from "./window";
 /** What was said, to be held beside what other engines say. */
 const said: Record<string, string> = {};
 
+/** Where a line or a paragraph ends each engine writes in its own way. */
+const joined = ({ text: told }: Seen): string => told.replaceAll(/\s+/gu, "");
+
 test.describe.configure({ mode: "serial" });
 
 const pictures = process.env["ENGINE_PICTURES"];
@@ -32,6 +35,7 @@ test.afterEach(async ({ window: { hand } }, info) => {
 test.afterAll(({ window: { hand } }, { project }) => {
   mkdirSync(project.outputDir, { recursive: true });
   writeFileSync(saidFile(project.outputDir, hand.engine.name), JSON.stringify(said));
+  for (const told of hand.missed) console.log(`${hand.engine.name}: a press went elsewhere: ${told}`);
 });
 
 const CHART = [
@@ -142,7 +146,7 @@ test("Fit: what her measures ask for is taken", async ({ window: { hand } }) => 
   await hand.goTo("Fit");
   await hand.press({ ...button(/^Take: /), at: 0 });
   const ledger = await hand.see({ css: ".ledger-place" });
-  said["ledger"] = ledger.text;
+  said["ledger"] = joined(ledger);
 });
 
 test("Trial: a toile is read, an answer taken, a verdict given", async ({ window: { hand } }) => {
@@ -156,7 +160,7 @@ test("Trial: a toile is read, an answer taken, a verdict given", async ({ window
   await hand.see({ within: answers, text: /^Sway back/ });
   await hand.press({ ...button(/^Take it: /), at: 0 });
   await hand.see({ within: answers, text: /^Taken/ });
-  said["trial"] = (await hand.see(answers)).text;
+  said["trial"] = joined(await hand.see(answers));
   await hand.press(button("Try again"));
 });
 
@@ -167,7 +171,7 @@ test("Dress: a skirt and a lining, cloth to buy", async ({ window: { hand } }) =
   await hand.press(choice("bodice and skirt"));
   await hand.press({ role: "heading", name: "Cloth to buy" });
   await hand.see(text(/^\d\.\d\d m of 140\.0 cm$/));
-  said["dress"] = (await hand.see({ css: ".dress-measures" })).text;
+  said["dress"] = joined(await hand.see({ css: ".dress-measures" }));
   said["cloth"] = (await hand.see({ ...text(/^\d\.\d\d m of 140\.0 cm$/), at: 0 })).text;
 });
 
@@ -220,7 +224,7 @@ test("the work goes out to a file, is found after a reload, and comes in again",
   await expect.poll(async () => (await hand.see({ label: /^Waist girth/ })).value).toBe("77.7");
   await hand.press(button("Works"));
   await hand.see(button("Download this work"));
-  await hand.engine.upload('input[type="file"][aria-label="Work file"]', file);
+  await hand.upload('input[type="file"][aria-label="Work file"]', file);
   await expect.poll(async () => (await hand.look({ label: /^Waist girth/ }))?.value).toBe("76.2");
 });
 
@@ -229,7 +233,7 @@ test("her own pattern is read from a file, and the plan made on it", async ({ wi
   await hand.press(choice("To the waist"));
   await hand.goTo("Tissue");
   await hand.press(text("From a file"));
-  await hand.engine.upload('#step input[type="file"]', fixture("thornfield.svg"));
+  await hand.upload('#step input[type="file"]', fixture("thornfield.svg"));
   await hand.press(button("Cup B"));
   await hand.see(text("Your own pieces: front and back, in sizes 10 to 14."));
   await hand.press(button("Make the plan on these pieces"));

@@ -2,8 +2,8 @@
 // stderr, and does nothing when nothing changed.
 //
 //   node tests/tools/ensure.mjs            packages
-//   node tests/tools/ensure.mjs --browser  packages, a browser and Poppler, which reads the PDF files
-//   node tests/tools/ensure.mjs --engines  Firefox and WebKit too, where they come
+//   node tests/tools/ensure.mjs --browser  packages, a browser, Poppler, which reads the PDF files,
+//                                          and Firefox and WebKit where they can be had
 //   node tests/tools/ensure.mjs --quiet    packages, silent unless something fails
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
@@ -121,5 +121,5 @@ ensurePackages();
 if (process.argv.includes("--browser")) {
   await ensureBrowser();
   ensurePoppler();
+  tryEngines();
 }
-if (process.argv.includes("--engines")) tryEngines();

@@ -6,6 +6,7 @@ import { createServer } from "node:net";
 import { getPriority, setPriority, tmpdir } from "node:os";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
+import { skippedEngines } from "./browser.mjs";
 
 /** @typedef {{ passed: number, failed: number, skipped: number }} Count */
 
@@ -151,13 +152,14 @@ function builtSince(since) {
 }
 
 /**
+ * @param {"test:e2e" | "engines"} script
  * @param {string | null} built
  * @returns {Promise<Count>}
  */
-async function browserTests(built) {
-  const file = join(reports, "e2e.json");
+async function browserTests(script, built) {
+  const file = join(reports, `${script.replace(":", "-")}.json`);
   const port = await freePort(4173);
-  const green = await npmRun("test:e2e", [], {
+  const green = await npmRun(script, [], {
     BODICEWRIGHT_E2E_PORT: String(port),
     BODICEWRIGHT_E2E_REPORT: file,
     ...(built === null ? {} : { BODICEWRIGHT_E2E_BUILT: built }),
@@ -176,10 +178,12 @@ async function otherChecks() {
   const begun = Date.now();
   const size = oneCheck(await npmRun("size"));
   const built = builtSince(begun);
-  const browser = await browserTests(built);
+  const browser = await browserTests("test:e2e", built);
+  const everyEngine = await browserTests("engines", built);
   return {
     size,
     browser,
+    everyEngine,
     typecheck: oneCheck(await npmRun("typecheck")),
     formatting: oneCheck(await npmRun("format:check")),
     lint: oneCheck(await npmRun("lint")),
@@ -200,6 +204,7 @@ try {
     ["size of what is loaded", others.size],
     ["unit and component tests", unit],
     ["browser tests", others.browser],
+    ["the whole job in every engine", others.everyEngine],
   ];
 } finally {
   rmSync(reports, { recursive: true, force: true });
@@ -208,6 +213,7 @@ try {
 process.stdout.write("\n");
 for (const failure of failures.slice(0, 20)) process.stdout.write(`     ${failure}\n`);
 if (failures.length > 20) process.stdout.write(`     and ${failures.length - 20} more\n`);
+for (const said of skippedEngines()) process.stdout.write(`${said}\n`);
 for (const [name, { passed, failed, skipped }] of results) {
   const note = skipped > 0 ? ` (skipped: ${skipped})` : "";
   process.stdout.write(`${failed === 0 ? "ok  " : "FAIL"} ${name}: ${passed} of ${passed + failed}${note}\n`);
