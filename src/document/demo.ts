@@ -1,14 +1,14 @@
 /** The invented demo works, parsed like any other file. The first is what a first visit opens. */
-import harbour from "../../demo-data/harbour.json";
-import linnet from "../../demo-data/linnet.json";
-import siskinPanels from "../../demo-data/siskin-panels.json";
-import siskinSecond from "../../demo-data/siskin-second.json";
-import siskinStraight from "../../demo-data/siskin-straight.json";
-import siskinTiers from "../../demo-data/siskin-tiers.json";
-import siskin from "../../demo-data/siskin.json";
-import sorrelPrincess from "../../demo-data/sorrel-princess.json";
-import tansyMidriff from "../../demo-data/tansy-midriff.json";
-import wrenWaist from "../../demo-data/wren-waist.json";
+import harbour from "../../demo-data/harbour.json" with { type: "json" };
+import linnet from "../../demo-data/linnet.json" with { type: "json" };
+import siskinPanels from "../../demo-data/siskin-panels.json" with { type: "json" };
+import siskinSecond from "../../demo-data/siskin-second.json" with { type: "json" };
+import siskinStraight from "../../demo-data/siskin-straight.json" with { type: "json" };
+import siskinTiers from "../../demo-data/siskin-tiers.json" with { type: "json" };
+import siskin from "../../demo-data/siskin.json" with { type: "json" };
+import sorrelPrincess from "../../demo-data/sorrel-princess.json" with { type: "json" };
+import tansyMidriff from "../../demo-data/tansy-midriff.json" with { type: "json" };
+import wrenWaist from "../../demo-data/wren-waist.json" with { type: "json" };
 import type { Work } from "../core/decisions/work";
 import { demoWork, firstDemo } from "./firstDemo";
 

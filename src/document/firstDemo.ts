@@ -1,5 +1,5 @@
 /** The demo work that a first visit opens. Apart from the others, so that a page need not load them to begin. */
-import wrenHip from "../../demo-data/wren-hip.json";
+import wrenHip from "../../demo-data/wren-hip.json" with { type: "json" };
 import type { Work } from "../core/decisions/work";
 import { CoreBug } from "../core/result";
 import { readWorkFile } from "./workFile";
