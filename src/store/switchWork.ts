@@ -54,8 +54,10 @@ export function createWorkSwitch(parts: SessionParts, { save }: Autosave): WorkS
     await inItsPlace(async () => {
       const id = freshId();
       openWork.replace({ id, work, past: [], future: [], stamp: NEW_STAMP }, true);
+      // At once: where this page ends before it is saved, the next one goes on with it all the same.
+      const isNoted = list.setLastOpen(id);
       await save();
-      await list.setLastOpen(id);
+      await isNoted;
       await list.changed();
     });
   };

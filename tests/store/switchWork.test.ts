@@ -17,6 +17,20 @@ describe("changing works", () => {
     expect(page.store.getState().past).toHaveLength(1);
   });
 
+  it("leaves a new one open to the next page, though this one ends before it is saved", async () => {
+    const { save } = page.library;
+    page.library.save = () => new Promise(() => {});
+    void page.session.create(named("next"));
+    await page.rest();
+    expect(work().name).toBe("next");
+    page.session.pageIsClosing();
+    page.page.kill();
+    page.library.save = save;
+    await page.nextPage();
+    expect(work().name).toBe("next");
+    expect(names().toSorted()).toEqual([sampleWork.name, "next"].toSorted());
+  });
+
   it.each(["drag", "keys"] as const)("commits a gesture of the %s that is going on", async (kind) => {
     const hand = beginGesture(page.store, kind);
     preview(page.store, hand, [{ kind: "setName", name: "half made" }]);
