@@ -180,6 +180,23 @@ test("the pieces stand where a step works on them, until she says where", async 
   await expect(table(page)).toBeHidden();
 });
 
+test("the slide of a slip lies on no piece and no tool, and gives the tools back", async ({ page }) => {
+  await page.goto("./#darts");
+  const end = page.getByTestId("handle-front-waistDart-apex");
+  await end.focus();
+  await page.keyboard.press("ArrowDown");
+  const slide = table(page).getByRole("slider", { name: /before/ });
+  await expect(slide).toBeVisible();
+  const under = await boxAtRest(page.locator(".slip-bar"));
+  for (const piece of await page.locator(".table-sheet .new-line").all()) {
+    const box = await piece.boundingBox();
+    expect(box?.y ?? 0).toBeGreaterThanOrEqual(under.y + under.height);
+  }
+  await expect(page.locator(".table-strip button:visible")).toHaveCount(0);
+  await table(page).getByRole("button", { name: "Done" }).tap();
+  await expect(page.locator(".table-strip button:visible").first()).toBeInViewport();
+});
+
 test("the pieces take the whole screen and give it back, and the focus is not lost", async ({ page }) => {
   await page.goto("./#darts");
   const sheet = page.locator(".table-sheet");
