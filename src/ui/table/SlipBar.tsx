@@ -44,7 +44,15 @@ const SlipSlide = memo(({ id }: { readonly id: string }) => {
         onChange={(event) => showShare(Number(event.target.value) / 100)}
       />
       <span aria-hidden="true">{SLIDE_WORDS.after}</span>
-      <button type="button" className="tool" onClick={() => lightAlteration(null)}>
+      <button
+        type="button"
+        className="tool"
+        onClick={(event) => {
+          // The button goes: whoever works by keys is left on the table.
+          event.currentTarget.closest(".table")?.querySelector<SVGElement>(".table-sheet")?.focus();
+          lightAlteration(null);
+        }}
+      >
         {SLIDE_WORDS.done}
       </button>
     </div>
