@@ -7,7 +7,7 @@ import DxfReader from "dxf-parser";
 import { STEPS } from "../e2e/support";
 import { linesOf, pageSizes, textOf } from "../support/poppler";
 import type { Seen } from "./engine";
-import { button, choice, text } from "./hand";
+import { button, choice, text, type Hand } from "./hand";
 import { saidFile } from "./said";
 import { fixture, test, textOfFile } from "./window";
 
@@ -20,15 +20,22 @@ const joined = ({ text: told }: Seen): string => told.replaceAll(/\s+/gu, "");
 test.describe.configure({ mode: "serial" });
 
 const pictures = process.env["ENGINE_PICTURES"];
-test.afterEach(async ({ window: { hand } }, info) => {
-  const { title, project, status, expectedStatus } = info;
+
+/** Keeps a picture, where they are asked for, after a look at what went wrong until then. */
+async function picture(hand: Hand, title: string): Promise<void> {
+  if (pictures === undefined) return;
   // First, since Firefox's driver writes a style into the page for a picture, which the page forbids.
+  expect(await hand.faults()).toEqual([]);
+  mkdirSync(pictures, { recursive: true });
+  const name = `${title.replaceAll(/\W+/g, "-").slice(0, 60)}-${hand.engine.name}.png`;
+  writeFileSync(join(pictures, name), await hand.engine.screenshot());
+  await hand.forgive();
+}
+
+test.afterEach(async ({ window: { hand } }, info) => {
   const faults = await hand.faults();
-  if (pictures !== undefined) mkdirSync(pictures, { recursive: true });
-  const name = `${title.replaceAll(/\W+/g, "-").slice(0, 60)}-${project.name}.png`;
-  if (pictures !== undefined) writeFileSync(join(pictures, name), await hand.engine.screenshot());
-  else if (status !== expectedStatus) writeFileSync(info.outputPath(name), await hand.engine.screenshot());
-  if (pictures !== undefined) await hand.forgive();
+  if (info.status !== info.expectedStatus) writeFileSync(info.outputPath("page.png"), await hand.engine.screenshot());
+  else if (faults.length === 0) await picture(hand, info.title);
   expect(faults).toEqual([]);
 });
 
@@ -252,6 +259,7 @@ test("on a phone's screen nothing is wider than the page, and a dart is drawn, b
     await test.step(step, async () => {
       await hand.goTo(step);
       await expect.poll(hand.tooWide).toEqual([]);
+      await picture(hand, `phone ${step}`);
     });
   await hand.goTo("Darts");
   const before = (await hand.see(APEX)).value;
