@@ -17,7 +17,7 @@ export default defineConfig({
   forbidOnly: process.env["CI"] !== undefined,
   // These only end what hangs, as in tests/e2e; a chart typed letter by letter takes minutes where the machine has more to do.
   timeout: 600_000,
-  expect: { timeout: 60_000 },
+  expect: { timeout: 180_000 },
   reporter: [
     ["list"],
     ["json", { outputFile: process.env["BODICEWRIGHT_E2E_REPORT"] ?? join(root, "test-results", "engines.json") }],
