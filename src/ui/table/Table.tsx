@@ -174,6 +174,8 @@ export function Table() {
         {HANDLE_HELP}
       </p>
       {settled.ok && <PiecesInWords plan={settled.value} unit={unit} />}
+      {/* Before the tools, in whose place it lies on a narrow table. */}
+      <LitBar places={places} unit={unit} />
       <div ref={tools} className="table-tools" role="toolbar" aria-label={TOOL_WORDS.toolbar}>
         <div className="table-strip">
           <div className="table-tool-row">
@@ -242,7 +244,6 @@ export function Table() {
         {differ && <HalfSwitch onLaid={showAll} />}
       </div>
       <Readout unit={unit} />
-      <LitBar places={places} unit={unit} />
       {asked !== null && (
         <PartPlace part={TABLE_MENU} name={MENU_WORDS.name} placeholder={null}>
           {(TableMenu) => (
