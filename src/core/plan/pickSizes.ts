@@ -179,7 +179,9 @@ function pickAndBuild({
   };
   const one = buildIn(cup);
   if (!one.ok) return one;
-  const halves = isOne ? ok({ left: one.value, right: one.value }) : buildHalves(cups.map(buildIn));
+  const halves = isOne
+    ? ok({ left: one.value, right: one.value })
+    : buildHalves(cups.map((version) => (version === cup ? one : buildIn(version))));
   if (!halves.ok) return halves;
   const { left, right } = halves.value;
   const alteration = (left.sizing.bust.alteration + right.sizing.bust.alteration) / 2;
