@@ -109,7 +109,7 @@ function pickAndBuild({
   if (pieces.alike.has("bust") && nest.traced?.[index] === false) return notTraced(nest, index);
   // Another size that cannot be made in this cup is no matter: its front is just not printed.
   for (const { label } of [cup, ...cups]) {
-    const cannot = pieces.printed(label).refused.get(index);
+    const cannot = pieces.printed(label).refusedAt(index);
     if (cannot !== undefined) return undraftable(label, cannot);
   }
   const row = invariant(chart.sizes[index], "row of the base size");
