@@ -2,9 +2,11 @@
 import type { Half } from "../decisions/alteration";
 import type { CheckResult } from "../checks/check";
 import type { ChecklistItem, ChecklistStep, PlanHalf, PlannedAlteration } from "./plan";
+import type { AlterationTrace } from "../alterations/outcome/trace";
 import { isCut, isDartCut, walkedBy } from "../alterations/fit/whatChanged";
 import { piecesOf } from "../pattern/pieceSet";
 import type { Decided } from "../decisions/decided";
+import { remember } from "../remember";
 import { invariant } from "../result";
 import { SOLVER_ACCURACY } from "../tolerance";
 import { inOrderOfWork } from "./workPhases";
@@ -90,6 +92,13 @@ function inTenths(value: unknown): string {
   return `{${fields}}`;
 }
 
+/** What came of an alteration, told: made on pieces that are the very same on both halves it is one and the same. */
+const traceTold = remember(["trace"], ({ trace }: { readonly trace: AlterationTrace }): string => {
+  const { values, given, notes, surgery, before, after } = trace;
+  const cut = piecesOf(before).map((piece) => [piece.name, isCut(piece, surgery), isDartCut(piece, surgery)]);
+  return inTenths([values, given, notes, cut, walkedBy(before, after, 0)]);
+});
+
 /** What is told of a step: pieces of the two halves may differ where no words do. */
 function told(step: ChecklistStep): unknown {
   // A line is marked where it runs before any alteration moves it.
@@ -98,9 +107,7 @@ function told(step: ChecklistStep): unknown {
   if (step.kind !== "alteration") return step;
   const { id, outcome } = step.planned;
   if (!outcome.ok) return [id, outcome.failure];
-  const { values, given, notes, surgery, before, after } = outcome.value;
-  const cut = piecesOf(before).map((piece) => [piece.name, isCut(piece, surgery), isDartCut(piece, surgery)]);
-  return [id, values, given, notes, cut, walkedBy(before, after, 0)];
+  return [id, traceTold({ trace: outcome.value })];
 }
 
 /**
