@@ -122,25 +122,30 @@ function merged<T extends { readonly half?: Half }>(
   right: readonly T[],
   keyOf: (item: T) => string,
 ): readonly T[] {
-  const keys = right.map(keyOf);
-  const keysOfLeft = left.map(keyOf);
+  // What is found on one piece is one and the same where both halves have it.
+  const known = new Map<T, string>();
+  const keyOnce = (item: T): string => {
+    const key = known.get(item) ?? keyOf(item);
+    known.set(item, key);
+    return key;
+  };
+  const keysOfLeft = left.map(keyOnce);
+  const keys = right.map(keyOnce);
   const ofLeft = new Set(keysOfLeft);
   /** Where each stands first. */
   const ofRight = new Map<string, number>();
   for (const [index, key] of keys.entries()) if (!ofRight.has(key)) ofRight.set(key, index);
-  const ownOfRight = (from: number, to: number): readonly T[] =>
-    right
-      .slice(from, to)
-      .filter((_, index) => !ofLeft.has(invariant(keys[from + index], "key")))
-      .map((item): T => ({ ...item, half: "right" }));
+  const all: T[] = [];
   let taken = 0;
-  const both = left.flatMap((item, index): readonly T[] => {
+  const takeOwnOfRight = (upTo: number): void => {
+    for (; taken < upTo; taken += 1)
+      if (!ofLeft.has(invariant(keys[taken], "key"))) all.push({ ...invariant(right[taken], "item"), half: "right" });
+  };
+  for (const [index, item] of left.entries()) {
     const at = ofRight.get(invariant(keysOfLeft[index], "key"));
-    if (at === undefined) return [{ ...item, half: "left" }];
-    const upTo = Math.max(taken, at);
-    const before = ownOfRight(taken, upTo);
-    taken = upTo;
-    return [...before, item];
-  });
-  return [...both, ...ownOfRight(taken, right.length)];
+    if (at !== undefined) takeOwnOfRight(at);
+    all.push(at === undefined ? { ...item, half: "left" } : item);
+  }
+  takeOwnOfRight(right.length);
+  return all;
 }
