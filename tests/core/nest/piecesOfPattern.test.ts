@@ -109,6 +109,17 @@ describe("the stand-in", () => {
     for (const size of nest.labels.keys()) expect(refusedAt(size)?.code).toMatch(/^fullBust\//);
   });
 
+  it("makes a size when it is read, and once: one that nobody can make is no matter to who reads another", () => {
+    const blocks = draftBlocks(pattern);
+    const torn = blocks.front.map((front, size) => (size === 3 ? { ...front, edges: [], darts: [] } : front));
+    const { nest, refusedAt } = printNest(pattern, { ...blocks, front: torn }, 75);
+    expect(nest.sizes).toHaveLength(12);
+    expect(refusedAt(2)).toBeUndefined();
+    expect(nest.sizes[2]).toBe(nest.sizes[2]);
+    expect(() => nest.sizes[3]).toThrow();
+    expect(() => [...nest.sizes]).toThrow();
+  });
+
   it("is drafted for the chart's own difference where it has no such cup", () => {
     expect([differenceOf(pattern, "C"), differenceOf(pattern, null), differenceOf(pattern, "Z")]).toEqual([75, 50, 50]);
   });
