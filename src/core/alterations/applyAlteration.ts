@@ -1,9 +1,9 @@
 /** One alteration of the wearer, applied: a dart redrawn, a dart made into another thing, or a fit alteration. */
 import type { Alteration, DartSurgery, FitAlteration } from "../decisions/alteration";
 import type { AlterationFailure } from "./outcome/alterationFailure";
-import { validateOutline } from "../geometry/outline";
 import { fail, ok, type Result } from "../result";
-import { furthestOf, outlineOf } from "../pattern/ring";
+import { furthestOf } from "../pattern/ring";
+import { outlineFaultsIn } from "../pattern/soundOutline";
 import { FURTHEST_POINT } from "../tolerance";
 import type { Mm } from "../units";
 import { untouched, type Applied } from "./outcome/applied";
@@ -84,9 +84,7 @@ function applied(before: PieceSet, done: Result<FitApplied, AlterationFailure>):
   const { pieces, traces, values, girths = {} } = done.value;
   const changed = piecesOf(pieces).filter((piece) => before[piece.name] !== piece);
   // What lies out of reach is told so; to look for crossings in it could take long.
-  const spoilt = changed.find(
-    (piece) => furthestOf(piece) <= FURTHEST_POINT && validateOutline(outlineOf(piece)).length > 0,
-  );
+  const spoilt = changed.find((piece) => furthestOf(piece) <= FURTHEST_POINT && outlineFaultsIn(piece) > 0);
   if (spoilt !== undefined) return fail({ code: "alteration/outline-spoilt", piece: spoilt.name });
   const main = traces[0]?.piece ?? changed[0]?.name ?? "front";
   return ok({

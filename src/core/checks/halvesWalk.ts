@@ -2,25 +2,32 @@
 import { centreSeams } from "../girth/centreSeams";
 import { lineDistance } from "../geometry/segment";
 import { pointOf, type Piece } from "../pattern/piece";
+import type { PieceSet } from "../pattern/pieceSet";
+import { remember } from "../remember";
 import { HALVES_AGREE, SEWN_AGREEMENT } from "../tolerance";
 import type { Mm } from "../units";
+import type { CheckResult } from "./check";
 import { near, type Check } from "./context";
 
-export const halvesWalk: Check = ({ halves: [left, right] }) =>
-  left === right
-    ? []
-    : centreSeams(left, right).flatMap((centre) => {
-        const both = [centre.left, centre.right];
-        const pieces = [...new Set(both.map(({ name }) => name))];
-        const at = { name: "halvesWalk", unit: "mm", pieces, expected: 0 } as const;
-        return [
-          near({ ...at, seam: "centre", measured: centre.off, tolerance: HALVES_AGREE }),
-          // Of no seam: a fold is none.
-          ...(both.every(({ centreOnFold }) => centreOnFold)
-            ? [near({ ...at, measured: Math.max(...both.map(offStraight)), tolerance: SEWN_AGREEMENT })]
-            : []),
-        ];
-      });
+export const halvesWalk: Check = ({ halves: [left, right] }) => (left === right ? [] : walking({ left, right }));
+
+/** It is of both halves: asked for the second one it is known. */
+const walking = remember(
+  ["left", "right"],
+  ({ left, right }: { readonly left: PieceSet; readonly right: PieceSet }): readonly CheckResult[] =>
+    centreSeams(left, right).flatMap((centre) => {
+      const both = [centre.left, centre.right];
+      const pieces = [...new Set(both.map(({ name }) => name))];
+      const at = { name: "halvesWalk", unit: "mm", pieces, expected: 0 } as const;
+      return [
+        near({ ...at, seam: "centre", measured: centre.off, tolerance: HALVES_AGREE }),
+        // Of no seam: a fold is none.
+        ...(both.every(({ centreOnFold }) => centreOnFold)
+          ? [near({ ...at, measured: Math.max(...both.map(offStraight)), tolerance: SEWN_AGREEMENT })]
+          : []),
+      ];
+    }),
+);
 
 /** How far the centre leaves the straight line from its upper to its lower end; mm. */
 function offStraight(piece: Piece): Mm {

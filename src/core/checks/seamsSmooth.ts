@@ -1,15 +1,19 @@
 /** No seam has a corner where its edges meet. */
 import { piecesOf } from "../pattern/pieceSet";
 import type { Piece, PointName } from "../pattern/piece";
+import { remember } from "../remember";
 import { SMOOTH_CORNER_DEGREES } from "../tolerance";
 import type { CheckResult } from "./check";
 import type { Check } from "./context";
 import { turnAtDegrees, turnWithin } from "../girth/cornerAngle";
 
-export const seamsSmooth: Check = ({ pieces }) => piecesOf(pieces).flatMap(worstCorners);
+export const seamsSmooth: Check = ({ pieces }) => piecesOf(pieces).flatMap((piece) => cornersOf({ piece }));
+
+/** Most pieces are no others than in the plan before, or on the other half. */
+const cornersOf = remember(["piece"], ({ piece }: { readonly piece: Piece }) => worstCorners(piece));
 
 /** The sharpest corner within each seam of a piece. */
-function worstCorners(piece: Piece): CheckResult[] {
+function worstCorners(piece: Piece): readonly CheckResult[] {
   const worst = new Map<string, CheckResult>();
   piece.edges.forEach((edge, index) => {
     const before = piece.edges[(index + piece.edges.length - 1) % piece.edges.length];

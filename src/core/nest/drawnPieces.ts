@@ -38,7 +38,8 @@ export interface DrawnNest {
   readonly nest: Nest;
   /** Bust less upper chest that they are made for. */
   readonly difference: Mm;
-  readonly refused: ReadonlyMap<number, FullBustFailure>;
+  /** Why a size cannot be made in this cup. */
+  readonly refusedAt: (size: number) => FullBustFailure | undefined;
 }
 
 export interface DrawnFrom {
@@ -119,12 +120,12 @@ function easeOf({ nest, difference }: DrawnNest, { chart, ease }: Pattern, size:
 }
 
 function make(
-  { nest, difference, refused }: DrawnNest,
+  { nest, difference, refusedAt }: DrawnNest,
   style: Style,
   pattern: Pattern,
   at: LevelSizes,
 ): Result<Making, FullBustFailure> {
-  const cannot = refused.get(at.bust);
+  const cannot = refusedAt(at.bust);
   if (cannot !== undefined) return fail(cannot);
   const blended = setOf([...inOneCup({ nest })].map(([, sizes]) => blendedEase(blendPiece(sizes, at), sizes, at.bust)));
   const pieces = isOneSize(at)

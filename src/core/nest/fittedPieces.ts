@@ -20,9 +20,11 @@ interface FitIn {
 
 /** The stand-in in one cup, every size of it there: one that cannot be made has no front, and is worked out from the others. */
 export const standInWhole = remember(["pattern", "cup"], ({ pattern, cup }: FitIn): Nest => {
-  const { nest, refused } = standInNest({ pattern, cup });
+  const { nest, refusedAt } = standInNest({ pattern, cup });
   const there = nest.sizes.map((pieces, index) => ({ index, pieces }));
-  return refused.size === 0 ? nest : { ...nest, sizes: inAllSizes(pattern.chart, there) };
+  return there.every(({ index }) => refusedAt(index) === undefined)
+    ? nest
+    : { ...nest, sizes: inAllSizes(pattern.chart, there) };
 });
 
 /** The stand-in of one cup brought to what was measured; null where nothing is. */
@@ -38,7 +40,7 @@ export const fitIn = remember(["pattern", "cup"], ({ pattern, cup }: FitIn): Fit
 });
 
 const fittedNest = remember(["pattern", "cup"], ({ pattern, cup }: FitIn): DrawnNest => {
-  const { refused } = standInNest({ pattern, cup });
+  const { refusedAt } = standInNest({ pattern, cup });
   const fitted = fitIn({ pattern, cup })?.nest ?? standInWhole({ pattern, cup });
   return {
     nest: {
@@ -48,7 +50,7 @@ const fittedNest = remember(["pattern", "cup"], ({ pattern, cup }: FitIn): Drawn
     },
     difference: differenceOf(pattern, cup),
     // A size that cannot be made in this cup is refused all the same.
-    refused,
+    refusedAt,
   };
 });
 

@@ -65,6 +65,6 @@ export const ownNestOf = (traced: TracedNest, { chart, tissue }: Pattern): OwnNe
 
 export function ownPieces(traced: TracedNest, pattern: Pattern): PatternPieces {
   const { nest, chart, difference, alike } = ownNestOf(traced, pattern);
-  const drawn = { nest, difference, refused: new Map() };
+  const drawn = { nest, difference, refusedAt: () => undefined };
   return drawnPieces({ source: "own", pattern, chart, alike, drawnIn: () => drawn });
 }

@@ -48,27 +48,40 @@ export function draftBlocks({ chart, ease, length }: Pattern): Blocks {
 export interface PrintedNest {
   /** A size whose front cannot be made in this cup has no front here. */
   readonly nest: Nest;
-  /** By index, why the front of a size cannot be made. */
-  readonly refused: ReadonlyMap<number, FullBustFailure>;
+  /** Why the front of a size cannot be made. */
+  readonly refusedAt: (size: number) => FullBustFailure | undefined;
 }
 
-/** The nest as printed in one cup version, all pieces of each size together. */
+/**
+ * The nest as printed in one cup version, all pieces of each size together. A size is made when it is read: what is planned
+ * stands on a few of them, and in a cup that one half alone has nobody looks at the others.
+ */
 export function printNest(pattern: Pattern, blocks: Blocks, difference: Mm): PrintedNest {
+  const labels = pattern.chart.sizes.map((size) => size.label);
+  const made: ReturnType<typeof printSize>[] = [];
+  const at = (size: number) => (made[size] ??= printSize(pattern, blocks, difference, size));
+  const sizes: (readonly Piece[])[] = [];
+  for (const size of labels.keys())
+    Object.defineProperty(sizes, size, { enumerable: true, configurable: true, get: () => at(size).pieces });
+  return { nest: { source: "standIn", labels, sizes }, refusedAt: (size) => at(size).refused };
+}
+
+function printSize(
+  pattern: Pattern,
+  blocks: Blocks,
+  difference: Mm,
+  size: number,
+): { readonly pieces: readonly Piece[]; readonly refused: FullBustFailure | undefined } {
   const style = styleOf(pattern.style);
-  const sizes: Piece[][] = [];
-  const refused = new Map<number, FullBustFailure>();
-  for (let index = 0; index < blocks.front.length; index += 1) {
-    const block = blocks.front[index];
-    if (block === undefined) continue;
-    const back = invariant(blocks.back[index], "back");
-    const open = style.open(block, back, difference, { strap: pattern.strap });
-    if (!open.ok) refused.set(index, open.failure);
-    const bodice = open.ok
-      ? piecesOf(style.finish(open.value, pointOf(pieceIn(open.value, style.bustPiece), "bustPoint"), difference))
-      : [];
-    sizes.push([...bodice, ...[blocks.frontBasque, blocks.backBasque].flatMap((all) => all[index] ?? [])]);
-  }
-  return { nest: { source: "standIn", labels: pattern.chart.sizes.map((size) => size.label), sizes }, refused };
+  const [block, back] = [invariant(blocks.front[size], "front"), invariant(blocks.back[size], "back")];
+  const open = style.open(block, back, difference, { strap: pattern.strap });
+  const bodice = open.ok
+    ? piecesOf(style.finish(open.value, pointOf(pieceIn(open.value, style.bustPiece), "bustPoint"), difference))
+    : [];
+  return {
+    pieces: [...bodice, ...[blocks.frontBasque, blocks.backBasque].flatMap((all) => all[size] ?? [])],
+    refused: open.ok ? undefined : open.failure,
+  };
 }
 
 /** Cup difference of the version picked; the chart's own where there are none. */

@@ -47,7 +47,8 @@ export interface BuildInputs {
 }
 
 /** Builds the pieces for the picks. */
-export function buildPieces(inputs: BuildInputs): Built {
+export function buildPieces(from: BuildInputs): Built {
+  const inputs = { ...from, making: oncePerSpread(from.making) };
   const { making, bustPiece, cupDifference } = inputs;
   const { open, cut, others, sideNeck } = making;
   const bustPointOf = (pieces: PieceSet): PiecePoint => pointOf(pieceIn(pieces, bustPiece), "bustPoint");
@@ -66,6 +67,38 @@ export function buildPieces(inputs: BuildInputs): Built {
     wanted: wanted.ok
       ? making.finish(wanted.value, own ?? bustPointOf(wanted.value), cupDifference + inputs.residual)
       : null,
+  };
+}
+
+/**
+ * What is tried, what is made and what her darts would be are often of one spread: that is spread once, and its darts ended once
+ * at a bust point.
+ */
+function oncePerSpread(making: Making): Making {
+  const { open } = making;
+  const spreads = new Map<Mm, ReturnType<Making["adjustBust"]>>();
+  const ended: {
+    readonly from: PieceSet;
+    readonly at: PiecePoint;
+    readonly difference: Mm;
+    readonly pieces: PieceSet;
+  }[] = [];
+  return {
+    ...making,
+    adjustBust: (from, spread) => {
+      const known = from === open ? spreads.get(spread) : undefined;
+      const done = known ?? making.adjustBust(from, spread);
+      if (from === open) spreads.set(spread, done);
+      return done;
+    },
+    finish: (from, at, difference) => {
+      const known = ended.find(
+        (one) => one.from === from && one.at.x === at.x && one.at.y === at.y && one.difference === difference,
+      );
+      const pieces = known?.pieces ?? making.finish(from, at, difference);
+      if (known === undefined) ended.push({ from, at, difference, pieces });
+      return pieces;
+    },
   };
 }
 

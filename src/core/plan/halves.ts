@@ -2,9 +2,11 @@
 import type { Half } from "../decisions/alteration";
 import type { CheckResult } from "../checks/check";
 import type { ChecklistItem, ChecklistStep, PlanHalf, PlannedAlteration } from "./plan";
+import type { AlterationTrace } from "../alterations/outcome/trace";
 import { isCut, isDartCut, walkedBy } from "../alterations/fit/whatChanged";
 import { piecesOf } from "../pattern/pieceSet";
 import type { Decided } from "../decisions/decided";
+import { remember } from "../remember";
 import { invariant } from "../result";
 import { SOLVER_ACCURACY } from "../tolerance";
 import { inOrderOfWork } from "./workPhases";
@@ -90,6 +92,13 @@ function inTenths(value: unknown): string {
   return `{${fields}}`;
 }
 
+/** What came of an alteration, told: made on pieces that are the very same on both halves it is one and the same. */
+const traceTold = remember(["trace"], ({ trace }: { readonly trace: AlterationTrace }): string => {
+  const { values, given, notes, surgery, before, after } = trace;
+  const cut = piecesOf(before).map((piece) => [piece.name, isCut(piece, surgery), isDartCut(piece, surgery)]);
+  return inTenths([values, given, notes, cut, walkedBy(before, after, 0)]);
+});
+
 /** What is told of a step: pieces of the two halves may differ where no words do. */
 function told(step: ChecklistStep): unknown {
   // A line is marked where it runs before any alteration moves it.
@@ -98,9 +107,7 @@ function told(step: ChecklistStep): unknown {
   if (step.kind !== "alteration") return step;
   const { id, outcome } = step.planned;
   if (!outcome.ok) return [id, outcome.failure];
-  const { values, given, notes, surgery, before, after } = outcome.value;
-  const cut = piecesOf(before).map((piece) => [piece.name, isCut(piece, surgery), isDartCut(piece, surgery)]);
-  return [id, values, given, notes, cut, walkedBy(before, after, 0)];
+  return [id, traceTold({ trace: outcome.value })];
 }
 
 /**
@@ -115,25 +122,30 @@ function merged<T extends { readonly half?: Half }>(
   right: readonly T[],
   keyOf: (item: T) => string,
 ): readonly T[] {
-  const keys = right.map(keyOf);
-  const keysOfLeft = left.map(keyOf);
+  // What is found on one piece is one and the same where both halves have it.
+  const known = new Map<T, string>();
+  const keyOnce = (item: T): string => {
+    const key = known.get(item) ?? keyOf(item);
+    known.set(item, key);
+    return key;
+  };
+  const keysOfLeft = left.map(keyOnce);
+  const keys = right.map(keyOnce);
   const ofLeft = new Set(keysOfLeft);
   /** Where each stands first. */
   const ofRight = new Map<string, number>();
   for (const [index, key] of keys.entries()) if (!ofRight.has(key)) ofRight.set(key, index);
-  const ownOfRight = (from: number, to: number): readonly T[] =>
-    right
-      .slice(from, to)
-      .filter((_, index) => !ofLeft.has(invariant(keys[from + index], "key")))
-      .map((item): T => ({ ...item, half: "right" }));
+  const all: T[] = [];
   let taken = 0;
-  const both = left.flatMap((item, index): readonly T[] => {
+  const takeOwnOfRight = (upTo: number): void => {
+    for (; taken < upTo; taken += 1)
+      if (!ofLeft.has(invariant(keys[taken], "key"))) all.push({ ...invariant(right[taken], "item"), half: "right" });
+  };
+  for (const [index, item] of left.entries()) {
     const at = ofRight.get(invariant(keysOfLeft[index], "key"));
-    if (at === undefined) return [{ ...item, half: "left" }];
-    const upTo = Math.max(taken, at);
-    const before = ownOfRight(taken, upTo);
-    taken = upTo;
-    return [...before, item];
-  });
-  return [...both, ...ownOfRight(taken, right.length)];
+    if (at !== undefined) takeOwnOfRight(at);
+    all.push(at === undefined ? { ...item, half: "left" } : item);
+  }
+  takeOwnOfRight(right.length);
+  return all;
 }

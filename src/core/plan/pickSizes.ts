@@ -109,7 +109,7 @@ function pickAndBuild({
   if (pieces.alike.has("bust") && nest.traced?.[index] === false) return notTraced(nest, index);
   // Another size that cannot be made in this cup is no matter: its front is just not printed.
   for (const { label } of [cup, ...cups]) {
-    const cannot = pieces.printed(label).refused.get(index);
+    const cannot = pieces.printed(label).refusedAt(index);
     if (cannot !== undefined) return undraftable(label, cannot);
   }
   const row = invariant(chart.sizes[index], "row of the base size");
@@ -179,7 +179,9 @@ function pickAndBuild({
   };
   const one = buildIn(cup);
   if (!one.ok) return one;
-  const halves = isOne ? ok({ left: one.value, right: one.value }) : buildHalves(cups.map(buildIn));
+  const halves = isOne
+    ? ok({ left: one.value, right: one.value })
+    : buildHalves(cups.map((version) => (version === cup ? one : buildIn(version))));
   if (!halves.ok) return halves;
   const { left, right } = halves.value;
   const alteration = (left.sizing.bust.alteration + right.sizing.bust.alteration) / 2;

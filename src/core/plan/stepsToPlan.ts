@@ -2,11 +2,12 @@
 import type { Decided } from "../decisions/decided";
 import { readingOf } from "../nest/piecesOfPattern";
 import { outlinesFor } from "../ownPieces/readOwn";
-import { planOf } from "./planOf";
+import { planOf, printedNestOf } from "./planOf";
 
 /**
  * What a plan of a work never seen takes, in steps that are each much shorter than all of it: who must not be kept waiting does
- * something else between. After the last of them `planOf` has the plan at hand, and the plan its checks.
+ * something else between. After the last of them `planOf` has the plan at hand, the plan its checks, and the nest every printed
+ * size, which is drawn under it.
  */
 export const stepsToPlan = (work: Decided): readonly (() => unknown)[] => {
   const { own, chart } = work.pattern;
@@ -15,5 +16,9 @@ export const stepsToPlan = (work: Decided): readonly (() => unknown)[] => {
     const plan = planOf(work);
     return plan.ok ? plan.value.checks : null;
   };
-  return [...reading, () => planOf(work), checks];
+  const printed = (): unknown => {
+    const nest = printedNestOf(work);
+    return nest.ok ? [...nest.value.sizes] : null;
+  };
+  return [...reading, () => planOf(work), checks, printed];
 };

@@ -15,6 +15,7 @@ import {
   type SeamName,
 } from "../pattern/piece";
 import { curveOf } from "../pattern/ring";
+import { remember } from "../remember";
 import { READS_AS_NOTHING } from "../tolerance";
 import type { Mm } from "../units";
 
@@ -119,15 +120,23 @@ export function movedOnTissue(printed: Piece, piece: Piece, drawn: readonly Dart
 }
 
 /** Points that stayed, to lay the piece on its tissue by: the first and the last of them in the order told. */
-export function stayedOnTissue(printed: Piece, piece: Piece): readonly PointName[] {
-  const stayed = cornersOn(piece).filter((name) => {
+export const stayedOnTissue = (printed: Piece, piece: Piece): readonly PointName[] => stayedOf({ piece, printed });
+
+/** A piece as it lies on its tissue: most are the same on both halves, and as in the plan before. */
+interface OnTissue {
+  readonly piece: Piece;
+  readonly printed: Piece;
+}
+
+const stayedOf = remember(["piece", "printed"], ({ piece, printed }: OnTissue): readonly PointName[] => {
+  const corners = cornersOn(piece).filter((name) => {
     if (name === "bustPoint" || name === "armholeTouch") return false;
     const place = tissuePlace(printed, piece, name);
     return place !== null && lies(place);
   });
-  const [first, last] = [stayed[0], stayed.at(-1)];
+  const [first, last] = [corners[0], corners.at(-1)];
   return first === undefined || last === undefined ? [] : first === last ? [first] : [first, last];
-}
+});
 
 /** The ends of a dart's mouth and its own end. */
 export interface DartPlaces {
@@ -175,7 +184,9 @@ const lengthOf = (piece: Piece, run: readonly Edge[]): Mm =>
   run.reduce((sum, edge) => sum + edgeLength(curveOf(piece, edge)), 0);
 
 /** Lines to be drawn to a length: those that the traced ones, turned and stretched into their new ends, are not as long as. */
-export function drawnLengths(printed: Piece, piece: Piece): readonly DrawnLength[] {
+export const drawnLengths = (printed: Piece, piece: Piece): readonly DrawnLength[] => lengthsDrawn({ piece, printed });
+
+const lengthsDrawn = remember(["piece", "printed"], ({ piece, printed }: OnTissue): readonly DrawnLength[] => {
   const traced = runsOf(printed);
   return runsOf(piece).flatMap((run): readonly DrawnLength[] => {
     const ends = endsOf(run);
@@ -195,4 +206,4 @@ export function drawnLengths(printed: Piece, piece: Piece): readonly DrawnLength
     const isAsTraced = carried !== null && Math.abs(carried - length) <= READS_AS_NOTHING / 2;
     return isAsTraced ? [] : [{ seam, from, to, length }];
   });
-}
+});

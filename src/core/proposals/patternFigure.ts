@@ -67,8 +67,8 @@ export function patternFigure(
 }
 
 function standInOf(pattern: Pattern, size: number, difference: Mm): PieceSet | null {
-  const { nest, refused } = nestOf({ pattern, difference });
-  return refused.has(size) ? null : setOf(invariant(nest.sizes[size], "size"));
+  const { nest, refusedAt } = nestOf({ pattern, difference });
+  return refusedAt(size) !== undefined ? null : setOf(invariant(nest.sizes[size], "size"));
 }
 
 /**
@@ -81,8 +81,8 @@ function onOwnPieces(
   own: PatternPieces,
   { pattern, measure, size, cup }: { pattern: Pattern; measure: PrintedLength; size: number; cup: Cup },
 ): PatternFigure | null {
-  const { nest, refused } = own.printed(cup);
-  if (refused.has(size)) return null;
+  const { nest, refusedAt } = own.printed(cup);
+  if (refusedAt(size) !== undefined) return null;
   const pieces = setOf(invariant(nest.sizes[size], "size"));
   const [hers, drafted] = [garmentLength(measure, pieces), garmentLength(measure, figure.pieces)];
   if (figure.from === "draft")

@@ -142,8 +142,16 @@ export const midriffStyle: Style = {
   adjustBust: (pieces, spread) => {
     const adjusted = adjustCup(pieceIn(pieces, "cup"), spread);
     if (!adjusted.ok) return adjusted;
-    const { piece, turn, drop, trace } = adjusted.value;
-    return ok({ pieces: withPiece(pieces, piece), turn, drop, smoothed: NO_TURN, traces: [trace] });
+    const { piece, turn, drop } = adjusted.value;
+    return ok({
+      pieces: withPiece(pieces, piece),
+      turn,
+      drop,
+      smoothed: NO_TURN,
+      get traces() {
+        return [adjusted.value.trace];
+      },
+    });
   },
   finish: (pieces, bustPoint, difference, endOf) => {
     const cup = pieceIn(pieces, "cup");

@@ -42,8 +42,16 @@ const withFronts = (pieces: PieceSet, { centreFront, sideFront }: PrincessPieces
 function adjustBust(pieces: PieceSet, spread: Mm): Result<BustAdjusted, FullBustFailure> {
   const done = adjustPrincessBust(frontsOf(pieces), spread);
   if (!done.ok) return done;
-  const { turn, drop, traces } = done.value;
-  return ok({ pieces: withFronts(pieces, done.value.pieces), turn, drop, smoothed: NO_TURN, traces });
+  const { turn, drop } = done.value;
+  return ok({
+    pieces: withFronts(pieces, done.value.pieces),
+    turn,
+    drop,
+    smoothed: NO_TURN,
+    get traces() {
+      return done.value.traces;
+    },
+  });
 }
 
 const princessStyle = (name: StyleName, upperDart: DartName, prepare: (block: Piece) => Piece): Style => ({

@@ -83,8 +83,16 @@ export const sideDartStyle: Style = {
   adjustBust: (pieces, spread) => {
     const done = adjustFullBust(pieceIn(pieces, "front"), spread);
     if (!done.ok) return done;
-    const { piece, turn, drop, smoothed, trace } = done.value;
-    return ok({ pieces: withPiece(pieces, piece), turn, drop, smoothed, traces: [trace] });
+    const { piece, turn, drop, smoothed } = done.value;
+    return ok({
+      pieces: withPiece(pieces, piece),
+      turn,
+      drop,
+      smoothed,
+      get traces() {
+        return [done.value.trace];
+      },
+    });
   },
   finish: (pieces, bustPoint, difference, endOf) =>
     withPiece(pieces, endBustDarts(pieceIn(pieces, "front"), bustPoint, difference, endOf)),

@@ -26,7 +26,7 @@ import {
 import { redrawn, withCurve } from "../pattern/redraw";
 import { SAME_POINT, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
-import { cutAndMove, partAt, type Operated } from "./cutAndMove";
+import { cutAndMove, drawnFurther, partAt, type Operated } from "./cutAndMove";
 import { curveOf, edgeFrom, edgeTo, insertPoint } from "../pattern/ring";
 import {
   smoothStretchAt,
@@ -79,12 +79,7 @@ export function moveBeyondCut(piece: Piece, cut: BeyondCut): Operated {
     hinges: [...(opensFirst ? [] : [first]), ...(opensLast ? [] : [last])],
   });
   const whole = drawnAnew(moved.piece, piece, motion, into.index, outOf.index);
-  return {
-    piece: trueCrossed(whole, piece),
-    get trace() {
-      return moved.trace;
-    },
-  };
+  return drawnFurther(moved, trueCrossed(whole, piece));
 }
 
 const isMoved = (motion: Rigid<"piece">, p: PiecePoint): boolean => distance(moveRigidly(motion, p), p) > SAME_POINT;

@@ -14,7 +14,7 @@ import {
 import { halve } from "../geometry/iterate";
 import { isInOutline } from "../geometry/outline";
 import { directionOf, distance, midpoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
-import { rigidMotion } from "../geometry/rigid";
+import { rigidMotion, type Rigid } from "../geometry/rigid";
 import { moveMouthEnd } from "../dart/mouthEnd";
 import { trueLegs } from "../dart/trueLegs";
 import { trueSeamAtDart } from "../dart/trueSeam";
@@ -34,7 +34,7 @@ import {
 import { fail, invariant, ok, type Result } from "../result";
 import { SAME_POINT, SOLVER_ACCURACY, TRUING_ACCURACY, WALKED_AGREEMENT } from "../tolerance";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
-import { cutAndMove, partAt, type Part, type SurgeryTrace } from "./cutAndMove";
+import { cutAndMove, partAt, type Operated, type Part, type SurgeryTrace } from "./cutAndMove";
 import { controlsOf, fitHandles } from "./fitHandles";
 import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle, pointsBetween } from "../pattern/ring";
 import {
@@ -207,7 +207,12 @@ function intoDart(piece: Piece, wedge: Wedge): (() => WedgeInDart) | "no-dart" |
   const turned = turnedAbout(fold, { end: way.end, onward: way.onward }, wedge, turn);
   const smooth = smoothFold(turned, piece, fold, wedge, way.onward);
   if (!isAsWanted(smooth, piece, wedge)) return null;
-  return () => ({ piece: endedAgain(smooth, piece, way.dart, wedge), trace: turned.trace, turn, dart: way.dart });
+  return () => ({
+    piece: endedAgain(smooth, piece, way.dart, wedge),
+    trace: turned.operated.trace,
+    turn,
+    dart: way.dart,
+  });
 }
 
 /**
@@ -232,7 +237,7 @@ function intoPrincess(piece: Piece, wedge: Wedge): (() => WedgeClosed) | null {
   const length = seamLength(piece, "princess");
   const isWalked = Math.abs(seamLength(drawn, "princess") - length) < TRUING_ACCURACY;
   const walked = isWalked ? drawn : withSeamEnd(drawn, "princess", "princessTop", length);
-  return () => ({ piece: walked, trace: turned.trace, turn });
+  return () => ({ piece: walked, trace: turned.operated.trace, turn });
 }
 
 /** The angle a dart has when its legs are drawn on to a point. */
@@ -256,8 +261,8 @@ const isAsWanted = (smooth: Piece, before: Piece, { seam, amount }: Wedge): bool
   Math.abs(seamLength(before, seam) - amount - seamLength(smooth, seam)) <= WALKED_AGREEMENT;
 
 interface Turned {
-  readonly piece: Piece;
-  readonly trace: SurgeryTrace;
+  readonly operated: Operated;
+  readonly motion: Rigid<"piece">;
 }
 
 /** The part between the fold and the way's end turned about the point so that the fold closes; all edges as before. */
@@ -269,7 +274,8 @@ function turnedAbout(fold: Fold, way: Pick<Way, "end" | "onward">, { point }: We
   const motion = rigidMotion(point, radians(way.onward ? -turn : turn));
   const part: Part = { ...stretch, inside: isSame(pointOf(piece, way.end), point) ? [] : [point], carries: [], motion };
   const carries = pointNames(parted).filter((name) => isCarried(parted, part, name));
-  return cutAndMove(parted, [{ ...part, carries }], { cuts: [[pointOf(piece, corner), point]], hinges: [point] });
+  const drawn = { cuts: [[pointOf(piece, corner), point]], hinges: [point] };
+  return { operated: cutAndMove(parted, [{ ...part, carries }], drawn), motion };
 }
 
 const isSame = (a: PiecePoint, b: PiecePoint): boolean => distance(a, b) < SAME_POINT;
@@ -301,7 +307,7 @@ function partOutline(piece: Piece, part: Part): EdgeCurve<"piece">[] {
 
 /** The edge that was folded drawn in one again, smooth, and shorter than before by the wedge's width. */
 function smoothFold(
-  { piece: turned, trace }: Turned,
+  { operated: { piece: turned }, motion }: Turned,
   before: Piece,
   { corner }: Fold,
   { amount }: Wedge,
@@ -314,7 +320,6 @@ function smoothFold(
   const { cut1: _1, cut2: _2, ...points } = turned.points;
   const folded = foldedStretch(turned, before, bridge);
   if (folded.length > 1) {
-    const motion = invariant(trace.parts[0], "part").motion;
     const bent = withEndCarried(before, folded, onward ? "end" : "start", motion);
     return drawnAgain({ ...turned, points }, bent, before, folded, amount);
   }

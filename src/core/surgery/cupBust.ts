@@ -13,7 +13,7 @@ import { fail, invariant, ok, type Result } from "../result";
 import { DART_STOP_LEAST, NARROWEST_DART, SHORTEST_DART, SOLVER_ACCURACY } from "../tolerance";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { cutAndMove, type SurgeryTrace } from "./cutAndMove";
-import { hingeTurn, type FullBustFailure } from "./fullBust";
+import { hingeTurn, tooMuchSpread, type FullBustFailure } from "./fullBust";
 import { edgeFrom, edgeTo, mouthMiddle } from "../pattern/ring";
 import { stretchAt } from "../pattern/seamStretch";
 import { edgeTurned } from "./straightThrough";
@@ -44,7 +44,7 @@ export interface CupBust {
  */
 export function adjustCup(cup: Piece, spread: Mm): Result<CupBust, FullBustFailure> {
   const done = turned(cup, spread);
-  return done.ok ? done : fail({ code: done.failure, most: largestSpread(cup, spread) });
+  return done.ok ? done : tooMuchSpread(done.failure, () => largestSpread(cup, spread));
 }
 
 /** The largest spread between 0 and one that cannot be made; mm. */
@@ -64,7 +64,7 @@ function turned(cup: Piece, spread: Mm): Result<CupBust, FullBustFailure["code"]
   const sidePart = rigidMotion(hinge, turn);
   const centreEnd = pointOf(cup, "underBustCentre");
   const sideEnd = moveRigidly(sidePart, pointOf(cup, "sideUnderBust"));
-  const { piece, trace } = cutAndMove(
+  const operated = cutAndMove(
     cup,
     [
       { from: HINGE, to: "sideUnderBust", inside: [outer], carries: ["bustLineOuter"], motion: sidePart },
@@ -92,10 +92,19 @@ function turned(cup: Piece, spread: Mm): Result<CupBust, FullBustFailure["code"]
       hinges: [hinge, centreEnd, pointOf(cup, "sideUnderBust")],
     },
   );
+  const { piece } = operated;
   const bustPoint = { at: midpoint(inner, pointOf(piece, "bustLineOuter")), level: "bust" } as const;
   const adjusted: Piece = { ...piece, points: { ...piece.points, bustPoint, [dart.apex]: bustPoint } };
   const refused = refusalOf(adjusted);
-  return refused === null ? ok({ piece: adjusted, turn, drop: after.drop - before.drop, trace }) : fail(refused);
+  if (refused !== null) return fail(refused);
+  return ok({
+    piece: adjusted,
+    turn,
+    drop: after.drop - before.drop,
+    get trace() {
+      return operated.trace;
+    },
+  });
 }
 
 /** What a gap at the bust point has let in below it: how far the seam lies lower at the dart, and the turns that make it so. */

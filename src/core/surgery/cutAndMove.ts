@@ -60,6 +60,14 @@ export interface Operated {
   readonly trace: SurgeryTrace;
 }
 
+/** An operation whose piece was drawn on afterwards. Its trace is still not made: spread, it would be. */
+export const drawnFurther = (operated: Operated, piece: Piece): Operated => ({
+  piece,
+  get trace() {
+    return operated.trace;
+  },
+});
+
 /**
  * Moves parts of a piece.
  *

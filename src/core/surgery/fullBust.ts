@@ -39,6 +39,18 @@ export type FullBustFailure =
   | { readonly code: "fullBust/out-of-reach"; readonly most: Mm }
   | { readonly code: "fullBust/dart-vanishes"; readonly most: Mm };
 
+/** A spread that cannot be made. The largest that can is sought when it is read: nearly always only whether is asked. */
+export function tooMuchSpread(code: FullBustFailure["code"], largest: () => Mm): Result<never, FullBustFailure> {
+  let most: Mm | null = null;
+  return fail({
+    code,
+    get most() {
+      most ??= largest();
+      return most;
+    },
+  });
+}
+
 /**
  * The turn about a hinge that moves a point across by a spread.
  *
@@ -179,7 +191,7 @@ function opened(
  */
 export function adjustFullBust(front: Piece, spread: Mm): Result<FullBust, FullBustFailure> {
   const done = spreadApart(front, spread);
-  return done.ok ? done : fail({ code: done.failure, most: largestSpread(front, spread) });
+  return done.ok ? done : tooMuchSpread(done.failure, () => largestSpread(front, spread));
 }
 
 /** The largest spread between 0 and one that cannot be made; mm. */

@@ -19,7 +19,7 @@ import { pointOf, type Piece } from "../pattern/piece";
 import { NARROWEST_DART, SOLVER_ACCURACY } from "../tolerance";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type SurgeryTrace } from "./cutAndMove";
-import type { FullBustFailure } from "./fullBust";
+import { tooMuchSpread, type FullBustFailure } from "./fullBust";
 import { cornersOf, walkPrincess, withPointsAt, withoutBridge, type Corners } from "./princessSeam";
 import { outlineOf } from "../pattern/ring";
 import type { PrincessPieces } from "./splitAtBustPoint";
@@ -51,7 +51,7 @@ const SHARPEST_BEND = radiansFromDegrees(90);
  */
 export function adjustPrincessBust(pieces: PrincessPieces, spread: Mm): Result<PrincessBust, FullBustFailure> {
   const done = spreadApart(pieces, spread);
-  return done.ok ? done : fail({ code: done.failure, most: largestSpread(pieces, spread) });
+  return done.ok ? done : tooMuchSpread(done.failure, () => largestSpread(pieces, spread));
 }
 
 /** The largest spread between 0 and one that cannot be made; mm. */
@@ -96,7 +96,10 @@ function spreadApart(pieces: PrincessPieces, spread: Mm): Result<PrincessBust, F
     pieces: adjusted,
     turn: upper,
     drop: walked.drop,
-    traces: [{ ...moved.trace, area: moved.trace.area + areaAtMark(moved.piece, mark) }, walked.centreFront.trace],
+    get traces() {
+      const { trace } = moved;
+      return [{ ...trace, area: trace.area + areaAtMark(moved.piece, mark) }, walked.centreFront.trace];
+    },
   });
 }
 

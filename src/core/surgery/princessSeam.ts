@@ -8,10 +8,11 @@
  */
 import { edgeLength, edgeReverse, edgeTangentAt, type EdgeCurve } from "../geometry/edgeCurve";
 import { directionOf, distance, shift, turnBetween, type PiecePoint } from "../geometry/point";
-import { shiftMotion } from "../geometry/rigid";
+import { moveRigidly, shiftMotion, type Rigid } from "../geometry/rigid";
 import { invariant } from "../result";
 import { isBend, pointNames, pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "../pattern/piece";
 import { controls, DOWN } from "../pattern/namedEdges";
+import { placedAt, redrawn, withCurve, withEnds, withoutPoint } from "../pattern/redraw";
 import { turnAtDegrees, turnWithin } from "../girth/cornerAngle";
 import {
   bendStretch,
@@ -24,7 +25,7 @@ import {
 } from "../pattern/seamStretch";
 import { DRAWN_ALIKE_DEGREES, SOLVER_ACCURACY } from "../tolerance";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
-import { cutAndMove, partAt, type Operated } from "./cutAndMove";
+import { cutAndMove, drawnFurther, partAt, type Operated } from "./cutAndMove";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 import type { PrincessPieces } from "./splitAtBustPoint";
 import { edgeTurned, smoothedAt } from "./straightThrough";
@@ -67,7 +68,7 @@ interface Walked {
  *          as they come where a stretch is too short: the seam is then told not to walk
  */
 export function drawPrincess(pieces: PrincessPieces): PrincessPieces {
-  const { centreFront, sideFront } = walkedNearest(pieces).nearest;
+  const { centreFront, sideFront } = walkedNearest(pieces).nearest();
   return { centreFront: centreFront.piece, sideFront };
 }
 
@@ -78,47 +79,43 @@ export function drawPrincess(pieces: PrincessPieces): PrincessPieces {
  */
 export function walkPrincess(pieces: PrincessPieces): Walked | null {
   const { nearest, isWalked } = walkedNearest(pieces);
-  return isWalked ? nearest : null;
+  return isWalked ? nearest() : null;
 }
 
-function walkedNearest({ centreFront, sideFront }: PrincessPieces): {
-  readonly nearest: Walked;
+/** As nearly walked as can be. Where that is not near enough the pieces are drawn only for who takes them even so. */
+interface Nearest {
   readonly isWalked: boolean;
-} {
+  readonly nearest: () => Walked;
+}
+
+function walkedNearest({ centreFront, sideFront }: PrincessPieces): Nearest {
   if (isOwnShape(centreFront) || isOwnShape(sideFront)) return ownWalked({ centreFront, sideFront });
   const side = cornersOf(sideFront);
   const start = cornersOf(centreFront);
+  const drawn = seamsBetween(centreFront, sideFront);
   let above: Mm = 0;
   let below: Mm = 0;
-  let best = { miss: Infinity, above, below };
-  const drawnWith = (longer: { readonly above: Mm; readonly below: Mm }): readonly [Seam, Seam] =>
-    drawnBoth(
-      centreFront,
-      {
-        top: start.top,
-        bust: shift(start.bust, 0, longer.above),
-        waist: shift(start.waist, 0, longer.above + longer.below),
-      },
-      sideFront,
-      side,
-    );
+  let best = { miss: Infinity, above, below, seams: drawn(start, side) };
   for (let round = 0; round < ROUNDS && best.miss >= SOLVER_ACCURACY; round += 1) {
-    const [one, other] = drawnWith({ above, below });
+    const [bust, waist] = [shift(start.bust, 0, above), shift(start.waist, 0, above + below)];
+    const seams = round === 0 ? best.seams : drawn({ top: start.top, bust, waist }, side);
+    const [one, other] = seams;
     const shortAbove = edgeLength(other.upper) - edgeLength(one.upper);
     const shortBelow = edgeLength(other.lower) - edgeLength(one.lower);
     const miss = Math.max(Math.abs(shortAbove), Math.abs(shortBelow));
-    if (miss < best.miss) best = { miss, above, below };
-    const [bust, waist] = [shift(start.bust, 0, above), shift(start.waist, 0, above + below)];
+    if (miss < best.miss) best = { miss, above, below, seams };
     above += shortAbove / steepness(start.top, bust);
     below += shortBelow / steepness(bust, waist);
   }
-  const [one, other] = drawnWith(best);
-  const longer = lengthenedAtBust(centreFront, best.above, best.below);
+  const [one, other] = best.seams;
   return {
-    nearest: {
-      centreFront: { ...longer, piece: withSeam(longer.piece, one) },
-      sideFront: withSeam(sideFront, other),
-      drop: best.above + best.below,
+    nearest: () => {
+      const longer = lengthenedAtBust(centreFront, best.above, best.below);
+      return {
+        centreFront: drawnFurther(longer, withSeam(longer.piece, one)),
+        sideFront: withSeam(sideFront, other),
+        drop: best.above + best.below,
+      };
     },
     isWalked: best.miss < SOLVER_ACCURACY,
   };
@@ -132,10 +129,7 @@ const isOwnShape = (piece: Piece): boolean =>
  * The same for a seam of the pattern's own: it keeps its shape. What was bent at the bust point is drawn smooth there on the side
  * front, and the centre front is lengthened at its bust line, its seam going with it, until both walk with the ease they have.
  */
-function ownWalked({ centreFront, sideFront }: PrincessPieces): {
-  readonly nearest: Walked;
-  readonly isWalked: boolean;
-} {
+function ownWalked({ centreFront, sideFront }: PrincessPieces): Nearest {
   const smooth = (["princessTop", "princessWaist"] as const).reduce(metAsDrawn, smoothAtBust(sideFront));
   const wanted = ownLengths(smooth);
   const ease = sideFront.seamEase?.princess ?? 0;
@@ -143,7 +137,7 @@ function ownWalked({ centreFront, sideFront }: PrincessPieces): {
   let [above, below]: [Mm, Mm] = [0, 0];
   let best = { miss: Infinity, above, below };
   for (let round = 0; round < ROUNDS && best.miss >= SOLVER_ACCURACY; round += 1) {
-    const own = ownLengths(ownLengthened(centreFront, above, below).piece);
+    const own = ownLengths(withOwnSeam(centreFront, above, below));
     // The ease lies along the whole seam.
     const shortAbove = wanted.upper - (ease * wanted.upper) / whole - own.upper;
     const shortBelow = wanted.lower - (ease * wanted.lower) / whole - own.lower;
@@ -154,11 +148,11 @@ function ownWalked({ centreFront, sideFront }: PrincessPieces): {
     below += shortBelow / steepness(bust, shift(waist, 0, below));
   }
   return {
-    nearest: {
+    nearest: () => ({
       centreFront: ownLengthened(centreFront, best.above, best.below),
       sideFront: smooth,
       drop: best.above + best.below,
-    },
+    }),
     isWalked: best.miss < SOLVER_ACCURACY,
   };
 }
@@ -198,24 +192,45 @@ function ownLengthened(piece: Piece, above: Mm, below: Mm): Operated {
   const longer = lengthenedAtBust(piece, above, below);
   if (above === 0 && below === 0) return longer;
   const { upper, lower } = ownStretches(piece);
-  const bust = shift(pointOf(piece, "princessBust"), 0, above);
-  const down = (of: Piece): Piece =>
-    bendStretch(of, lower, (point, share) => {
-      const by = endsOf(of, lower).from === "princessBust" ? share : 1 - share;
-      return shift(point, 0, above + below * by * by * (3 - 2 * by));
-    });
-  const lowered = down(piece);
-  const raised = withEndMoved(piece, upper, endsOf(piece, upper).to === "princessBust" ? "end" : "start", bust);
+  const drawn = withOwnSeam(piece, above, below);
   const points = { ...longer.piece.points };
   const edges = longer.piece.edges.map((edge): Edge => {
     const index = piece.edges.findIndex(({ from, to }) => from === edge.from && to === edge.to);
-    const from = upper.includes(index) ? raised : lower.includes(index) ? lowered : null;
-    if (from === null) return edge;
-    const own = invariant(from.edges[index], "edge");
-    for (const name of [own.from, own.to]) if (isBend(name)) points[name] = invariant(from.points[name], name);
+    if (!upper.includes(index) && !lower.includes(index)) return edge;
+    const own = invariant(drawn.edges[index], "edge");
+    for (const name of [own.from, own.to]) if (isBend(name)) points[name] = invariant(drawn.points[name], name);
     return own;
   });
-  return { ...longer, piece: { ...longer.piece, points, edges } };
+  return drawnFurther(longer, { ...longer.piece, points, edges });
+}
+
+/** The same of its seam alone, which is all that is measured in rounds: what lies beside it stays where it was. */
+function withOwnSeam(piece: Piece, above: Mm, below: Mm): Piece {
+  if (above === 0 && below === 0) return piece;
+  const { upper, lower } = ownStretches(piece);
+  const bust = shift(pointOf(piece, "princessBust"), 0, above);
+  const { from, to } = endsOf(piece, lower);
+  const lowered = bendStretch(piece, lower, (point, share) => {
+    const by = from === "princessBust" ? share : 1 - share;
+    return shift(point, 0, above + below * by * by * (3 - 2 * by));
+  });
+  const raised = withEndMoved(piece, upper, endsOf(piece, upper).to === "princessBust" ? "end" : "start", bust);
+  const points = { ...piece.points };
+  const edges = [...piece.edges];
+  for (const [drawn, stretch] of [
+    [raised, upper],
+    [lowered, lower],
+  ] as const)
+    for (const index of stretch) {
+      const own = invariant(drawn.edges[index], "edge");
+      edges[index] = own;
+      for (const name of [own.from, own.to]) if (isBend(name)) points[name] = invariant(drawn.points[name], name);
+    }
+  const end = from === "princessBust" ? to : from;
+  const endAt = moveRigidly(downBy(piece, above + below), pointOf(piece, end));
+  points.princessBust = placedAt(invariant(piece.points.princessBust, "princessBust"), bust);
+  points[end] = placedAt(invariant(piece.points[end], end), endAt);
+  return redrawn(piece, points, edges);
 }
 
 /** By how much a straight stretch grows where its lower end goes down by 1; not so little that a step would run away. */
@@ -233,76 +248,100 @@ export const cornersOf = (piece: Piece): Corners => ({
  */
 function lengthenedAtBust(piece: Piece, above: Mm, below: Mm): Operated {
   const [centre, bust] = [pointOf(piece, "centreBust"), pointOf(piece, "princessBust")];
-  const parted = partAt(partAt(piece, "princessBust", "cut1", null), "centreBust", "cut2", null);
-  const moved = cutAndMove(
-    parted,
-    [
-      {
-        from: "cut1",
-        to: "centreBust",
-        inside: [],
-        carries: ["underBustCentre"],
-        motion: shiftMotion(bust, shift(bust, 0, above + below)),
-      },
-    ],
-    { cuts: [[centre, bust]], hinges: [] },
-  );
-  const healed = withoutBridge(withoutBridge(moved.piece, "princessBust", "cut1"), "centreBust", "cut2");
-  return {
-    ...moved,
-    piece: withPointsAt(healed, {
+  const marked = (longer: Piece): Piece =>
+    withPointsAt(longer, {
       princessBust: shift(bust, 0, above),
       bustPoint: shift(bust, 0, above),
       centreBust: shift(centre, 0, above),
-    }),
-  };
+    });
+  // A seam that walks already is only drawn anew.
+  if (above === 0 && below === 0)
+    return {
+      piece: marked(piece),
+      get trace() {
+        return slidDown(piece, 0).trace;
+      },
+    };
+  const moved = slidDown(piece, above + below);
+  const healed = withoutBridge(withoutBridge(moved.piece, "princessBust", "cut1"), "centreBust", "cut2");
+  return drawnFurther(moved, marked(healed));
+}
+
+function slidDown(piece: Piece, by: Mm): Operated {
+  const parted = partAt(partAt(piece, "princessBust", "cut1", null), "centreBust", "cut2", null);
+  const [centre, bust] = [pointOf(piece, "centreBust"), pointOf(piece, "princessBust")];
+  return cutAndMove(
+    parted,
+    [{ from: "cut1", to: "centreBust", inside: [], carries: ["underBustCentre"], motion: downBy(piece, by) }],
+    { cuts: [[centre, bust]], hinges: [] },
+  );
+}
+
+/** What slides down below the bust line. */
+function downBy(piece: Piece, by: Mm): Rigid<"piece"> {
+  const bust = pointOf(piece, "princessBust");
+  return shiftMotion(bust, shift(bust, 0, by));
 }
 
 /** The outline joined up across a cut: the edge that bridges it goes, and one corner stands for both its ends. */
 export function withoutBridge(piece: Piece, corner: PointName, second: PointName): Piece {
   const bridge = edgeFrom(piece, corner);
-  const edges = piece.edges.flatMap((edge, index): Edge[] => {
-    if (index === bridge) return [];
-    return edge.from === second ? [{ ...edge, from: corner }] : [edge];
-  });
-  const { [second]: _second, ...points } = piece.points;
-  return { ...piece, edges, points };
+  const edges: Edge[] = [];
+  for (const [index, edge] of piece.edges.entries())
+    if (index !== bridge) edges.push(edge.from === second ? withEnds(edge, corner, edge.to, edge.curve) : edge);
+  return redrawn(piece, withoutPoint(piece.points, [second]), edges);
 }
 
 export function withPointsAt(piece: Piece, places: Readonly<Partial<Record<PointName, PiecePoint>>>): Piece {
   const points: Partial<Record<PointName, NamedPoint>> = { ...piece.points };
   for (const name of pointNames(piece)) {
     const at = places[name];
-    if (at !== undefined) points[name] = { ...invariant(points[name], name), at };
+    if (at !== undefined) points[name] = placedAt(invariant(points[name], name), at);
   }
-  return { ...piece, points };
+  return redrawn(piece, points, piece.edges);
 }
 
-/** Both seams for where their corners are; at their ends they meet as one straight line of what they are sewn to. */
-function drawnBoth(centreFront: Piece, centre: Corners, sideFront: Piece, side: Corners): readonly [Seam, Seam] {
-  const top = turnBetween(radians(Math.PI), radians(turnAtTop(centreFront, centre) + turnAtTop(sideFront, side)));
-  const waist = turnBetween(radians(Math.PI), radians(turnAtWaist(centreFront, centre) + turnAtWaist(sideFront, side)));
+/**
+ * Both seams for where their corners are; at their ends they meet as one straight line of what they are sewn to. What they are
+ * sewn to stays where it is while the seams are drawn in rounds.
+ */
+function seamsBetween(centreFront: Piece, sideFront: Piece) {
+  const [centreTop, centreWaist] = [turnAtTop(centreFront), turnAtWaist(centreFront)];
+  const [sideTop, sideWaist] = [turnAtTop(sideFront), turnAtWaist(sideFront)];
   const rest = 1 - CENTRE_SHARE;
-  return [
-    drawn(centre, -top * CENTRE_SHARE, waist * CENTRE_SHARE, 0),
-    drawn(side, top * rest, -waist * rest, SIDE_SQUARE),
-  ];
+  return (centre: Corners, side: Corners): readonly [Seam, Seam] => {
+    const top = turnBetween(radians(Math.PI), radians(centreTop(centre) + sideTop(side)));
+    const waist = turnBetween(radians(Math.PI), radians(centreWaist(centre) + sideWaist(side)));
+    return [
+      drawn(centre, -top * CENTRE_SHARE, waist * CENTRE_SHARE, 0),
+      drawn(side, top * rest, -waist * rest, SIDE_SQUARE),
+    ];
+  };
 }
 
-/** Turn of the outline at the upper end of the seam, were the seam straight. */
-function turnAtTop(piece: Piece, { top, bust }: Corners): Radians {
+/** Turn of the outline at an end of the seam, were the seam straight. */
+type TurnAt = (corners: Corners) => Radians;
+
+/** At its upper end. */
+function turnAtTop(piece: Piece): TurnAt {
   const { before, after, isDown } = neighbours(piece, "princessTop");
-  return isDown
-    ? turnBetween(edgeTangentAt(curveOf(piece, before), 1), directionOf(top, bust))
-    : turnBetween(directionOf(bust, top), edgeTangentAt(curveOf(piece, after), 0));
+  if (isDown) {
+    const into = edgeTangentAt(curveOf(piece, before), 1);
+    return ({ top, bust }) => turnBetween(into, directionOf(top, bust));
+  }
+  const outOf = edgeTangentAt(curveOf(piece, after), 0);
+  return ({ top, bust }) => turnBetween(directionOf(bust, top), outOf);
 }
 
 /** The same at its lower end. */
-function turnAtWaist(piece: Piece, { bust, waist }: Corners): Radians {
+function turnAtWaist(piece: Piece): TurnAt {
   const { before, after, isDown } = neighbours(piece, "princessWaist");
-  return isDown
-    ? turnBetween(directionOf(bust, waist), edgeTangentAt(curveOf(piece, after), 0))
-    : turnBetween(edgeTangentAt(curveOf(piece, before), 1), directionOf(waist, bust));
+  if (isDown) {
+    const outOf = edgeTangentAt(curveOf(piece, after), 0);
+    return ({ bust, waist }) => turnBetween(directionOf(bust, waist), outOf);
+  }
+  const into = edgeTangentAt(curveOf(piece, before), 1);
+  return ({ bust, waist }) => turnBetween(into, directionOf(waist, bust));
 }
 
 /** The edges at an end of the seam, and whether the outline goes down the seam (centre front) or up it. */
@@ -334,7 +373,7 @@ function withSeam(piece: Piece, { upper, lower }: Seam): Piece {
     if (edge.seam !== "princess") return edge;
     const stretch = edge.from === "princessTop" || edge.to === "princessTop" ? upper : lower;
     const isDown = edge.from === "princessTop" || edge.to === "princessWaist";
-    return { ...edge, curve: (isDown ? stretch : edgeReverse(stretch)).curve };
+    return withCurve(edge, (isDown ? stretch : edgeReverse(stretch)).curve);
   });
-  return { ...piece, edges };
+  return redrawn(piece, piece.points, edges);
 }

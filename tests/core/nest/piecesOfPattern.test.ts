@@ -91,8 +91,8 @@ describe("the stand-in", () => {
   });
 
   it("is printed in the cup asked for, every piece of each size in one order", () => {
-    const { nest, refused } = printNest(pattern, draftBlocks(pattern), 75);
-    expect(refused.size).toBe(0);
+    const { nest, refusedAt } = printNest(pattern, draftBlocks(pattern), 75);
+    expect([...nest.labels.keys()].map(refusedAt)).toEqual(nest.labels.map(() => undefined));
     expect(nest.source).toBe("standIn");
     expect(nest.labels).toEqual(pattern.chart.sizes.map(({ label }) => label));
     expect(nest.sizes.map((pieces) => pieces.map(({ name }) => name))).toEqual(
@@ -101,12 +101,23 @@ describe("the stand-in", () => {
   });
 
   it("has a size that no front can be made of in a cup without one, and says why; the basques stay", () => {
-    const { nest, refused } = printNest(pattern, draftBlocks(pattern), 700);
-    expect(refused.size).toBe(12);
+    const { nest, refusedAt } = printNest(pattern, draftBlocks(pattern), 700);
+    expect(nest.labels).toHaveLength(12);
     expect(nest.sizes.map((pieces) => pieces.map(({ name }) => name))).toEqual(
       nest.labels.map(() => ["frontBasque", "backBasque"]),
     );
-    expect(refused.get(0)?.code).toMatch(/^fullBust\//);
+    for (const size of nest.labels.keys()) expect(refusedAt(size)?.code).toMatch(/^fullBust\//);
+  });
+
+  it("makes a size when it is read, and once: one that nobody can make is no matter to who reads another", () => {
+    const blocks = draftBlocks(pattern);
+    const torn = blocks.front.map((front, size) => (size === 3 ? { ...front, edges: [], darts: [] } : front));
+    const { nest, refusedAt } = printNest(pattern, { ...blocks, front: torn }, 75);
+    expect(nest.sizes).toHaveLength(12);
+    expect(refusedAt(2)).toBeUndefined();
+    expect(nest.sizes[2]).toBe(nest.sizes[2]);
+    expect(() => nest.sizes[3]).toThrow();
+    expect(() => [...nest.sizes]).toThrow();
   });
 
   it("is drafted for the chart's own difference where it has no such cup", () => {

@@ -108,6 +108,28 @@ describe("a bust that is not altered", () => {
 });
 
 describe("a bust altered", () => {
+  it("is spread once, and its darts ended once, however often one spread is asked for", () => {
+    const own = making({});
+    const asked: string[] = [];
+    const counted: Making = {
+      ...own,
+      adjustBust: (open, spread) => {
+        asked.push(`spread by ${spread}`);
+        return own.adjustBust(open, spread);
+      },
+      finish: (open, bustPoint, difference) => {
+        asked.push(`ended at ${bustPoint.x} for ${difference}`);
+        return own.finish(open, bustPoint, difference);
+      },
+    };
+    const { blended, wanted } = built({}, { asked: 30, residual: 30, making: counted });
+    expect(asked).toEqual(["spread by 15", "ended at 115 for 80"]);
+    expect(wanted?.front).toBe(blended.front);
+    asked.splice(0);
+    built({}, { asked: 30, residual: 31, making: counted });
+    expect(asked).toEqual(["spread by 15", "ended at 115 for 80", "spread by 15.5", "ended at 115.5 for 81"]);
+  });
+
   it("is spread by half on the half, and finished for where the bust point then lies and for the fuller cup", () => {
     const { bust, alteration, cut: asCut, blended, bustPoint } = built({}, { asked: 30 });
     expect(bust?.ok === true && bust.value.drop).toBe(7.5);

@@ -66,7 +66,10 @@ function patternPieces(
     chart,
     alike: new Set(alike),
     isEaseMeasured: true,
-    printed: (cup) => ({ nest, refused: new Map((refused[cup ?? "none"] ?? []).map((index) => [index, failure])) }),
+    printed: (cup) => ({
+      nest,
+      refusedAt: (size) => (refused[cup ?? "none"]?.includes(size) === true ? failure : undefined),
+    }),
     printedWaists: () => LABELS.map((_, size) => 700 + 40 * size),
     finishedWaistAt: (cup, baseSize, size) => 700 + 40 * size + baseSize + fuller(cup),
     finishedHips: (cup) => (hips ? LABELS.map((_, size) => 950 + 40 * size + fuller(cup)) : null),

@@ -5,6 +5,7 @@ import { rigidMotion, shiftMotion } from "../../../src/core/geometry/rigid";
 import { pointOf, type Piece, type PointName } from "../../../src/core/pattern/piece";
 import { invariant } from "../../../src/core/result";
 import { moveBeyondCut, trueDartAgain } from "../../../src/core/surgery/beyondCut";
+import { drawnFurther, noSurgery } from "../../../src/core/surgery/cutAndMove";
 import { squareWaistAgain } from "../../../src/core/surgery/wedge";
 import { radians } from "../../../src/core/units";
 import { bentOff, withBends } from "../../support/bentPieces";
@@ -21,6 +22,25 @@ const CORNERS: readonly CornerOf[] = [
   ["centreWaist", 0, 300, "centre"],
 ];
 const DART = dartFor("waistDart", "waist");
+
+describe("an operation whose piece is drawn on", () => {
+  it("has its trace made when it is read, not before", () => {
+    let made = 0;
+    const piece = front([100, 200]);
+    const drawn = drawnFurther(
+      {
+        piece: front([100, 220]),
+        get trace() {
+          made += 1;
+          return noSurgery(piece);
+        },
+      },
+      piece,
+    );
+    expect([drawn.piece, made]).toEqual([piece, 0]);
+    expect([drawn.trace.piece, made]).toEqual(["front", 1]);
+  });
+});
 const front = (apex: readonly [number, number], curved = false): Piece =>
   cornerPiece({
     corners: CORNERS,

@@ -8,13 +8,26 @@ import { levelWidth, takenAtBust } from "../../../src/core/girth/levelWidth";
 import { seamLength } from "../../../src/core/girth/seamLength";
 import { pointNames, pointOf, type Piece } from "../../../src/core/pattern/piece";
 import { withSideDart } from "../../../src/core/style/sideDartStyle";
-import { adjustFullBust, hingeTurn } from "../../../src/core/surgery/fullBust";
+import { adjustFullBust, hingeTurn, tooMuchSpread } from "../../../src/core/surgery/fullBust";
 import { degreesFrom } from "../../../src/core/units";
 import { anyAmount } from "../../support/amounts";
 import { clothCorners, polygonOf, seamByBezierJs } from "../../support/independent";
 
 const apex = piecePoint(95, 235);
 const hinge = piecePoint(185, 150);
+
+describe("a spread that cannot be made", () => {
+  it("has the largest that can sought when it is asked for, and once", () => {
+    let sought = 0;
+    const refused = tooMuchSpread("fullBust/out-of-reach", () => {
+      sought += 1;
+      return 7;
+    });
+    if (refused.ok) throw new Error("not refused");
+    expect([refused.failure.code, sought]).toEqual(["fullBust/out-of-reach", 0]);
+    expect([refused.failure.most, refused.failure.most, sought]).toEqual([7, 7, 1]);
+  });
+});
 
 describe("hingeTurn", () => {
   // cos(α + φ) = cos α + g / R with α the direction from hinge to apex: values worked out separately.

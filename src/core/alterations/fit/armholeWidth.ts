@@ -10,7 +10,7 @@ import { distance, piecePoint, type PiecePoint } from "../../geometry/point";
 import { shiftMotion } from "../../geometry/rigid";
 import { pointOf, type Piece } from "../../pattern/piece";
 import { moveBeyondCut, type OutlinePlace } from "../../surgery/beyondCut";
-import type { Operated } from "../../surgery/cutAndMove";
+import { drawnFurther, type Operated } from "../../surgery/cutAndMove";
 import { placeAt, stretchTo } from "../../pattern/seamStretch";
 import { curveOf } from "../../pattern/ring";
 import { pointAt } from "../../surgery/wedge";
@@ -85,6 +85,6 @@ export function slideArmhole(piece: Piece, amount: Mm): Operated {
     motion: shiftMotion(piecePoint(0, 0), piecePoint(amount, 0)),
   });
   return piece.points.shoulderTip !== undefined
-    ? { ...done, piece: moveMouthEnd(done.piece, "shoulderTip", pointOf(piece, "shoulderTip")) }
+    ? drawnFurther(done, moveMouthEnd(done.piece, "shoulderTip", pointOf(piece, "shoulderTip")))
     : done;
 }

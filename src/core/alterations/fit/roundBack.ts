@@ -7,7 +7,7 @@ import { between, piecePoint } from "../../geometry/point";
 import { fail, invariant, ok } from "../../result";
 import { pointOf, type Piece } from "../../pattern/piece";
 import { moveBeyondCut, type OutlinePlace } from "../../surgery/beyondCut";
-import type { Operated } from "../../surgery/cutAndMove";
+import { drawnFurther, type Operated } from "../../surgery/cutAndMove";
 import { curveOf, edgeTo } from "../../pattern/ring";
 import { stretchFrom, stretchTo, type Stretch } from "../../pattern/seamStretch";
 import { pointAt, turnAbout, wedgeTurn } from "../../surgery/wedge";
@@ -41,7 +41,7 @@ function roundUp(back: Piece, amount: Mm): Operated | null {
   // Measured at the straight centre line, so that taking out later undoes what was let in.
   const turn = wedgeTurn(hinge, piecePoint(pointOf(ready, "centreBust").x, y), amount, true);
   const done = moveBeyondCut(ready, { into: centre, outOf: armhole, motion: turnAbout(hinge, turn) });
-  return { ...done, piece: { ...done.piece, centreOnFold: false } };
+  return drawnFurther(done, { ...done.piece, centreOnFold: false });
 }
 
 function placeAtHeight(piece: Piece, stretch: Stretch, y: Mm): OutlinePlace | null {
