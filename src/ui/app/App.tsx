@@ -141,6 +141,7 @@ const TablePlace = memo(({ inTurn }: PlaceProps) => {
       className="table-place"
       aria-label={say.tablePlace}
       data-away={shown || full ? undefined : ""}
+      data-shown={shown && !full ? "" : undefined}
       data-full={full ? "" : undefined}
     >
       <PartPlace part={TABLE} name={say.PARTS.table} inTurn={inTurn}>

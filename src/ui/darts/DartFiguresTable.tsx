@@ -1,10 +1,11 @@
-import { memo } from "react";
+import { memo, useRef } from "react";
 import type { DartFigures } from "../../core/dart/dartFigures";
 import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
 import { besideCell, formatAngle, fullnessOverSentence } from "../../words/terms/darts";
 import { formatAmount, formatLength } from "../../words/terms/length";
 import type { TermName } from "../../words/terms/glossary";
+import { useInSight } from "../session/useInSight";
 import { Term } from "../fields/Term";
 import { useDartNow } from "./useDartNow";
 import { READS_AS_NOTHING } from "../../core/tolerance";
@@ -14,7 +15,8 @@ type Row = readonly [name: string, figure: (figures: DartFigures) => string, ter
 
 /** The dart as printed, as the wearer's cup asks, and as drawn, side by side. */
 export function DartFiguresTable({ dart: settled, unit }: { readonly dart: PlannedDart; readonly unit: LengthUnit }) {
-  const dart = useDartNow(settled);
+  const place = useRef<HTMLTableElement>(null);
+  const dart = useDartNow(settled, useInSight(place, true));
   const rows: readonly Row[] = [
     ["Mouth", (f) => formatAmount(f.intake, unit), "mouth"],
     ["Angle", (f) => formatAngle(f.angle), "angle"],
@@ -36,7 +38,7 @@ export function DartFiguresTable({ dart: settled, unit }: { readonly dart: Plann
         ] satisfies readonly Row[])),
   ];
   return (
-    <table className="figures">
+    <table ref={place} className="figures">
       <caption>{fullnessOverSentence(dart, unit)}</caption>
       <Heads isPrinted={dart.printed !== null} isWanted={dart.wanted !== null} />
       <tbody>

@@ -10,7 +10,7 @@ import {
 import { endFails, endsAsUsual } from "../../core/dart/dartEndReading";
 import type { AlterationFailure } from "../../core/alterations/outcome/alterationFailure";
 import "./darts.css";
-import { useEffect, useMemo, useRef, type ReactNode } from "react";
+import { createContext, useContext, useEffect, useMemo, useRef, type ReactNode } from "react";
 import { isSameDart, type DartRef } from "../../core/pattern/piece";
 import { halvesOf, type Plan, type PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit, Work } from "../../core/decisions/work";
@@ -32,7 +32,8 @@ import { refusedSentence } from "../../words/doubts";
 import { alterationFailureSentence } from "../../words/planned";
 import { FailureNote } from "../session/FailureNote";
 import { useSettledPlan } from "../session/usePlan";
-import { useRun, useSettledWork, useWork } from "../session/useWork";
+import { useInSight } from "../session/useInSight";
+import { useRun, useSettledWork, useWorkInSight } from "../session/useWork";
 import { useViewState } from "../session/viewState";
 import { AmountField, type AmountFieldProps } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
@@ -267,7 +268,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
 
       {dart.drawn.end !== null && <PointedDart dart={dart} work={work} alone={on !== undefined} />}
 
-      <div className="amounts" data-run="">
+      <Amounts>
         {amount(
           "shorten",
           say.shortenBy,
@@ -315,7 +316,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
             refusal: placeRefusal,
           },
         )}
-      </div>
+      </Amounts>
       {(end.shorten !== 0 || end.across !== 0) && (
         <>
           <Choice
@@ -373,12 +374,13 @@ function VerdictWords({
   readonly unit: LengthUnit;
   readonly children: ReactNode;
 }) {
-  const now = useDartNow(dart);
+  const place = useRef<HTMLDivElement>(null);
+  const now = useDartNow(dart, useInSight(place, true));
   const stop = stopSentence(now, unit);
   const trued = truingSentence(now, unit);
   const usual = now.endJudged === null || endsAsUsual(now.endJudged);
   return (
-    <div className="verdict-words">
+    <div ref={place} className="verdict-words">
       <p className="verdict" data-verdict={now.verdict}>
         {verdictSentence(now, unit)}
       </p>
@@ -393,6 +395,21 @@ function VerdictWords({
   );
 }
 
+const AmountsInSight = createContext(true);
+
+/** The amounts of a dart, which follow a drag while any of them is seen. */
+function Amounts({ children }: { readonly children: ReactNode }) {
+  const place = useRef<HTMLDivElement>(null);
+  const isInSight = useInSight(place, true);
+  return (
+    <AmountsInSight value={isInSight}>
+      <div ref={place} className="amounts" data-run="">
+        {children}
+      </div>
+    </AmountsInSight>
+  );
+}
+
 interface AmountOfDartProps extends Pick<AmountFieldProps, "label" | "field" | "unit" | "hint" | "refusal"> {
   readonly read: (work: Work) => Mm;
   readonly change: (value: Mm) => DartRedraw;
@@ -400,7 +417,7 @@ interface AmountOfDartProps extends Pick<AmountFieldProps, "label" | "field" | "
 
 /** An amount that follows what moves: only the one that changes is drawn anew. */
 function AmountOfDart({ read, change, ...field }: AmountOfDartProps) {
-  const value = useWork(read);
+  const value = useWorkInSight(useContext(AmountsInSight), read);
   return (
     <AmountField {...field} value={value} step={snapStep(field.unit)} set={(next) => [putOrRemove(change(next))]} />
   );

@@ -1,4 +1,4 @@
-import { memo, useId, useState } from "react";
+import { memo, useId, useRef, useState } from "react";
 import { axisLength } from "../../core/dart/dartFrame";
 import { angleOfMouth, foldDisc, type FoldedDisc as Disc } from "../../core/dart/foldedDisc";
 import type { PlannedDart } from "../../core/plan/plan";
@@ -8,6 +8,7 @@ import { radians, type Mm } from "../../core/units";
 import { discSentence, formatAngle } from "../../words/terms/darts";
 import { formatAmount } from "../../words/terms/length";
 import { isSame } from "../../core/same";
+import { useInSight } from "../session/useInSight";
 import { useDartNow } from "./useDartNow";
 import * as say from "../../words/dartsStep";
 import { Sentence } from "../fields/Sentence";
@@ -17,7 +18,8 @@ import { Sentence } from "../fields/Sentence";
  * slider tries a shorter dart with the same mouth without touching the plan.
  */
 export function FoldedDisc({ dart: settled, unit }: { readonly dart: PlannedDart; readonly unit: LengthUnit }) {
-  const dart = useDartNow(settled);
+  const place = useRef<HTMLElement>(null);
+  const dart = useDartNow(settled, useInSight(place, true));
   const id = useId();
   const [tried, setTried] = useState(0);
   const { drawn } = dart;
@@ -39,7 +41,7 @@ export function FoldedDisc({ dart: settled, unit }: { readonly dart: PlannedDart
     rise: Math.max(before.height, now.height),
   };
   return (
-    <section className="folded" aria-labelledby={`${id}-title`}>
+    <section ref={place} className="folded" aria-labelledby={`${id}-title`}>
       <h4 id={`${id}-title`}>{say.discTitle}</h4>
       <div className="folded-pair">
         <figure className="as-printed">

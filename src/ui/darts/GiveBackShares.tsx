@@ -1,10 +1,12 @@
 import type { GiveBack, Half } from "../../core/decisions/alteration";
-import { useId } from "react";
+import type { DartRef } from "../../core/pattern/piece";
+import { memo, useId } from "react";
 import type { Command } from "../../core/plan/commands";
 import type { PlannedDart } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import { sharesOf } from "../../core/plan/dartEdit";
 import { sharesWith, wholeShares } from "../../core/plan/giveBackShares";
+import { isSame } from "../../core/same";
 import { placeWords } from "../../words/terms/darts";
 import { Slider } from "../fields/Slider";
 import { useEntry } from "../fields/useEntry";
@@ -24,9 +26,19 @@ const PERCENT_STEP = 5;
 const NONE: GiveBack = {};
 
 /** Where what a dart sets free goes: shares that always make a whole. One slide, or one visit to a number, is one step of undo. */
-export function GiveBackShares({ dart: settled, on }: GiveBackSharesProps) {
-  const { ref: dart } = settled;
-  const { giveBackPlaces: places } = useDartNow(settled);
+export function GiveBackShares({ dart, on }: GiveBackSharesProps) {
+  const { giveBackPlaces } = useDartNow(dart, true);
+  return <Shares dart={dart.ref} places={giveBackPlaces} on={on} />;
+}
+
+interface SharesProps {
+  readonly dart: DartRef;
+  readonly places: PlannedDart["giveBackPlaces"];
+  readonly on: Half | undefined;
+}
+
+/** The places are named anew by every plan; they seldom are other ones. */
+const Shares = memo(({ dart, places, on }: SharesProps) => {
   const shares = (work: Work): GiveBack => {
     const said = sharesOf(work, dart, on);
     return Object.keys(said).length === 0 ? NONE : said;
@@ -60,7 +72,7 @@ export function GiveBackShares({ dart: settled, on }: GiveBackSharesProps) {
       ))}
     </fieldset>
   );
-}
+}, isSame);
 
 interface ShareProps {
   readonly field: string;

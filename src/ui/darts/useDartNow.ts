@@ -8,10 +8,11 @@ import { useViewState } from "../session/viewState";
  * at every move.
  *
  * @param settled as it is while nothing moves
+ * @param isInSight what is not need not follow
  */
-export function useDartNow(settled: PlannedDart): PlannedDart {
+export function useDartNow(settled: PlannedDart, isInSight: boolean): PlannedDart {
   const half = useViewState((view) => view.half);
-  const now = usePlan();
+  const now = usePlan(isInSight);
   const found = now.ok ? now.value[half].darts.find(({ ref }) => isSameDart(ref, settled.ref)) : undefined;
   return found ?? settled;
 }

@@ -13,15 +13,35 @@ export const idle = (): Promise<void> =>
     } else window.setTimeout(resolve, REST);
   });
 
+/** Resolves when nothing is pressed: what is fetched is run and its styles counted in, which a finger that drags would wait for. */
+function handsOff(signal: AbortSignal): () => Promise<void> {
+  let isPressed = false;
+  let go: (() => void) | null = null;
+  const heard = ({ buttons }: PointerEvent): void => {
+    isPressed = buttons !== 0;
+    if (isPressed) return;
+    go?.();
+    go = null;
+  };
+  for (const type of ["pointerdown", "pointerup", "pointercancel"] as const)
+    window.addEventListener(type, heard, { capture: true, passive: true, signal });
+  return () => (isPressed ? new Promise((resolve) => (go = resolve)) : Promise.resolve());
+}
+
 /** Fetches parts one after the other whenever the browser has nothing else to do, until it is told to stop. */
 export async function fetchAhead(
   parts: readonly Pick<Later<unknown>, "fetchAhead">[],
   { signal }: AbortController,
 ): Promise<void> {
+  const ended = new AbortController();
+  signal.addEventListener("abort", () => ended.abort());
+  const free = handsOff(ended.signal);
   for (const part of parts) {
     await idle();
+    await free();
     if (signal.aborted) return;
     await part.fetchAhead();
     if (signal.aborted) return;
   }
+  ended.abort();
 }

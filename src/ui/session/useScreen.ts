@@ -10,26 +10,25 @@ const SIDEWAYS = "(36rem <= width < 74rem) and (height < 34rem)";
 /** A finger types on keys that the screen draws. */
 const FINGER = `(pointer: coarse), ${THUMB}`;
 
-/** Whether undo, pieces and ledger lie in a bar under the thumb. */
-export const useThumbBar = (): boolean => useMedia(THUMB);
-
-/** Whether pieces and ledger stand beside the step, one in place of the other. */
-export const useSideways = (): boolean => useMedia(SIDEWAYS);
-
-/** Whether lengths are typed on keys that the screen draws, which know no fractions. */
-export const useDrawnKeys = (): boolean => useMedia(FINGER);
-
-function useMedia(query: string): boolean {
-  return useSyncExternalStore(
-    (onChange) => {
-      const list = mediaOf(query);
-      list?.addEventListener("change", onChange);
-      return () => list?.removeEventListener("change", onChange);
-    },
-    () => mediaOf(query)?.matches === true,
-  );
+/** Asked at every drawing of a field, and again whenever the work changes: the browser is asked for its list but once. */
+function mediaHook(query: string): () => boolean {
+  let known: MediaQueryList | undefined;
+  /** Undefined where nothing is drawn, as under Node. */
+  const list = (): MediaQueryList | undefined =>
+    (known ??= "matchMedia" in window ? window.matchMedia(query) : undefined);
+  const subscribe = (onChange: () => void): (() => void) => {
+    list()?.addEventListener("change", onChange);
+    return () => list()?.removeEventListener("change", onChange);
+  };
+  const matches = (): boolean => list()?.matches === true;
+  return () => useSyncExternalStore(subscribe, matches);
 }
 
-/** Undefined where nothing is drawn, as under Node. */
-const mediaOf = (query: string): MediaQueryList | undefined =>
-  "matchMedia" in window ? window.matchMedia(query) : undefined;
+/** Whether undo, pieces and ledger lie in a bar under the thumb. */
+export const useThumbBar = mediaHook(THUMB);
+
+/** Whether pieces and ledger stand beside the step, one in place of the other. */
+export const useSideways = mediaHook(SIDEWAYS);
+
+/** Whether lengths are typed on keys that the screen draws, which know no fractions. */
+export const useDrawnKeys = mediaHook(FINGER);

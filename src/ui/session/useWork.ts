@@ -15,6 +15,7 @@ import {
   type Entry,
   type GestureKind,
   type Hand,
+  type WorkState,
 } from "../../store/workStore";
 
 export type WorkStore = ReturnType<typeof createWorkStore>;
@@ -30,6 +31,17 @@ export function useWorkStore(): WorkStore {
 export function useWork<T>(selector: (work: Work) => T): T {
   return useStore(useWorkStore(), (state) => selector(state.work));
 }
+
+/**
+ * The same for what may be out of sight, where it stands still while something is dragged: nobody sees it follow, and a phone
+ * would have to lay it out at every move. What keys do it always follows, since it may be read without being seen.
+ */
+export function useWorkInSight<T>(isInSight: boolean, selector: (work: Work) => T): T {
+  return useStore(useWorkStore(), (state) => selector(workInSight(state, isInSight)));
+}
+
+export const workInSight = ({ work, gesture }: WorkState, isInSight: boolean): Work =>
+  isInSight || gesture?.hand.kind !== "drag" ? work : gesture.start;
 
 /** The same, but standing still while something is dragged: for panels that show no live figure. */
 export function useSettledWork<T>(selector: (work: Work) => T): T {

@@ -20,21 +20,28 @@ export function LitSlip({
   const alterations = plan.alterations.filter(
     (planned) => lit !== null && (planned.id === lit || ledgerGroup(planned) === lit),
   );
+  // One path for all rings of a piece: as many as there are, no node comes or goes in the middle of a drag.
+  const moved = alterations.flatMap(({ outcome }) =>
+    outcome.ok && !outcome.value.surgery.some(({ parts }) => parts.length > 0) ? outcome.value.moved : [],
+  );
+  const r = RING * mmPerPixel;
   return (
     <g className="lit" aria-hidden="true">
-      {alterations.map((planned) => {
-        if (!planned.outcome.ok || planned.outcome.value.surgery.some(({ parts }) => parts.length > 0)) return null;
-        return planned.outcome.value.moved.map(({ piece, from, to }, index) => {
-          const place = places.find((other) => other.piece === piece);
-          return (
-            place !== undefined && (
-              <g key={`${planned.id} ${index}`} transform={placeTransform(place)}>
-                <path d={`M${from.x} ${from.y}L${to.x} ${to.y}`} />
-                <circle cx={to.x} cy={to.y} r={RING * mmPerPixel} />
-              </g>
-            )
-          );
-        });
+      {places.map((place) => {
+        const own = moved.filter(({ piece }) => piece === place.piece);
+        return (
+          own.length > 0 && (
+            <g key={place.piece} transform={placeTransform(place)}>
+              <path d={own.map(({ from, to }) => `M${from.x} ${from.y}L${to.x} ${to.y}`).join("")} />
+              <path
+                className="ring"
+                d={own
+                  .map(({ to }) => `M${to.x - r} ${to.y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0`)
+                  .join("")}
+              />
+            </g>
+          )
+        );
       })}
     </g>
   );

@@ -33,11 +33,10 @@ function Figures({ unit }: { readonly unit: LengthUnit }) {
           <strong>
             <Fractions text={is} />
           </strong>
-          {since !== "" && (
-            <em>
-              <Fractions text={since} />
-            </em>
-          )}
+          {/* Always there, since a node that comes or goes in the middle of a drag has whatever looks for another by :has looked at anew. */}
+          <em>
+            <Fractions text={since} />
+          </em>
         </span>
       ))}
     </p>

@@ -6,7 +6,7 @@ import "./overlay.css";
 import "./hand.css";
 import { memo, useCallback, useMemo, useRef, useState } from "react";
 import { flushSync } from "react-dom";
-import { isSameDart, type DartRef, type NestSource } from "../../core/pattern/piece";
+import { isSameDart, type DartRef, type NestSource, type PieceName } from "../../core/pattern/piece";
 import { halvesOf, type Plan, type PlanHalf, type PlannedDart } from "../../core/plan/plan";
 import { type LengthUnit } from "../../core/decisions/work";
 import {
@@ -44,7 +44,7 @@ import { useSettledWork, useWork, useWorkStore } from "../session/useWork";
 import { useViewState } from "../session/viewState";
 import type { HandleEnd } from "../../core/plan/dartEdit";
 import { HalfSwitch } from "./HalfSwitch";
-import { Handle } from "./Handle";
+import { Handle, type HandleProps } from "./Handle";
 import { LabelLayer } from "./LabelLayer";
 import { LitSlip } from "./LitSlip";
 import { PiecesInWords } from "./PiecesInWords";
@@ -435,31 +435,55 @@ interface HandlesProps {
   readonly unit: LengthUnit;
 }
 
+/** What is told of pieces and handles: put into words when it is first asked for, and not anew at every move. */
+function toldOnce(told: PlanHalf, named: Half | null, unit: LengthUnit) {
+  const pieces = new Map<PieceName, string>();
+  const handles = new Map<string, Pick<HandleProps, "name" | "value" | "mouth">>();
+  return {
+    ofPiece: (piece: PieceName): string => {
+      const words = pieces.get(piece) ?? `${pieceGroupLabel(told, piece)}${halfNote(named)}`;
+      pieces.set(piece, words);
+      return words;
+    },
+    /** @param now stands in where nothing is told of it */
+    ofHandle: (now: PlannedDart, end: HandleEnd): Pick<HandleProps, "name" | "value" | "mouth"> => {
+      const { ref } = now;
+      const key = `${ref.piece} ${ref.dart} ${end}`;
+      const known = handles.get(key);
+      if (known !== undefined) return known;
+      const found = told.darts.find((other) => isSameDart(other.ref, ref));
+      const dart = found ?? now;
+      const words = {
+        name: `${dartHandleName(ref, end)}${halfNote(named)}`,
+        value: dartHandleValue(dart, end, unit),
+        mouth: Math.round(dart.drawn.intake),
+      };
+      if (found !== undefined) handles.set(key, words);
+      return words;
+    },
+  };
+}
+
 function Handles({ plan, half, named, places, mmPerPixel, selected, unit }: HandlesProps) {
   // What is told of a handle stands still while it is moved: where it came to is told once.
   const settled = useSettledPlan();
   const told = settled.ok ? settled.value[half] : plan;
+  const words = useMemo(() => toldOnce(told, named, unit), [told, named, unit]);
   const [stop, setStop] = useState<HandleEnd>("apex");
   const shown = plan.darts.flatMap((dart) => {
     const place = places.find(({ piece }) => piece === dart.ref.piece);
     if (place === undefined) return [];
     const isSelected = selected?.piece === dart.ref.piece && selected.dart === dart.ref.dart;
-    const isOne = (other: PlannedDart): boolean => isSameDart(other.ref, dart.ref);
-    const toldOf = told.darts.find(isOne) ?? dart;
     // The mouth ends of a dart show when it is chosen, so that the table stays calm.
     const ends: readonly HandleEnd[] = isSelected ? ["apex", "inner", "outer"] : ["apex"];
-    return ends.map((end) => ({ dart, toldOf, end, place, isSelected, at: dart.drawn[end] }));
+    return ends.map((end) => ({ dart, end, place, isSelected, at: dart.drawn[end] }));
   });
   const apart = nearestApart(shown.map(({ at, place }) => onTable(place, at)));
   return (
     <g className="handles">
       {places.map((own) => (
-        <g
-          key={`${own.piece} ${own.half}`}
-          role="group"
-          aria-label={`${pieceGroupLabel(told, own.piece)}${halfNote(named)}`}
-        >
-          {shown.map(({ dart, toldOf, end, place, isSelected, at }, index) =>
+        <g key={`${own.piece} ${own.half}`} role="group" aria-label={words.ofPiece(own.piece)}>
+          {shown.map(({ dart, end, place, isSelected, at }, index) =>
             place !== own ? null : (
               <Handle
                 key={`${dart.ref.piece}-${dart.ref.dart}-${end}`}
@@ -471,9 +495,7 @@ function Handles({ plan, half, named, places, mmPerPixel, selected, unit }: Hand
                 half={half}
                 mmPerPixel={mmPerPixel}
                 room={(apart[index] ?? Infinity) / 2 / mmPerPixel}
-                name={`${dartHandleName(dart.ref, end)}${halfNote(named)}`}
-                value={dartHandleValue(toldOf, end, unit)}
-                mouth={Math.round(toldOf.drawn.intake)}
+                {...words.ofHandle(dart, end)}
                 selected={isSelected}
                 isStop={isSelected ? end === stop : end === "apex"}
                 onStop={setStop}

@@ -1,6 +1,7 @@
-import { useEffect, useId, useRef, useState, type MouseEvent, type RefObject } from "react";
+import { useEffect, useId, useRef, type MouseEvent } from "react";
 import type { WorkEntry } from "../../store/library";
 import { workSaid, WORKS_WORDS } from "../../words/works";
+import { useInSight } from "../session/useInSight";
 import { FrontInSmall } from "./FrontInSmall";
 import type { Looks } from "./looks";
 
@@ -22,7 +23,7 @@ export function WorkRow({ entry, when, same, namesakes, isOpen, looks, onOpen, o
   const { id, stamp, name, wearer } = entry;
   const row = useRef<HTMLLIElement>(null);
   const about = useId();
-  const isSeen = useIsSeen(row);
+  const isSeen = useInSight(row);
 
   useEffect(() => (isSeen ? looks.want({ id, stamp }, "front") : undefined), [isSeen, looks, id, stamp]);
   useEffect(() => {
@@ -90,16 +91,4 @@ export function focusNeighbour({ currentTarget }: MouseEvent): void {
   const row = currentTarget.closest("li");
   const next = row?.nextElementSibling ?? row?.previousElementSibling;
   if (next instanceof HTMLElement) next.focus();
-}
-
-/** Whether it is in view, or a browser cannot tell. */
-function useIsSeen(element: RefObject<Element | null>): boolean {
-  const [isSeen, setSeen] = useState(typeof IntersectionObserver === "undefined");
-  useEffect(() => {
-    if (element.current === null || typeof IntersectionObserver === "undefined") return undefined;
-    const observer = new IntersectionObserver((seen) => setSeen(seen.at(-1)?.isIntersecting === true));
-    observer.observe(element.current);
-    return () => observer.disconnect();
-  }, [element]);
-  return isSeen;
 }

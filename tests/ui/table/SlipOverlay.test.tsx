@@ -33,7 +33,7 @@ describe("a slip that is lit", () => {
     expect(all("overlay-ghost")).toHaveLength(2);
     expect(all("overlay-added")).toHaveLength(2);
     // The cut and moved parts say it; rings round every corner would hide them.
-    expect(container.querySelectorAll(".lit circle")).toHaveLength(0);
+    expect(container.querySelectorAll(".lit .ring")).toHaveLength(0);
   });
 
   it("lies as made, and goes back as far as the slide is moved", async () => {
