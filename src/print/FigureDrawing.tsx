@@ -1,6 +1,7 @@
 /** A plain line drawing, on the page in its colours and on paper black on white. */
 import "./figureDrawing.css";
 import type { Figure, FigureMark } from "../drawing/figure";
+import { Words } from "./Words";
 
 interface FigureDrawingProps {
   readonly figure: Figure;
@@ -35,7 +36,7 @@ function Mark({ mark }: { readonly mark: FigureMark }) {
       textAnchor={anchor}
       transform={degrees === undefined ? undefined : `rotate(${degrees} ${at.x} ${at.y})`}
     >
-      {text}
+      <Words inDrawing>{text}</Words>
     </text>
   );
 }

@@ -4,7 +4,7 @@ import type { PointName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
 import { DART_STOP_LEAST, DART_STOP_MOST } from "../core/tolerance";
 import { halfWords } from "./fits";
-import { formatAmount, formatFine, formatLeast, formatLength } from "./terms/length";
+import { formatAlong, formatAmount, formatFine, formatLeast, formatLength } from "./terms/length";
 import { besideCell, besideWords } from "./terms/darts";
 import { capital, dartWords, levelWords, pieceWords, seamWords } from "./terms/names";
 import { listWords, plural } from "./terms/language";
@@ -179,7 +179,7 @@ export function checkPlace(
   const figure = (value: number): string => {
     if (check.unit === "degrees") return degreesWords(value);
     if (check.unit === "faults") return String(value);
-    if (Math.abs(value) > LONG) return formatLength(value, unit);
+    if (Math.abs(value) > LONG) return (ALONG.has(check.name) ? formatAlong : formatLength)(value, unit);
     return isFine ? formatFine(value, unit) : formatAmount(value, unit);
   };
   return {
@@ -201,6 +201,9 @@ function expectedWords(check: CheckResult, figure: (value: number) => string, le
   if (tolerance === 0) return figure(expected);
   return `${figure(expected)} ± ${unit === "mm" ? amountOrFine(tolerance, lengthUnit) : figure(tolerance)}`;
 }
+
+/** Checks of lines that lie on the tissue. */
+const ALONG: ReadonlySet<CheckResult["name"]> = new Set(["seamsWalk", "dartLegsEqual"]);
 
 /** mm. Above this a figure reads as a length, below it as a small amount. */
 const LONG = 150;

@@ -16,8 +16,8 @@ import type { LengthUnit } from "../core/decisions/work";
 import { BUST_POINT_AGREEMENT, FULLNESS_NOTICED } from "../core/tolerance";
 import { degreesFrom, type Mm } from "../core/units";
 import { acrossWords, mouthSeamWords } from "./alterations/dartRedraw";
-import { formatAngle, placeWords } from "./terms/darts";
-import { differenceTold, formatAmount, formatLength, formatMost, markingStep } from "./terms/length";
+import { formatAngle, placeWords, seamProof } from "./terms/darts";
+import { differenceTold, formatAmount, formatMost, markingStep } from "./terms/length";
 import { capital, centreWords, dartRefWords, dartWords } from "./terms/names";
 import { alterationFailureSentence } from "./planned";
 import { listWords, fixedDecimals, percentWords } from "./terms/language";
@@ -139,7 +139,7 @@ export function answerSum({ sum }: DartAnswer, dart: DartRef, unit: LengthUnit):
   return [
     ...shown.flatMap((term) => termLine(term, dart, unit)),
     ...rest,
-    `The ${seam}: ${formatLength(before ?? 0, unit)} before, ${formatLength(after ?? 0, unit)} after.`,
+    `The ${seam}: ${seamProof(before ?? 0, after ?? 0, unit)}.`,
   ];
 }
 

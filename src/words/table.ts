@@ -8,7 +8,7 @@ import { degreesFrom } from "../core/units";
 import { shortShareWords } from "./blend";
 import { halfWords } from "./fits";
 import { ledgerGroup, plannedTitle } from "./ledger";
-import { differenceTold, formatAmount, formatLength, formatSigned } from "./terms/length";
+import { differenceTold, formatAlong, formatAmount, formatSigned } from "./terms/length";
 import { capital, dartRefWords, dartWords, levelWords, namedPieceWords, seamWords } from "./terms/names";
 import { figuresWords, formatAngle } from "./terms/darts";
 import { listWords, counted, fixedDecimals, percentWords } from "./terms/language";
@@ -96,7 +96,7 @@ export const alterationsOnPiece = (plan: PlanHalf, piece: PieceName) =>
 export function pieceInWords(plan: PlanHalf, piece: Piece, unit: LengthUnit): readonly string[] {
   const seams = [...new Set(piece.edges.map(({ seam }) => seam))].filter((seam) => seam !== "edge");
   const edgeWords = (seam: SeamName): string =>
-    `${seamWords(seam, piece.name)} ${formatLength(seamLength(piece, seam), unit)}`;
+    `${seamWords(seam, piece.name)} ${formatAlong(seamLength(piece, seam), unit)}`;
   const altered = [
     ...new Map(alterationsOnPiece(plan, piece.name).map((one) => [ledgerGroup(one), plannedTitle(one, unit)])).values(),
   ];

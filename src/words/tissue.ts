@@ -8,7 +8,7 @@ import { tissueWords } from "./terms/points";
 import type { LengthUnit } from "../core/decisions/work";
 import { TISSUE_UNUSUAL } from "../core/tolerance";
 import type { Mm } from "../core/units";
-import { formatAmount, formatAsked, formatLength, formatSigned } from "./terms/length";
+import { formatAlong, formatAmount, formatAsked, formatSigned } from "./terms/length";
 import { capital, centreWords, dartWords, levelWords, pieceWords } from "./terms/names";
 import { listWords, plural } from "./terms/language";
 
@@ -122,7 +122,7 @@ export const HOW_TO_MEASURE =
 
 /** The stand-in's figure as it stands in an empty field. */
 export const standInEntry = (value: Mm, unit: LengthUnit): string =>
-  (unit === "in" ? formatAmount(value, unit) : formatLength(value, unit)).replace(/ (?:cm|in)$/, "");
+  formatAlong(value, unit).replace(/ (?:cm|in)$/, "");
 
 export const lowerStart = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 

@@ -11,7 +11,7 @@ import { seamLength } from "../core/girth/seamLength";
 import { HAND_AGREEMENT } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { halfWords } from "./fits";
-import { formatAmount, formatLength, markingStep } from "./terms/length";
+import { formatAlong, formatAmount, formatLength, markingStep } from "./terms/length";
 import { capital, dartRefWords, levelWords, pieceWords, seamWords } from "./terms/names";
 
 interface VerifyRow {
@@ -33,10 +33,6 @@ export interface VerifyGroup {
 /** Four side seam edges, each marked to the nearest step, may be out by half a step each, on top of the sewing. */
 const girthAllowance = (unit: LengthUnit): Mm => 4 * (markingStep(unit) / 2) + HAND_AGREEMENT;
 
-/** A length to be measured on the tissue: as fine as it was marked. */
-const marked = (value: Mm, unit: LengthUnit): string =>
-  unit === "in" ? formatAmount(value, unit) : formatLength(value, unit);
-
 type Level = Plan["levels"][number];
 
 /** Half round the body at a level: front half and back half together; the waist is the bodice's, not the basque's. */
@@ -47,8 +43,9 @@ const halfGirth = (pieces: readonly Piece[], level: Level["level"]): Mm =>
   );
 
 function halvesWords(plan: Plan, { level, finished }: Level, unit: LengthUnit): string {
-  if (plan.left === plan.right) return `halves together ${formatLength(finished / 2, unit)}`;
-  const [left, right] = [plan.left, plan.right].map(({ pieces }) => formatLength(halfGirth(pieces, level), unit));
+  // In inches twice a half as it is told is the girth as it is told.
+  if (plan.left === plan.right) return `halves together ${formatAlong(finished / 2, unit)}`;
+  const [left, right] = [plan.left, plan.right].map(({ pieces }) => formatAlong(halfGirth(pieces, level), unit));
   return left === right ? `each half ${left ?? ""}` : `left half ${left ?? ""}, right half ${right ?? ""}`;
 }
 
@@ -95,8 +92,8 @@ const seamRows = (plan: PlanHalf, unit: LengthUnit): readonly VerifyRow[] =>
         how: ease === 0 ? null : `${longer.words} eased in by ${formatAmount(ease, unit)}`,
         expected:
           ease === 0 && off <= HAND_AGREEMENT
-            ? marked((longer.length + shorter.length) / 2, unit)
-            : `${marked(longer.length, unit)} and ${marked(shorter.length, unit)}`,
+            ? formatAlong((longer.length + shorter.length) / 2, unit)
+            : `${formatAlong(longer.length, unit)} and ${formatAlong(shorter.length, unit)}`,
         allowed: formatAmount(HAND_AGREEMENT, unit),
       },
     ];
@@ -138,7 +135,7 @@ function dartLegs(plan: Plan, unit: LengthUnit): VerifyGroup {
       darts.map((dart) => ({
         what: capital(dartRefWords(dart.ref)),
         how: `mouth ${formatAmount(dart.drawn.intake, unit)}`,
-        expected: marked((dart.drawn.legInner + dart.drawn.legOuter) / 2, unit),
+        expected: formatAlong((dart.drawn.legInner + dart.drawn.legOuter) / 2, unit),
         allowed: formatAmount(HAND_AGREEMENT, unit),
       })),
     ),

@@ -33,7 +33,7 @@ async function benchView(browser: Browser, address: string): Promise<void> {
     [[bytes(".js") / 1000, bytes(".css") / 1000]],
   );
 
-  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, serviceWorkers: "block" });
   const firsts: number[] = [];
   for (let i = 0; i < 5; i += 1) {
     await page.goto(`${address}#tape`);

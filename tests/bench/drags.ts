@@ -29,7 +29,7 @@ const SIZES = [
 ] as const;
 
 const contextOf = (browser: Browser, isPhone: boolean): Promise<BrowserContext> =>
-  browser.newContext(isPhone ? PHONE : { viewport: { width: 1440, height: 900 } });
+  browser.newContext(isPhone ? PHONE : { viewport: { width: 1440, height: 900 }, serviceWorkers: "block" });
 
 /** Opens a work as a file, on the step of darts. */
 async function openWork(page: Page, address: string, work: Work): Promise<void> {

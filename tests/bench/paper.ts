@@ -82,7 +82,7 @@ const longTasks = (page: Page): Promise<number> =>
   });
 
 export async function benchPaper(browser: Browser, address: string): Promise<void> {
-  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, serviceWorkers: "block" });
   await page.goto(`${address}#tape`);
   await page.getByRole("button", { name: "Works" }).click();
   await page.getByLabel("Work file").setInputFiles(join("demo-data", "tansy-midriff.json"));

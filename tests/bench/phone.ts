@@ -6,7 +6,12 @@ import { within } from "./within";
 
 /** A phone is taken to be so many times as slow. */
 export const PHONE_SLOWER = 4;
-export const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, deviceScaleFactor: 2 } as const;
+export const PHONE = {
+  viewport: { width: 390, height: 844 },
+  hasTouch: true,
+  deviceScaleFactor: 2,
+  serviceWorkers: "block",
+} as const;
 
 const VIEWS = 3;
 const ROUNDS = 2;

@@ -1,34 +1,11 @@
 /** Every step with all of it unfolded, and what comes up over it: by rule, by structure, by the Tab key. */
 import { expect, test, type Page } from "@playwright/test";
-import { boxAtRest, expectNoAxeViolations, fill, STEPS } from "./support";
+import { boxAtRest, expectNoAxeViolations, fill, openStep, STEPS, unfold } from "./support";
 
 const SCREENS = [
   { name: "a wide screen", width: 1280, height: 800 },
   { name: "a phone", width: 390, height: 844 },
 ] as const;
-
-/** Folds within folds are made when the one round them opens. */
-async function unfold(page: Page): Promise<void> {
-  const shut = page.locator("details:not([open])");
-  await expect
-    .poll(
-      async () => {
-        await page.evaluate(() => {
-          for (const one of document.querySelectorAll("details")) one.open = true;
-        });
-        return shut.count();
-      },
-      { intervals: [300] },
-    )
-    .toBe(0);
-}
-
-async function openStep(page: Page, step: (typeof STEPS)[number]): Promise<void> {
-  await page.goto(`./#${step.toLowerCase()}`);
-  await expect(page.locator(`#step[data-step=${step.toLowerCase()}] h2`).first()).toBeVisible();
-  await expect(page.getByRole("heading", { name: "Ledger", exact: true })).toBeAttached();
-  await expect(page.locator(".part-loading")).toHaveCount(0);
-}
 
 /** What is wrong with the way the page is built, beyond what axe looks for. */
 const structureFaults = (page: Page): Promise<string[]> =>
@@ -118,32 +95,64 @@ for (const { name, ...viewport } of SCREENS) {
 
 interface Stop {
   readonly what: string;
-  readonly covered: boolean;
+  /** What of it is not seen; empty where it is wholly. */
+  readonly hidden: readonly string[];
 }
 
-/** Goes on by one press of Tab, and says what has the focus and whether it can be seen. null: nothing of the page any more. */
+/**
+ * Goes on by one press of Tab, and says what has the focus and whether it is wholly seen: within the window and all that cuts off
+ * what reaches out of it, with nothing laid over it. Of the table, and the handles that lie over one another there, some has to be.
+ * null: nothing of the page any more.
+ */
 async function tabOn(page: Page): Promise<Stop | null> {
   await page.keyboard.press("Tab");
   return page.evaluate(() => {
     const on = document.activeElement;
     if (on === null || on === document.body) return null;
-    const { left, top, width, height } = on.getBoundingClientRect();
-    const shown = [0.1, 0.5, 0.9].some((down) =>
-      [0.1, 0.5, 0.9].some((along) => {
-        const hit = document.elementFromPoint(left + along * width, top + down * height);
+    const text = (on.getAttribute("aria-label") ?? on.textContent).trim().slice(0, 50);
+    const what = `${on.tagName} ${on.getAttribute("class") ?? ""} ${text}`;
+    const box = on.getBoundingClientRect();
+    const style = getComputedStyle(on);
+    const inner = (side: "Left" | "Right" | "Top" | "Bottom"): number =>
+      // A name in a sentence is pressed beyond its letters too, where that of the next line lies over it.
+      (Number.parseFloat(style[`padding${side}`]) || 0) + (Number.parseFloat(style[`border${side}Width`]) || 0) + 1;
+    const [left, right] = [box.left + inner("Left"), box.right - inner("Right")];
+    const [top, bottom] = [box.top + inner("Top"), box.bottom - inner("Bottom")];
+    const over = [0, 0.5, 1].flatMap((down) =>
+      [0, 0.25, 0.5, 0.75, 1].map((along) => {
+        const hit = document.elementFromPoint(left + along * (right - left), top + down * (bottom - top));
         // A box with a label round it, or over it, is seen by what it is drawn as.
-        return hit !== null && (on.contains(hit) || hit.contains(on) || hit.closest("label")?.control === on);
+        const isSeen = hit !== null && (on.contains(hit) || hit.contains(on) || hit.closest("label")?.control === on);
+        return isSeen ? null : `under ${hit?.tagName ?? "nothing"} ${hit?.getAttribute("class") ?? ""}`;
       }),
     );
-    const text = (on.getAttribute("aria-label") ?? on.textContent).trim().slice(0, 50);
-    return { what: `${on.tagName} ${on.getAttribute("class") ?? ""} ${text}`, covered: !shown };
+    const hits = over.filter((one) => one !== null);
+    if (!(on instanceof HTMLElement)) return { what, hidden: hits.length < over.length ? [] : [...new Set(hits)] };
+    const cut: string[] = [];
+    for (let round: Element | null = on.parentElement; round !== null; round = round.parentElement) {
+      const isWindow = round === document.documentElement;
+      if (!isWindow && (round === document.body || getComputedStyle(round).overflowX === "visible")) continue;
+      const room = isWindow ? new DOMRect(0, 0, innerWidth, innerHeight) : round.getBoundingClientRect();
+      const isIn =
+        box.left > room.left - 1 &&
+        box.right < room.right + 1 &&
+        box.top > room.top - 1 &&
+        box.bottom < room.bottom + 1;
+      if (!isIn) cut.push(`cut off by ${round.tagName} ${round.className}`);
+    }
+    return { what, hidden: [...new Set([...cut, ...hits])] };
   });
 }
 
-// On a phone and at 200 % a button of the strip of darts is not wholly seen yet when it gets the focus.
-for (const { name, ...viewport } of SCREENS.slice(0, 1))
+/** A screen of 1280 × 1024, read at so much. */
+const ZOOMED = [
+  { name: "a screen seen at 200 %", width: 640, height: 512 },
+  { name: "a screen seen at 400 %", width: 320, height: 256 },
+] as const;
+
+for (const { name, ...viewport } of [...SCREENS, ...ZOOMED])
   for (const step of ["Darts", "Tape"] as const)
-    test(`the Tab key goes once through all of ${step} and what has the focus is seen, on ${name}`, async ({
+    test(`the Tab key goes once through all of ${step} and what has the focus is wholly seen, on ${name}`, async ({
       page,
     }) => {
       test.slow();
@@ -157,7 +166,7 @@ for (const { name, ...viewport } of SCREENS.slice(0, 1))
       }
       expect(stops.length).toBeGreaterThan(30);
       expect(stops.length).toBeLessThan(400);
-      expect(stops.filter(({ covered }) => covered).map(({ what }) => what)).toEqual([]);
+      expect(stops.filter(({ hidden }) => hidden.length > 0)).toEqual([]);
       expect(stops[0]?.what).toContain("Skip to the work");
     });
 

@@ -31,6 +31,30 @@ export async function expectNoAxeViolations(page: Page): Promise<void> {
   );
 }
 
+/** Folds within folds are made when the one round them opens. */
+export async function unfold(page: Page): Promise<void> {
+  const shut = page.locator("details:not([open])");
+  await expect
+    .poll(
+      async () => {
+        await page.evaluate(() => {
+          for (const one of document.querySelectorAll("details")) one.open = true;
+        });
+        return shut.count();
+      },
+      { intervals: [300] },
+    )
+    .toBe(0);
+}
+
+/** The step by its address, with all that is beside it. */
+export async function openStep(page: Page, step: StepName): Promise<void> {
+  await page.goto(`./#${step.toLowerCase()}`);
+  await expect(page.locator(`#step[data-step=${step.toLowerCase()}] h2`).first()).toBeVisible();
+  await expect(page.getByRole("heading", { name: "Ledger", exact: true })).toBeAttached();
+  await expect(page.locator(".part-loading")).toHaveCount(0);
+}
+
 /** What was done a moment ago is saved: the page says so when it is, which on a busy machine takes its time. */
 export async function expectSaved(page: Page): Promise<void> {
   await page.waitForTimeout(300);

@@ -7,7 +7,7 @@ import type { Work } from "../../src/core/decisions/work";
 import { cssString, pageRule } from "../../src/print/pageRule";
 import { PrintedChecklist } from "../../src/print/PrintedChecklist";
 import { spreadOut } from "../../src/print/PieceDiagram";
-import { tied } from "../../src/print/Words";
+import { tied } from "../../src/words/terms/setting";
 import { checklistByPiece } from "../../src/words/checklist";
 import { printCases } from "./printCases";
 
@@ -183,7 +183,7 @@ describe("PrintedChecklist", () => {
   it("speaks inches alone where the wearer does", () => {
     const { sheet } = show(printCases.letter);
     expect(textOf(sheet)).not.toMatch(/\d (?:mm|cm)\b/);
-    expect(sheet.querySelectorAll(".pc-fraction").length).toBeGreaterThan(5);
+    expect(sheet.querySelectorAll(".fraction").length).toBeGreaterThan(5);
   });
 });
 

@@ -15,6 +15,8 @@ export async function launchKillable(profile: string): Promise<Killable> {
   const executablePath = installedBrowser();
   const context = await chromium.launchPersistentContext(profile, {
     args: browserFlags(),
+    // Else each page would be fetched once more for it while its time is taken.
+    serviceWorkers: "block",
     viewport: { width: 1280, height: 800 },
     locale: "en-GB",
     timezoneId: "Europe/London",

@@ -84,7 +84,7 @@ const printed = async (page: Page): Promise<string> => textOf(await page.pdf()).
 
 /** What is printed of a work where it was typed and entered. */
 async function paperOf({ browser, url, typed }: Scene, keys: "none" | "entered"): Promise<string> {
-  const context = await browser.newContext();
+  const context = await browser.newContext({ serviceWorkers: "block" });
   try {
     const page = await context.newPage();
     await openAt(page, url, typed);
@@ -348,6 +348,7 @@ async function cell(browsers: Browsers, url: string, ending: Ending, typed: Type
   try {
     const browser = await browsers.get();
     const context = await browser.newContext({
+      serviceWorkers: "block",
       viewport: { width: 1280, height: 800 },
       locale: "en-GB",
       timezoneId: "Europe/London",
@@ -490,7 +491,7 @@ type Stored = readonly { readonly local: number | null; readonly database: numbe
 const KEYS_TIMED = 30;
 
 async function timeToStorage(browser: Browser, url: string): Promise<string> {
-  const context = await browser.newContext();
+  const context = await browser.newContext({ serviceWorkers: "block" });
   // The compiler of scripts names functions by it.
   await context.addInitScript({ content: "globalThis.__name = (one) => one;" });
   const page = await context.newPage();

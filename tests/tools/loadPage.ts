@@ -32,7 +32,7 @@ async function loadPages(browser: Browser, address: string): Promise<void> {
   const end = performance.now() + 1000 * Number(values.seconds);
   let [done, failed] = [0, 0];
   for (let from = first; from < first + count && performance.now() < end; from += KEPT) {
-    const context = await browser.newContext({ viewport: SIZE });
+    const context = await browser.newContext({ viewport: SIZE, serviceWorkers: "block" });
     const page = await context.newPage();
     const errors = errorsOf(page);
     await page.goto(address);
@@ -51,7 +51,7 @@ async function loadPages(browser: Browser, address: string): Promise<void> {
 }
 
 async function loadDrags(browser: Browser, address: string, moves: number): Promise<void> {
-  const page = await browser.newPage({ viewport: SIZE });
+  const page = await browser.newPage({ viewport: SIZE, serviceWorkers: "block" });
   const errors = errorsOf(page);
   await page.goto(`${address}#darts`);
   const handle = page.getByTestId("handle-front-waistDart-apex");

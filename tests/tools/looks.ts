@@ -182,7 +182,7 @@ const browser = await chromium.launch({
 });
 const failed: string[] = [];
 for (const viewport of screens) {
-  const page = await browser.newPage({ viewport, locale: "en-GB", reducedMotion: "reduce" });
+  const page = await browser.newPage({ viewport, locale: "en-GB", reducedMotion: "reduce", serviceWorkers: "block" });
   page.setDefaultTimeout(20_000);
   await openWork(page, site.address);
   for (const scene of scenes) {

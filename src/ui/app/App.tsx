@@ -16,6 +16,7 @@ import { arePiecesShown, STEPS, usePageState, type Sheet, type Step } from "../s
 import { useWorkStore } from "../session/useWork";
 import { Thread } from "./Thread";
 import { useFileDrop } from "./useFileDrop";
+import { useFocusInSight } from "./useFocusInSight";
 import { useTitle } from "./useTitle";
 import { useHashStep } from "./useHashStep";
 import { useKeyboardRoom } from "./useKeyboardRoom";
@@ -36,6 +37,7 @@ export function App({ onAllHere }: AppProps) {
   usePaperForPrinting();
   useEntryTakenByPress();
   useKeyboardRoom();
+  useFocusInSight();
   const inTurn = useFirstStepIsUp(onAllHere);
   return (
     <div className="app">

@@ -3,13 +3,14 @@ import type { DartFigures } from "../../core/dart/dartFigures";
 import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
 import { besideCell, formatAngle, fullnessOverSentence } from "../../words/terms/darts";
-import { formatAmount, formatLength } from "../../words/terms/length";
+import { formatAmount, formatAlong } from "../../words/terms/length";
 import type { TermName } from "../../words/terms/glossary";
 import { useInSight } from "../session/useInSight";
 import { Term } from "../fields/Term";
 import { useDartNow } from "./useDartNow";
 import { READS_AS_NOTHING } from "../../core/tolerance";
 import * as say from "../../words/dartsStep";
+import { Fractions } from "../fields/Fractions";
 
 type Row = readonly [name: string, figure: (figures: DartFigures) => string, term?: TermName];
 
@@ -24,9 +25,9 @@ export function DartFiguresTable({ dart: settled, unit }: { readonly dart: Plann
       "Legs",
       (f) =>
         Math.abs(f.legInner - f.legOuter) < READS_AS_NOTHING
-          ? formatLength(f.legInner, unit)
+          ? formatAlong(f.legInner, unit)
           : // Where there is little room the line ends there.
-            `${formatLength(f.legInner, unit)},\n${formatLength(f.legOuter, unit)}`,
+            `${formatAlong(f.legInner, unit)},\n${formatAlong(f.legOuter, unit)}`,
       "legs",
     ],
     ["Fullness", (f) => formatAmount(f.fullness, unit), "fullness"],
@@ -39,7 +40,9 @@ export function DartFiguresTable({ dart: settled, unit }: { readonly dart: Plann
   ];
   return (
     <table ref={place} className="figures">
-      <caption>{fullnessOverSentence(dart, unit)}</caption>
+      <caption>
+        <Fractions text={fullnessOverSentence(dart, unit)} />
+      </caption>
       <Heads isPrinted={dart.printed !== null} isWanted={dart.wanted !== null} />
       <tbody>
         {rows.map(([name, figure, term]) => (
@@ -82,7 +85,9 @@ const FigureRow = memo(({ name, term, printed, wanted, drawn }: FigureRowProps) 
     <RowName name={name} term={term} />
     {printed !== null && <Figure text={printed} />}
     {wanted !== null && <Figure text={wanted} />}
-    <td className="drawn">{drawn}</td>
+    <td className="drawn">
+      <Fractions text={drawn} />
+    </td>
   </tr>
 ));
 
@@ -90,4 +95,8 @@ const RowName = memo(({ name, term }: Pick<FigureRowProps, "name" | "term">) => 
   <th scope="row">{term === undefined ? name : <Term name={term}>{name}</Term>}</th>
 ));
 
-const Figure = memo(({ text }: { readonly text: string }) => <td>{text}</td>);
+const Figure = memo(({ text }: { readonly text: string }) => (
+  <td>
+    <Fractions text={text} />
+  </td>
+));

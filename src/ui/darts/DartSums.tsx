@@ -9,6 +9,7 @@ import { alterationTitle } from "../../words/planned";
 import { usePlan } from "../session/usePlan";
 import { useViewState } from "../session/viewState";
 import * as say from "../../words/dartsStep";
+import { Fractions } from "../fields/Fractions";
 
 /** What each alteration of a dart did to its seam, and the proof that the sewn seam is what it was. */
 export function DartSums({
@@ -42,18 +43,26 @@ export function DartSums({
         return (
           <dl key={id}>
             <div>
-              <dt>{say.sewnWouldChange(alterationTitle(what.alteration, unit), seamName)}</dt>
-              <dd className="length">{formatSigned(seamUngiven - seamBefore, unit)}</dd>
+              <dt>
+                <Fractions text={say.sewnWouldChange(alterationTitle(what.alteration, unit), seamName)} />
+              </dt>
+              <dd className="length">
+                <Fractions text={formatSigned(seamUngiven - seamBefore, unit)} />
+              </dd>
             </div>
             {given.map(({ place, amount }) => (
               <div key={place}>
                 <dt>{say.amountAt(amount >= 0 ? say.takenIn : say.letOut, placeWords(place, dart.piece))}</dt>
-                <dd className="length">{formatAmount(Math.abs(amount), unit)}</dd>
+                <dd className="length">
+                  <Fractions text={formatAmount(Math.abs(amount), unit)} />
+                </dd>
               </div>
             ))}
             <div data-total="">
               <dt>{say.finishedSeam(seamName, seam === "waist" ? say.frontAndBackHalvesTogether : "")}</dt>
-              <dd className="length">{seamProof(seamBefore, seamAfter, unit)}</dd>
+              <dd className="length">
+                <Fractions text={seamProof(seamBefore, seamAfter, unit)} />
+              </dd>
             </div>
           </dl>
         );

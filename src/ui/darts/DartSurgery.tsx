@@ -26,6 +26,7 @@ import { Select } from "../fields/Select";
 import { Slider } from "../fields/Slider";
 import { alterationId, snapStep } from "../../core/plan/dartEdit";
 import * as say from "../../words/dartsStep";
+import { Fractions } from "../fields/Fractions";
 
 const isSurgery = (alteration: Alteration): alteration is DartSurgery =>
   alteration.kind === "dartPivot" ||
@@ -130,7 +131,7 @@ function Pivot({ dart, piece, plan, work, on }: PartProps) {
       {own !== undefined && <Share key={on ?? "both"} pivot={{ ...own, ...onHalf(on) }} />}
       {refusal !== null && (
         <p className="field-error" role="alert">
-          {refusal}
+          <Fractions text={refusal} />
         </p>
       )}
     </div>
@@ -198,7 +199,7 @@ function MadeOf({ dart, piece, plan, work, on }: PartProps) {
       <Choice legend={say.sewItAs} options={options} value={madeOf(own)} onChange={choose} />
       {refusal !== null && (
         <p className="field-error" role="alert">
-          {refusal}
+          <Fractions text={refusal} />
         </p>
       )}
     </div>
@@ -285,9 +286,14 @@ export function DartsGone({ plan, work }: { readonly plan: Plan; readonly work: 
           return (
             <li key={planned.id}>
               <button type="button" className="link-button" onClick={() => lightAlteration(planned.id)}>
-                {title}
+                <Fractions text={title} />
               </button>
-              {plannedAmount(planned, work.unit) !== "" && <span> {plannedAmount(planned, work.unit)}</span>}
+              {plannedAmount(planned, work.unit) !== "" && (
+                <span>
+                  {" "}
+                  <Fractions text={plannedAmount(planned, work.unit)} />
+                </span>
+              )}
               <button
                 type="button"
                 className="button small"
@@ -297,7 +303,9 @@ export function DartsGone({ plan, work }: { readonly plan: Plan; readonly work: 
                 {say.takeOut}
               </button>
               {!planned.outcome.ok && (
-                <p className="field-error">{alterationFailureSentence(planned.outcome.failure, work.unit)}</p>
+                <p className="field-error">
+                  <Fractions text={alterationFailureSentence(planned.outcome.failure, work.unit)} />
+                </p>
               )}
             </li>
           );

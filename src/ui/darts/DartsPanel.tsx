@@ -49,6 +49,7 @@ import { useDartNow } from "./useDartNow";
 import { useSetting } from "./useSetting";
 import { endOf, mouthOf, placeOf, putOrRemove, snapStep, USUAL_HOLD } from "../../core/plan/dartEdit";
 import * as say from "../../words/dartsStep";
+import { Fractions } from "../fields/Fractions";
 
 /** The darts: what each is, what the wearer's cup asks, and every way to change it. */
 export function DartsPanel() {
@@ -155,7 +156,7 @@ function LeftOut({ plan, chosen, unit }: { readonly plan: Plan; readonly chosen:
   );
   return told.map((planned) => (
     <p key={planned.id} className="field-warning">
-      {refusedSentence(planned, unit)}
+      <Fractions text={refusedSentence(planned, unit) ?? ""} />
     </p>
   ));
 }
@@ -254,7 +255,11 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
       <DartHalves dart={ref} work={work} on={on} />
       <div className="verdicts">
         <VerdictWords dart={dart} unit={unit}>
-          {own !== null && <p className="field-hint">{own}</p>}
+          {own !== null && (
+            <p className="field-hint">
+              <Fractions text={own} />
+            </p>
+          )}
           {setting !== null && (
             <p>
               <button type="button" className="button small" onClick={() => run(setting.command)}>
@@ -382,15 +387,19 @@ function VerdictWords({
   return (
     <div ref={place} className="verdict-words">
       <p className="verdict" data-verdict={now.verdict}>
-        {verdictSentence(now, unit)}
+        <Fractions text={verdictSentence(now, unit)} />
       </p>
       {stop !== null && (
         <p className="verdict" data-verdict={usual ? "asWanted" : "tooSharp"}>
-          {stop}
+          <Fractions text={stop} />
         </p>
       )}
       {children}
-      {trued !== null && <p className="field-hint">{trued}</p>}
+      {trued !== null && (
+        <p className="field-hint">
+          <Fractions text={trued} />
+        </p>
+      )}
     </div>
   );
 }

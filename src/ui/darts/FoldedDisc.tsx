@@ -12,6 +12,7 @@ import { useInSight } from "../session/useInSight";
 import { useDartNow } from "./useDartNow";
 import * as say from "../../words/dartsStep";
 import { Sentence } from "../fields/Sentence";
+import { Fractions } from "../fields/Fractions";
 
 /**
  * Why a wider dart is fuller: a disc of paper with the wearer's own dart cut out of it, and the cone it folds to. The
@@ -48,7 +49,11 @@ export function FoldedDisc({ dart: settled, unit }: { readonly dart: PlannedDart
           <FlatDisc disc={before} room={room} unit={unit} />
           <Cone disc={before} room={room} unit={unit} />
           <figcaption>
-            {say.asPrinted(discSentence({ angle: printed.angle, leg: printed.legInner, height: before.height }, unit))}
+            <Fractions
+              text={say.asPrinted(
+                discSentence({ angle: printed.angle, leg: printed.legInner, height: before.height }, unit),
+              )}
+            />
           </figcaption>
         </figure>
         <figure className="as-drawn">
@@ -56,7 +61,7 @@ export function FoldedDisc({ dart: settled, unit }: { readonly dart: PlannedDart
           <Cone disc={now} room={room} unit={unit} />
           <figcaption>
             {shorten === 0 ? say.discAsDrawn : say.discShorterStill(formatAmount(shorten, unit))}:{" "}
-            {discSentence({ angle, leg, height: now.height }, unit)}
+            <Fractions text={discSentence({ angle, leg, height: now.height }, unit)} />
           </figcaption>
         </figure>
       </div>
@@ -119,7 +124,7 @@ const FlatDisc = memo(({ disc, room, unit }: PartProps) => {
       <path className="gap" d={`M${-mouth.x} ${mouth.y}L0 0L${mouth.x} ${mouth.y}`} />
       <path className="disc-mouth" d={`M${-mouth.x} ${mouth.y}H${mouth.x}`} />
       <text x={0} y={mouth.y + LINE * 0.8} textAnchor="middle">
-        {say.discMouth(formatAmount(2 * mouth.x, unit))}
+        <Fractions text={say.discMouth(formatAmount(2 * mouth.x, unit))} inDrawing />
       </text>
     </svg>
   );
@@ -137,7 +142,7 @@ const Cone = memo(({ disc: { rim, height }, room, unit }: PartProps) => {
       <path className="disc" d={`M${-rim} 0L0 ${-height}L${rim} 0A${rim} ${tilt} 0 0 1 ${-rim} 0Z`} />
       <path className="cone-seam" d={`M0 ${-height}L0 ${tilt}`} />
       <text x={0} y={-height - 6} textAnchor="middle">
-        {formatAmount(height, unit)}
+        <Fractions text={formatAmount(height, unit)} inDrawing />
       </text>
     </svg>
   );

@@ -28,6 +28,7 @@ import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { snapStep } from "../../core/plan/dartEdit";
 import * as say from "../../words/dartsStep";
+import { Fractions } from "../fields/Fractions";
 
 /** How many answers stand side by side: more would only be looked past. */
 const SHOWN = 3;
@@ -120,7 +121,7 @@ export function PointedDartQuestions({ dart: { ref }, work, alone }: PointedDart
         />
       ) : (
         <p className="field-error" role="alert">
-          {pointedDartFailureSentence(answers.failure, unit)}
+          <Fractions text={pointedDartFailureSentence(answers.failure, unit)} />
         </p>
       )}
     </div>
@@ -143,8 +144,14 @@ function Answers({ answers, dart, pointed, unit, taken, onTake, onTakeBack }: An
   const shown = answers.answers.filter(({ key }, index) => index < SHOWN || key === taken);
   return (
     <>
-      <p className="pointed-aim">{pointedDartAim(answers, dart, unit)}</p>
-      {off !== null && <p className="field-warning">{off}</p>}
+      <p className="pointed-aim">
+        <Fractions text={pointedDartAim(answers, dart, unit)} />
+      </p>
+      {off !== null && (
+        <p className="field-warning">
+          <Fractions text={off} />
+        </p>
+      )}
       <ol className="answers">
         {shown.map((answer) => (
           <li key={answer.key} className="answer" data-taken={answer.key === taken ? "" : undefined}>
@@ -156,17 +163,19 @@ function Answers({ answers, dart, pointed, unit, taken, onTake, onTakeBack }: An
               {answerTitle(answer, dart)}
             </h5>
             <p>
-              {say.mouthAngle(
-                formatAmount(answer.figures.after.intake, unit),
-                formatAngle(answer.figures.after.angle),
-                answerFullness(answer, pointed, unit),
-              )}
+              <Fractions
+                text={say.mouthAngle(
+                  formatAmount(answer.figures.after.intake, unit),
+                  formatAngle(answer.figures.after.angle),
+                  answerFullness(answer, pointed, unit),
+                )}
+              />
             </p>
             {answer.failing.map((check) => {
               const sentence = checkFailureSentence(check, unit);
               return (
                 <p key={sentence} className="field-warning">
-                  {sentence}
+                  <Fractions text={sentence} />
                 </p>
               );
             })}
@@ -174,13 +183,15 @@ function Answers({ answers, dart, pointed, unit, taken, onTake, onTakeBack }: An
               <summary>{say.theSum}</summary>
               <ul>
                 {answerSum(answer, dart, unit).map((line) => (
-                  <li key={line}>{line}</li>
+                  <li key={line}>
+                    <Fractions text={line} />
+                  </li>
                 ))}
               </ul>
             </details>
             {answerNotes(answer, dart, unit).map((note) => (
               <p key={note} className="field-hint">
-                {note}
+                <Fractions text={note} />
               </p>
             ))}
             {answer.key === taken ? (
@@ -197,12 +208,15 @@ function Answers({ answers, dart, pointed, unit, taken, onTake, onTakeBack }: An
       </ol>
       {answers.naive !== null && before !== undefined && (
         <p className="naive">
-          <strong>{say.whatNotToDo}</strong> {naiveWarning(answers.naive, answers.wantedFullness, pointed, unit)}{" "}
-          {say.naiveOutcome(
-            naiveFigures(answers.naive, unit),
-            formatAngle(before.angle),
-            formatAmount(before.fullness, unit),
-          )}
+          <strong>{say.whatNotToDo}</strong>{" "}
+          <Fractions text={naiveWarning(answers.naive, answers.wantedFullness, pointed, unit)} />{" "}
+          <Fractions
+            text={say.naiveOutcome(
+              naiveFigures(answers.naive, unit),
+              formatAngle(before.angle),
+              formatAmount(before.fullness, unit),
+            )}
+          />
         </p>
       )}
     </>

@@ -146,7 +146,7 @@ function NecklineFields({ neckline, halves }: NecklineFieldsProps) {
           </label>
           {refused?.entry === null && (
             <p className="note doubt" role="status">
-              {refused.text}
+              <Fractions text={refused.text} />
             </p>
           )}
           {gapes.length > 0 && (

@@ -30,7 +30,7 @@ export function SewingFolds({ dress: { notions, sewing } }: { readonly dress: Dr
             const { text, seams, allowance, cautions } = sewingStepWords(step, unit);
             return (
               <li key={at}>
-                {text}
+                <Fractions text={text} />
                 {seams.length > 0 && (
                   <span className="aside">
                     {" "}
@@ -46,7 +46,7 @@ export function SewingFolds({ dress: { notions, sewing } }: { readonly dress: Dr
                 {cautions.map((caution) => (
                   <span key={caution} className="sewing-caution">
                     {" "}
-                    {caution}
+                    <Fractions text={caution} />
                   </span>
                 ))}
               </li>

@@ -19,6 +19,7 @@ import { standardTitle, standardWords } from "../../words/standardCharts";
 import { useSettledWork } from "../session/useWork";
 import { Select } from "../fields/Select";
 import "./chartFit.css";
+import { Fractions } from "../fields/Fractions";
 
 const NONE = "none";
 const OPTIONS = [
@@ -56,7 +57,11 @@ export function ChartFitView() {
         wearer={plots.some(({ plot }) => plot.wearer !== null)}
       />
       <Select label={BESIDE_IT} value={beside} options={OPTIONS} onChange={setBeside} />
-      {standard !== undefined && <p className="aside">{standardWords(standard.name, unit)}</p>}
+      {standard !== undefined && (
+        <p className="aside">
+          <Fractions text={standardWords(standard.name, unit)} />
+        </p>
+      )}
       {fit === null ? (
         <p>{CHART_UNREAD}</p>
       ) : (
@@ -65,7 +70,9 @@ export function ChartFitView() {
           <Sentences of={sharesSentences(fit.shares)} />
         </>
       )}
-      <p className="aside">{whoseWords(unit)}</p>
+      <p className="aside">
+        <Fractions text={whoseWords(unit)} />
+      </p>
     </div>
   );
 }
@@ -75,7 +82,9 @@ function Sentences({ of }: { readonly of: readonly string[] }) {
   return (
     <ul className="chart-fit-said">
       {of.map((sentence) => (
-        <li key={sentence}>{sentence}</li>
+        <li key={sentence}>
+          <Fractions text={sentence} />
+        </li>
       ))}
     </ul>
   );

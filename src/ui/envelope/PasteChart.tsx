@@ -164,7 +164,7 @@ function PasteFindings({ findings }: { readonly findings: readonly PasteFinding[
   const unit = useSettledWork((work) => work.unit);
   return findings.map((finding, index) => (
     <p key={`${finding.code} ${index}`} className="finding" data-severity={finding.severity}>
-      {SEVERITY_WORDS[finding.severity]}: {pasteFindingSentence(finding, unit)}
+      {SEVERITY_WORDS[finding.severity]}: <Fractions text={pasteFindingSentence(finding, unit)} />
     </p>
   ));
 }

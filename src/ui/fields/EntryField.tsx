@@ -104,7 +104,7 @@ export function EntryField(props: EntryFieldProps) {
       )}
       {hint !== undefined && (
         <p id={`${id}-hint`} className="field-hint">
-          {hint}
+          {typeof hint === "string" ? <Fractions text={hint} /> : hint}
         </p>
       )}
       {entry.isWaiting && (

@@ -1,13 +1,17 @@
 import { Fragment } from "react";
+import { partedAtFractions } from "../../words/terms/setting";
 
-/** Text with its fractions drawn as fractions: the font has no sign for eighths and sixteenths, but can draw them. */
-export function Fractions({ text }: { readonly text: string }) {
-  const parts = text.split(/(\b\d+\/(?:2|4|8|16)\b)/);
-  return parts.map((part, index) =>
+/**
+ * Text with lengths in it: each in one line, and its fraction drawn as one. The font has no sign for eighths and sixteenths, but
+ * can draw them.
+ */
+export function Fractions({ text, inDrawing = false }: { readonly text: string; readonly inDrawing?: boolean }) {
+  const Mark = inDrawing ? "tspan" : "span";
+  return partedAtFractions(text).map((part, index) =>
     index % 2 === 1 ? (
-      <span key={index} className="fraction">
+      <Mark key={index} className="fraction">
         {part}
-      </span>
+      </Mark>
     ) : (
       <Fragment key={index}>{part}</Fragment>
     ),

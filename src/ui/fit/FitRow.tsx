@@ -19,6 +19,7 @@ import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { amountCommand, halvesCommands, halvesAsked, useOn, usesOf, type Halves } from "../../core/plan/fitEdit";
 import * as say from "../../words/fitStep";
+import { Fractions } from "../fields/Fractions";
 
 export interface FitRowProps {
   readonly fit: FitName;
@@ -48,7 +49,7 @@ export function FitRow({ fit, plan, work }: FitRowProps) {
         {uses.length > 0 && (
           <span className="fit-use">
             <span className="visually-hidden">{say.inUse}</span>
-            {fitUse(uses, work.unit)}
+            <Fractions text={fitUse(uses, work.unit)} />
             {isRefused && say.leftOut}
           </span>
         )}
@@ -129,7 +130,7 @@ function FitControls({ fit, plan, work, onFound }: FitRowProps & { readonly onFo
       </div>
       {crowded.map((planned) => (
         <p key={planned.id} className="field-warning">
-          {refusedSentence(planned, unit)}
+          <Fractions text={refusedSentence(planned, unit) ?? ""} />
         </p>
       ))}
       {words.caution !== undefined && <p className="field-warning">{words.caution}</p>}

@@ -10,6 +10,7 @@ import { useSettledWork, useWork } from "../session/useWork";
 import { KeepHalf } from "../trial/KeepHalf";
 import { Slips } from "./Slips";
 import * as say from "../../words/ledgerPanel";
+import { Fractions } from "../fields/Fractions";
 
 /** The ledger: a slip for each thing done to the pieces, what truing did, and the checks. It stands still during a drag. */
 export function Ledger() {
@@ -48,7 +49,9 @@ function Truing({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit
       </h3>
       <ul>
         {sentences.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
+          <li key={sentence}>
+            <Fractions text={sentence} />
+          </li>
         ))}
       </ul>
     </section>
@@ -79,7 +82,9 @@ function Checks({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit
                   <span className="visually-hidden">{bad.length === 0 ? say.holds : say.doesNotHold}</span>
                 </span>
                 {bad.map((check) => (
-                  <p key={keyOf(check)}>{checkFailureSentence(check, unit)}</p>
+                  <p key={keyOf(check)}>
+                    <Fractions text={checkFailureSentence(check, unit)} />
+                  </p>
                 ))}
                 <Measured name={name} results={results} unit={unit} />
               </div>
@@ -122,9 +127,15 @@ function CheckRows({ name, results, unit }: MeasuredProps & { readonly name: str
           const { where, measured, expected } = checkPlace(check, unit);
           return (
             <tr key={keyOf(check)}>
-              <td>{where}</td>
-              <td>{measured}</td>
-              <td>{expected}</td>
+              <td>
+                <Fractions text={where} />
+              </td>
+              <td>
+                <Fractions text={measured} />
+              </td>
+              <td>
+                <Fractions text={expected} />
+              </td>
             </tr>
           );
         })}

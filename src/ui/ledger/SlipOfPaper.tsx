@@ -14,6 +14,7 @@ import type { Line } from "./runs";
 import type { SlipDrag } from "./useSlipDrag";
 import { listWords } from "../../words/terms/language";
 import * as say from "../../words/ledgerPanel";
+import { Fractions } from "../fields/Fractions";
 
 export interface SlipOfPaperProps {
   readonly line: Line;
@@ -95,22 +96,28 @@ export function SlipOfPaper({
           {capital(listWords(pieces.map(pieceWords)))}
           {half !== undefined && <span className="tag own slip-half">{halfWords(half)}</span>}
         </span>
-        <span className="slip-amount">{plannedAmount(planned, unit)}</span>
-        <span className="slip-title">{title}</span>
+        <span className="slip-amount">
+          <Fractions text={plannedAmount(planned, unit)} />
+        </span>
+        <span className="slip-title">
+          <Fractions text={title} />
+        </span>
         <span className="slip-why">{alterationWhy(planned)}</span>
       </button>
       {!planned.outcome.ok && (
-        <p className="slip-refusal">{say.leftOut(alterationFailureSentence(planned.outcome.failure, unit))}</p>
+        <p className="slip-refusal">
+          <Fractions text={say.leftOut(alterationFailureSentence(planned.outcome.failure, unit))} />
+        </p>
       )}
       {planned.outcome.ok &&
         planned.outcome.value.notes.map((note) => (
           <p key={note.code} className="slip-note">
-            {alterationNoteSentence(note, planned.piece, unit)}
+            <Fractions text={alterationNoteSentence(note, planned.piece, unit)} />
           </p>
         ))}
       {notes.map((note) => (
         <p key={note} className="slip-note slip-doubt">
-          {note}
+          <Fractions text={note} />
         </p>
       ))}
       {planned.source === "wearer" && (

@@ -102,7 +102,9 @@ function StepList({ reading, own, steps }: StepListProps) {
                   return (
                     <li key={text}>
                       {one.code === "missing/chart" ? (
-                        <a href="#envelope">{text}</a>
+                        <a href="#envelope">
+                          <Fractions text={text} />
+                        </a>
                       ) : (
                         <button type="button" className="link-button" onClick={() => lead(one)}>
                           <Fractions text={text} />

@@ -74,7 +74,9 @@ function Square({ own, reading, square, outline }: SquareProps) {
     own.known.to.x === side.to.x;
   return (
     <li>
-      <span>{squareWords(square, isScaled, unit)}</span>
+      <span>
+        <Fractions text={squareWords(square, isScaled, unit)} />
+      </span>
       <LightButton lit={{ kind: "outline", id: square.outline }} of={squareWords(square, isScaled, unit)} />
       {side !== null && (
         <Select

@@ -3,6 +3,7 @@ import type { OwnReading } from "../../core/ownPieces/ownReading";
 import { missingWords, sectionSummary } from "../../words/ownPattern";
 import { useSettledWork } from "../session/useWork";
 import { useOwnView, type Section } from "./ownView";
+import { Fractions } from "../fields/Fractions";
 
 export interface OwnSectionProps {
   readonly section: Section;
@@ -46,7 +47,10 @@ export function OwnSection({ section, title, reading, isInUse, children }: OwnSe
           open(section, !isOpen);
         }}
       >
-        <h4 id={`${id}-title`}>{title}</h4> <span className="aside">{sectionSummary(section, reading, unit)}</span>
+        <h4 id={`${id}-title`}>{title}</h4>{" "}
+        <span className="aside">
+          <Fractions text={sectionSummary(section, reading, unit)} />
+        </span>
       </summary>
       {isOpen && <div className="own-inside">{children}</div>}
     </details>

@@ -182,7 +182,7 @@ function Kind({ kind, own, reading }: KindProps) {
       <span className="own-kind-said">
         <span className="own-kind-name">{words}</span>
         <span className="aside">
-          {kindAside(kind, scale.mm !== null, unit)}
+          <Fractions text={kindAside(kind, scale.mm !== null, unit)} />
           {kind.saidBy === "her" ? "" : `; ${saidByWords(kind.saidBy)}`}
         </span>
       </span>

@@ -43,7 +43,7 @@ export function AllowanceFields({ pieces }: { readonly pieces: readonly Piece[] 
           aria-label={say.seamAndHemAllowances}
         >
           <p id={`${id}-usual`} className="aside">
-            {usualAllowancesSentence(unit)}
+            <Fractions text={usualAllowancesSentence(unit)} />
           </p>
           <div className="field-row">
             {seams.map((seam) => (

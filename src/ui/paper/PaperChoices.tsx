@@ -33,6 +33,7 @@ import {
 } from "./paperRequest";
 import { useChoices } from "./choicesState";
 import * as say from "../../words/paperStep";
+import { Fractions } from "../fields/Fractions";
 
 const OWN = "";
 /** No label of a size has such a sign. */
@@ -174,7 +175,7 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
           {chosen.allowances ? (
             <>
               <Tick checked={chosen.toile} onChange={(toile) => choose({ toile })}>
-                {toileTick(unit)}
+                <Fractions text={toileTick(unit)} />
               </Tick>
               <AllowanceFields
                 pieces={[...pieces, ...parts.flatMap(({ halves }) => halves.map(({ piece }) => piece))]}

@@ -1,4 +1,5 @@
 import { memo } from "react";
+import { Fractions } from "../fields/Fractions";
 import { isWrittenAlike, textPixels, type Label } from "../../drawing/index";
 
 export interface LabelLayerProps {
@@ -50,7 +51,7 @@ const Written = memo(
           {label.lines.map((line, index) => (
             // By their place: another figure is written into the line that is there.
             <tspan key={index} x={label.x} dy={index === 0 ? 0 : "1.25em"}>
-              {line}
+              <Fractions text={line} inDrawing />
             </tspan>
           ))}
         </text>

@@ -4,6 +4,7 @@ import type { PlannedAlteration } from "../../core/plan/plan";
 import { plannedTitle } from "../../words/ledger";
 import { useViewState } from "../session/viewState";
 import { SLIDE_WORDS, slideValue } from "../../words/table";
+import { Fractions } from "../fields/Fractions";
 
 /** Per cent of the way that a press of an arrow key goes. */
 const STEP = 5;
@@ -14,7 +15,7 @@ export function SlipBar({ planned, unit }: { readonly planned: PlannedAlteration
   return (
     <div className="slip-bar">
       <p className="slip-bar-title" id={`${id}-title`}>
-        {plannedTitle(planned, unit)}
+        <Fractions text={plannedTitle(planned, unit)} />
       </p>
       <SlipSlide id={id} />
     </div>

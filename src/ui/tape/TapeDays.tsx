@@ -159,7 +159,10 @@ function Compare() {
                     <Fractions text={formatLength(row.before, unit)} />
                   </td>
                   <td>
-                    <Fractions text={difference} /> <span className="verdict-said">{verdict}</span>
+                    <Fractions text={difference} />{" "}
+                    <span className="verdict-said">
+                      <Fractions text={verdict} />
+                    </span>
                   </td>
                 </tr>
               );

@@ -5,6 +5,7 @@ import { measureWords } from "../../words/measures";
 import { landmarkWords, tapeGuide, tapeHelpWords, tapeNotes } from "../../words/tapeGuide";
 import { useSettledWork } from "../session/useWork";
 import * as say from "../../words/tapeStep";
+import { Fractions } from "../fields/Fractions";
 
 const SEEN: Readonly<Record<FigureSide, string>> = {
   front: say.fromTheFront,
@@ -51,7 +52,7 @@ export function TapeNotes() {
       <ul>
         {tapeNotes(unit).map(({ title, text }) => (
           <li key={title}>
-            <b>{title}</b> {text}
+            <b>{title}</b> <Fractions text={text} />
           </li>
         ))}
       </ul>

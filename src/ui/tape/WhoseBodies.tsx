@@ -6,6 +6,7 @@ import { useSettledWork } from "../session/useWork";
 import { EntryField } from "../fields/EntryField";
 import { useEntry } from "../fields/useEntry";
 import * as say from "../../words/guesses";
+import { Fractions } from "../fields/Fractions";
 
 /** Whose bodies the guesses come from, and how well they speak for this one. */
 export function WhoseBodies() {
@@ -17,7 +18,9 @@ export function WhoseBodies() {
     <details className="whose-bodies">
       <summary>{say.whereTheGuessesComeFrom}</summary>
       {surveyWords(unit).map((paragraph) => (
-        <p key={paragraph}>{paragraph}</p>
+        <p key={paragraph}>
+          <Fractions text={paragraph} />
+        </p>
       ))}
       {standing !== null && <p className="standing">{standingSentence(standing)}</p>}
       <AgeField />

@@ -136,7 +136,7 @@ function Answer({ answer, trial, unit, isFirst, isLast, hasNext, onTake }: Answe
           {hasNext &&
             apartWords(answer, isLast).map((words) => (
               <p key={words} className="aside">
-                {words}
+                <Fractions text={words} />
               </p>
             ))}
           <p className="actions">

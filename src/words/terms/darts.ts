@@ -16,7 +16,7 @@ import type { DartSetting } from "../../core/plan/setDart";
 import type { LengthUnit } from "../../core/decisions/work";
 import { BUST_POINT_AGREEMENT, DART_ASIDE_USUAL, FULLNESS_NOTICED } from "../../core/tolerance";
 import { degreesFrom, type Mm, type Radians } from "../../core/units";
-import { differenceTold, formatAmount, formatRound, formatLength } from "./length";
+import { differenceTold, formatAmount, formatAlong, formatRound } from "./length";
 import { capital, centreWords, dartRefWords } from "./names";
 import { fixedDecimals, listWords } from "./language";
 
@@ -67,7 +67,7 @@ export const discSentence = (
   { angle, leg, height }: { readonly angle: Radians; readonly leg: Mm; readonly height: Mm },
   unit: LengthUnit,
 ): string =>
-  `${formatAngle(angle)} between legs of ${formatLength(leg, unit)} stands ${formatAmount(height, unit)} high`;
+  `${formatAngle(angle)} between legs of ${formatAlong(leg, unit)} stands ${formatAmount(height, unit)} high`;
 
 const BY_SIGHT = { pointed: "pointed", right: "right", flat: "too flat" } as const;
 
@@ -231,4 +231,4 @@ export function truingSentence({ ref, truing }: PlannedDart, unit: LengthUnit): 
 
 /** "39.6 cm before, 39.6 cm after": the sewn seam. */
 export const seamProof = (before: Mm, after: Mm, unit: LengthUnit): string =>
-  `${formatLength(before, unit)} before, ${formatLength(after, unit)} after`;
+  `${formatAlong(before, unit)} before, ${formatAlong(after, unit)} after`;

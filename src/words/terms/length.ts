@@ -1,4 +1,7 @@
-/** Lengths in the wearer's unit: girths and lengths to 1 mm or 1/8 in, small amounts to 1 mm or 1/16 in. */
+/**
+ * Lengths in the wearer's unit: girths and lengths to 1 mm or 1/8 in, small amounts to 1 mm or 1/16 in, and so are seams and dart
+ * legs, which are measured where they were marked. A figure is told by one of these wherever it stands.
+ */
 import { parseLength, type LengthFailure, type TypedUnit } from "../../core/measures/length";
 import { ON_A_MARK, READ_BACK } from "../../core/tolerance";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../../core/units";
@@ -32,6 +35,10 @@ export function formatAmount(mm: Mm, unit: TypedUnit): string {
   if (unit === "in") return inches(mm, AMOUNT_DENOMINATOR, "in");
   return `${minus(mm, 1)}${Math.abs(Math.round(mm))} mm`;
 }
+
+/** A length along lines of the tissue, as a seam or a dart's leg: read as finely as it is marked: "41.2 cm", "16 3/16 in". */
+export const formatAlong = (mm: Mm, unit: TypedUnit): string =>
+  unit === "in" ? formatAmount(mm, unit) : formatLength(mm, unit);
 
 /** What two amounts differ by, as they are told: what is read off them agrees with what is said. */
 export const differenceTold = (a: Mm, b: Mm, unit: TypedUnit): Mm =>
