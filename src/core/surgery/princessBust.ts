@@ -83,10 +83,11 @@ function spreadApart(pieces: PrincessPieces, spread: Mm): Result<PrincessBust, F
     },
   );
   const onLevel = withPointsAt(withoutBridge(moved.piece, "princessBust", "cut1"), { princessBust: mark });
+  // Walking leaves the corners of the side front where they are.
+  if (bendOf(cornersOf(onLevel)) > SHARPEST_BEND) return fail("fullBust/out-of-reach");
   const walked = walkPrincess({ centreFront: pieces.centreFront, sideFront: onLevel });
   if (walked === null) return fail("fullBust/out-of-reach");
   const adjusted: PrincessPieces = { centreFront: walked.centreFront.piece, sideFront: walked.sideFront };
-  if (bendOf(cornersOf(adjusted.sideFront)) > SHARPEST_BEND) return fail("fullBust/out-of-reach");
   if (!isShaped(adjusted)) return fail("fullBust/dart-vanishes");
   const isWhole = [adjusted.centreFront, adjusted.sideFront].every(
     (piece) => validateOutline(outlineOf(piece)).length === 0,
