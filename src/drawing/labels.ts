@@ -20,14 +20,22 @@ export interface Label {
   readonly alterations?: string;
 }
 
-/** Rough width of a digit or letter, and height of a line, as shares of the text size. */
+/** Rough widths of letters and digits, and the height of a line, as shares of the text size. */
 const LETTER = 0.53;
+const CAPITAL = 0.62;
+const BROAD = 0.88;
 const LINE = 1.25;
 /** Free room at each side, so that two sizes side by side do not read as one number. */
 const ASIDE = 0.18;
 
 const TEXT_PIXELS = 12;
 const TITLE_PIXELS = 14;
+const widthOf = (line: string): number =>
+  [...line].reduce(
+    (width, letter) => width + (/[MW]/.test(letter) ? BROAD : /\p{Lu}/u.test(letter) ? CAPITAL : LETTER),
+    0,
+  );
+
 /** The size of a label's writing, in pixels. */
 export const textPixels = ({ kind }: Label): number => (kind === "title" ? TITLE_PIXELS : TEXT_PIXELS);
 
@@ -53,7 +61,7 @@ interface Area {
 
 function areaOf(label: Label, mmPerPixel: number): Area {
   const size = textPixels(label) * mmPerPixel;
-  const width = (Math.max(...label.lines.map((line) => line.length)) * LETTER + 2 * ASIDE) * size;
+  const width = (Math.max(...label.lines.map(widthOf)) + 2 * ASIDE) * size;
   const start = label.anchor === "start" ? label.x : label.anchor === "end" ? label.x - width : label.x - width / 2;
   const left = label.anchor === "start" ? start - ASIDE * size : label.anchor === "end" ? start + ASIDE * size : start;
   return {

@@ -61,6 +61,22 @@ export function sizesInUse({ cutLines, sizing }: PlanHalf, piece: PieceName): re
   return [...new Set([...lines.flatMap((line) => line.between), sizing.baseSize.label])];
 }
 
+/** So many letters of a size's name stand on the table: sizes lie closer than the longest names are wide. */
+const NAME_ON_TABLE = 12;
+/** What tells sizes apart stands at the end of their names as a rule. */
+const NAME_END = 6;
+
+/** The name of a size as it stands on the table: of a long one its beginning and its end. Elsewhere it is told whole. */
+const nameOnTable = (name: string): string => {
+  const letters = [...name];
+  return letters.length <= NAME_ON_TABLE
+    ? name
+    : `${letters
+        .slice(0, NAME_ON_TABLE - NAME_END - 1)
+        .join("")
+        .trimEnd()}…${letters.slice(-NAME_END).join("").trimStart()}`;
+};
+
 /** The label of each printed line, the ones in use on a piece having the first right to their place. */
 export function sizeLabels(
   nest: Nest,
@@ -86,7 +102,7 @@ export function sizeLabels(
           below: BELOW_LINE,
           // Printed sizes stand one lower in turn where they are close; only those in use are worth the second line.
           moves: first.includes(index) ? 1 : 0,
-          lines: [label],
+          lines: [nameOnTable(label)],
           anchor: "middle",
           kind: "size",
           leader: null,
@@ -209,7 +225,8 @@ export function planLabels(
     const place = placeOf(places, line.piece);
     const basque = isBasque(line.piece);
     if (place === undefined || (line.level === "waist") === basque) continue;
-    const [run, amount] = cutLineWords(line, unit);
+    const between = [nameOnTable(line.between[0]), nameOnTable(line.between[1])] as const;
+    const [run, amount] = cutLineWords({ ...line, between }, unit);
     const share = `${Math.round(line.share * 100)} %`;
     const over = place.mirrored === true;
     labels.push({

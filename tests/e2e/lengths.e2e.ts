@@ -23,7 +23,7 @@ function broken(): readonly string[] {
   for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
     const text = node.textContent ?? "";
     if (node.parentElement?.closest("svg, option, .visually-hidden, textarea") !== null) continue;
-    for (const { index, 0: length } of text.matchAll(/[\d½¼¾]\s(?:in|mm|cm)(?![\w])/g)) {
+    for (const { index, 0: length } of text.matchAll(/[\d½¼¾]\sin(?!\w)/g)) {
       const range = document.createRange();
       range.setStart(node, index);
       range.setEnd(node, index + length.length);

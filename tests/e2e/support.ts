@@ -51,9 +51,36 @@ export async function unfold(page: Page): Promise<void> {
 export async function openStep(page: Page, step: StepName): Promise<void> {
   await page.goto(`./#${step.toLowerCase()}`);
   await expect(page.locator(`#step[data-step=${step.toLowerCase()}] h2`).first()).toBeVisible();
-  await expect(page.getByRole("heading", { name: "Ledger", exact: true })).toBeAttached();
+  // On a phone on its side it is there and not seen.
+  await expect(page.locator("#ledger-place h2")).toBeAttached();
   await expect(page.locator(".part-loading")).toHaveCount(0);
 }
+
+/** What of the step is cut off, or makes the page scroll sideways. Boxes that scroll by themselves may. */
+export const cutOff = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const found = new Set<string>();
+    const wide = document.documentElement.clientWidth;
+    if (document.documentElement.scrollWidth > wide)
+      found.add(`the page is ${document.documentElement.scrollWidth} wide, the screen ${wide}`);
+    for (const one of document.querySelectorAll<HTMLElement>("body *")) {
+      if (!one.checkVisibility() || one.closest("svg") !== null) continue;
+      const { overflowX, overflowY, clipPath } = getComputedStyle(one);
+      // Said and not seen.
+      if (clipPath === "inset(50%)") continue;
+      const isHidden = (way: string): boolean => way === "hidden" || way === "clip";
+      const [across, down] = [one.scrollWidth - one.clientWidth, one.scrollHeight - one.clientHeight];
+      const words = `${one.tagName} ${one.className} “${one.textContent.trim().slice(0, 30)}”`;
+      // A name is as long as she likes; figures are wholly seen.
+      const isFigure = one.matches(".field-entry > input");
+      if (across > 1 && (isFigure || (isHidden(overflowX) && !one.matches("input"))))
+        found.add(`${words} by ${across}`);
+      // The sheet is shown in small, and whole once it is asked for.
+      if (down > 1 && isHidden(overflowY) && !one.matches("input, .paper-preview"))
+        found.add(`${words} down by ${down}`);
+    }
+    return [...found];
+  });
 
 /** What was done a moment ago is saved: the page says so when it is, which on a busy machine takes its time. */
 export async function expectSaved(page: Page): Promise<void> {

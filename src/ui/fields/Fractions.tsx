@@ -1,5 +1,5 @@
 import { Fragment } from "react";
-import { partedAtFractions } from "../../words/terms/setting";
+import { inchesTied, partedAtFractions } from "../../words/terms/setting";
 
 /**
  * Text with lengths in it: each in one line, and its fraction drawn as one. The font has no sign for eighths and sixteenths, but
@@ -7,7 +7,7 @@ import { partedAtFractions } from "../../words/terms/setting";
  */
 export function Fractions({ text, inDrawing = false }: { readonly text: string; readonly inDrawing?: boolean }) {
   const Mark = inDrawing ? "tspan" : "span";
-  return partedAtFractions(text).map((part, index) =>
+  return partedAtFractions(inchesTied(text)).map((part, index) =>
     index % 2 === 1 ? (
       <Mark key={index} className="fraction">
         {part}

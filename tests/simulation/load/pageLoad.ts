@@ -76,7 +76,7 @@ const ledgerSays = (page: Page): Promise<readonly string[] | null> =>
       ? null
       : [...checks.querySelectorAll("li:not([data-ok])")].flatMap((line) => [
           line.querySelector(".check-claim")?.firstChild?.textContent ?? "",
-          ...[...line.querySelectorAll("p")].map(({ textContent }) => textContent),
+          ...[...line.querySelectorAll("p")].map(({ textContent }) => textContent.replaceAll("\u00A0", " ")),
         ]);
   });
 

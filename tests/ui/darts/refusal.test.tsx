@@ -23,7 +23,7 @@ async function show(dart: DartRef, unit: LengthUnit, label: string) {
     const refused = field().getAttribute("aria-invalid") === "true";
     // Refused and said why, or neither.
     expect(refused).toBe(id !== undefined);
-    return id === undefined ? null : (document.getElementById(id)?.textContent ?? "");
+    return id === undefined ? null : (document.getElementById(id)?.textContent ?? "").replaceAll("\u00A0", " ");
   };
 }
 
