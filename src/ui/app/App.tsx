@@ -16,7 +16,6 @@ import { arePiecesShown, STEPS, usePageState, type Sheet, type Step } from "../s
 import { useWorkStore } from "../session/useWork";
 import { Thread } from "./Thread";
 import { useFileDrop } from "./useFileDrop";
-import { useFocusInSight } from "./useFocusInSight";
 import { useTitle } from "./useTitle";
 import { useHashStep } from "./useHashStep";
 import { useKeyboardRoom } from "./useKeyboardRoom";
@@ -37,7 +36,6 @@ export function App({ onAllHere }: AppProps) {
   usePaperForPrinting();
   useEntryTakenByPress();
   useKeyboardRoom();
-  useFocusInSight();
   const inTurn = useFirstStepIsUp(onAllHere);
   return (
     <div className="app">

@@ -53,6 +53,7 @@ import { Readout } from "./Readout";
 import { SlipBar } from "./SlipBar";
 import { litTrace, SlipOverlay } from "./SlipOverlay";
 import { TABLE_MENU } from "./tableMenuPart";
+import { useFocusInSight } from "./useFocusInSight";
 import { useHeldFocus } from "./useHeldFocus";
 import { useSheetHand, type Asked } from "./useSheetHand";
 import { useTableView, ZOOM_STEP } from "./useTableView";
@@ -81,6 +82,7 @@ export function Table() {
   const [asked, setAsked] = useState<Asked | null>(null);
   useTeller();
   useHeldFocus();
+  useFocusInSight();
 
   const other = useViewState((state) => state.otherHalf);
   const differ = settled.ok && settled.value.left !== settled.value.right;

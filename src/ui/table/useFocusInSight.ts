@@ -3,6 +3,7 @@ import { useEffect } from "react";
 /**
  * What the Tab key comes to is brought wholly into sight. In a strip that scrolls sideways the browser leaves it where it is as
  * soon as an edge of it shows. Only what Tab itself moves: a press, or a focus that is set, must not move the page.
+ * It comes with the table, so that the first field does not wait for it.
  */
 export function useFocusInSight(): void {
   useEffect(() => {
