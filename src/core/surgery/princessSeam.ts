@@ -92,13 +92,13 @@ function walkedNearest({ centreFront, sideFront }: PrincessPieces): Nearest {
   if (isOwnShape(centreFront) || isOwnShape(sideFront)) return ownWalked({ centreFront, sideFront });
   const side = cornersOf(sideFront);
   const start = cornersOf(centreFront);
-  const drawn = seamsBetween(centreFront, sideFront);
+  const seamsAt = seamsBetween(centreFront, sideFront);
   let above: Mm = 0;
   let below: Mm = 0;
-  let best = { miss: Infinity, above, below, seams: drawn(start, side) };
+  let best = { miss: Infinity, above, below, seams: seamsAt(start, side) };
   for (let round = 0; round < ROUNDS && best.miss >= SOLVER_ACCURACY; round += 1) {
     const [bust, waist] = [shift(start.bust, 0, above), shift(start.waist, 0, above + below)];
-    const seams = round === 0 ? best.seams : drawn({ top: start.top, bust, waist }, side);
+    const seams = round === 0 ? best.seams : seamsAt({ top: start.top, bust, waist }, side);
     const [one, other] = seams;
     const shortAbove = edgeLength(other.upper) - edgeLength(one.upper);
     const shortBelow = edgeLength(other.lower) - edgeLength(one.lower);
@@ -192,13 +192,13 @@ function ownLengthened(piece: Piece, above: Mm, below: Mm): Operated {
   const longer = lengthenedAtBust(piece, above, below);
   if (above === 0 && below === 0) return longer;
   const { upper, lower } = ownStretches(piece);
-  const drawn = withOwnSeam(piece, above, below);
+  const seam = withOwnSeam(piece, above, below);
   const points = { ...longer.piece.points };
   const edges = longer.piece.edges.map((edge): Edge => {
     const index = piece.edges.findIndex(({ from, to }) => from === edge.from && to === edge.to);
     if (!upper.includes(index) && !lower.includes(index)) return edge;
-    const own = invariant(drawn.edges[index], "edge");
-    for (const name of [own.from, own.to]) if (isBend(name)) points[name] = invariant(drawn.points[name], name);
+    const own = invariant(seam.edges[index], "edge");
+    for (const name of [own.from, own.to]) if (isBend(name)) points[name] = invariant(seam.points[name], name);
     return own;
   });
   return drawnFurther(longer, { ...longer.piece, points, edges });
@@ -217,14 +217,14 @@ function withOwnSeam(piece: Piece, above: Mm, below: Mm): Piece {
   const raised = withEndMoved(piece, upper, endsOf(piece, upper).to === "princessBust" ? "end" : "start", bust);
   const points = { ...piece.points };
   const edges = [...piece.edges];
-  for (const [drawn, stretch] of [
+  for (const [bent, stretch] of [
     [raised, upper],
     [lowered, lower],
   ] as const)
     for (const index of stretch) {
-      const own = invariant(drawn.edges[index], "edge");
+      const own = invariant(bent.edges[index], "edge");
       edges[index] = own;
-      for (const name of [own.from, own.to]) if (isBend(name)) points[name] = invariant(drawn.points[name], name);
+      for (const name of [own.from, own.to]) if (isBend(name)) points[name] = invariant(bent.points[name], name);
     }
   const end = from === "princessBust" ? to : from;
   const endAt = moveRigidly(downBy(piece, above + below), pointOf(piece, end));

@@ -116,8 +116,8 @@ describe("the stand-in", () => {
     expect(nest.sizes).toHaveLength(12);
     expect(refusedAt(2)).toBeUndefined();
     expect(nest.sizes[2]).toBe(nest.sizes[2]);
-    expect(() => nest.sizes[3]).toThrow();
-    expect(() => [...nest.sizes]).toThrow();
+    expect(() => nest.sizes[3]).toThrow("front has no edge from sideBust");
+    expect(() => [...nest.sizes]).toThrow("front has no edge from sideBust");
   });
 
   it("is drafted for the chart's own difference where it has no such cup", () => {

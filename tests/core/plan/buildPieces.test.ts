@@ -130,6 +130,25 @@ describe("a bust altered", () => {
     expect(asked).toEqual(["spread by 15", "ended at 115 for 80", "spread by 15.5", "ended at 115.5 for 81"]);
   });
 
+  it("is ended for each cup and each bust point by itself, even on pieces that a spread leaves as they were", () => {
+    const own = making({});
+    const stiff: Making = {
+      ...own,
+      adjustBust: (pieces, spread) => ok({ pieces, turn: radians(0), drop: spread, smoothed: radians(0), traces: [] }),
+    };
+    const { blended, wanted } = built({}, { asked: 30, residual: 31, making: stiff });
+    expect([finishedFor(blended), wanted === null ? null : finishedFor(wanted)]).toEqual([
+      { x: 80, y: 100 },
+      { x: 81, y: 100 },
+    ]);
+    const body = { bustPointWidth: { value: 190, spread: 4, readings: [190], set: 0 } };
+    const apart = built({}, { asked: 30, residual: 30, making: stiff, body });
+    expect([finishedFor(apart.blended), apart.wanted === null ? null : finishedFor(apart.wanted)]).toEqual([
+      { x: 80, y: 100 },
+      { x: 80, y: 95 },
+    ]);
+  });
+
   it("is spread by half on the half, and finished for where the bust point then lies and for the fuller cup", () => {
     const { bust, alteration, cut: asCut, blended, bustPoint } = built({}, { asked: 30 });
     expect(bust?.ok === true && bust.value.drop).toBe(7.5);
