@@ -106,6 +106,22 @@ describe("fetching ahead", () => {
     expect([one, two, three].map(({ asked }) => asked.length)).toEqual([1, 1, 1]);
   });
 
+  it("fetches nothing while a finger is down, which would stop for it, and goes on once it is up", async () => {
+    const { idle } = idleByHand();
+    const [one, two] = [byHand(), byHand()];
+    void fetchAhead([one.later, two.later], new AbortController());
+    window.dispatchEvent(new MouseEvent("pointerdown", { buttons: 1 }));
+    await idle();
+    expect(one.asked).toHaveLength(0);
+    window.dispatchEvent(new MouseEvent("pointerup", { buttons: 0 }));
+    await settled();
+    expect(one.asked).toHaveLength(1);
+    one.asked[0]?.give("here");
+    await settled();
+    await idle();
+    expect(two.asked).toHaveLength(1);
+  });
+
   it("stops when it is told to", async () => {
     const { idle } = idleByHand();
     const [one, two] = [byHand(), byHand()];
