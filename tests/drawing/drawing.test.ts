@@ -20,6 +20,31 @@ import { dartIn, planOf, ref, testWork, withAlterations } from "../support/works
 const plan = planOf(testWork);
 const places = placePieces([...plan.nest.sizes, plan.left.pieces]);
 
+describe("names of sizes of 28 letters", () => {
+  /** Capitals of the page's typeface are at the least this share of the text size wide on the whole (measured). */
+  const CAPITAL = 0.56;
+  const labels = plan.nest.labels.map((label) => `GRANDMOTHERS GREEN VELVET ${label.padStart(2, "0")}`);
+  const long = sizeLabels({ ...plan.nest, labels }, places, () => labels);
+
+  it("stand shortened, each told from the others by its end", () => {
+    const front = long.filter(({ id }) => id.startsWith("size-front-")).map(({ lines }) => lines.join(" "));
+    expect(front.toSorted()).toEqual(labels.map((label) => `GRAND…VET ${label.slice(-2)}`).toSorted());
+  });
+
+  it.each([0.1, 0.4, 1, 1.5])("do not lie on one another at %d mm to a pixel", (mmPerPixel) => {
+    const boxes = keepApart(long, mmPerPixel).map((label) => {
+      const size = textPixels(label) * mmPerPixel;
+      const width = (label.lines[0]?.length ?? 0) * size * CAPITAL;
+      return { left: label.x - width / 2, right: label.x + width / 2, top: label.y - size * 0.7, bottom: label.y };
+    });
+    const clashes = boxes.filter((a, at) =>
+      boxes.slice(at + 1).some((b) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom),
+    );
+    expect(boxes.length).toBeGreaterThan(3);
+    expect(clashes).toEqual([]);
+  });
+});
+
 describe("placePieces", () => {
   it("lays every piece down, and no size of one meets any size of another", () => {
     expect(places.map(({ piece }) => piece).toSorted()).toEqual(["back", "backBasque", "front", "frontBasque"]);

@@ -2,6 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parseAmount, parseLength, type LengthFailure, type TypedUnit } from "../../src/core/measures/length";
 import {
+  formatAlong,
   formatAmount,
   formatLength,
   formatLengthEntry,
@@ -53,6 +54,18 @@ describe("formatLength", () => {
         expect(Math.abs(read - mm)).toBeLessThanOrEqual(half(as === "cm" ? 1 : 25.4 / 8));
       }),
     );
+  });
+});
+
+// 129 mm are 5.079 in, nearest to 5 1/16 where 5 1/8 would be nearest of the eighths; 411.2 mm are 16.189, nearest to 16 3/16.
+describe("formatAlong", () => {
+  it.each([
+    [129, "in", "5 1/16 in"],
+    [411.2, "in", "16 3/16 in"],
+    [129, "cm", "12.9 cm"],
+    [411.2, "cm", "41.1 cm"],
+  ] as const)("writes %d mm in %s as %j", (mm, as, text) => {
+    expect(formatAlong(mm, as)).toBe(text);
   });
 });
 

@@ -2,6 +2,7 @@ import type { Alteration } from "../../src/core/decisions/alteration";
 import { describe, expect, it } from "vitest";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
+import { pieceInWords } from "../../src/words/table";
 import { verifyGroups } from "../../src/words/verify";
 import { sampleWork } from "../support/sampleWork";
 
@@ -41,5 +42,29 @@ describe("what to measure after", () => {
     expect(seams.filter((what) => what.startsWith("Shoulder seam"))).toEqual(["Shoulder seam, back and front"]);
     expect(seams).toContain("Waist seam, front and front basque (left half)");
     expect(seams).toContain("Waist seam, front and front basque (right half)");
+  });
+
+  it("says a seam as the table does, in either unit", () => {
+    const plan = planWith([]);
+    const front = plan.left.pieces.find(({ name }) => name === "front");
+    if (front === undefined) throw new Error("no front");
+    for (const unit of ["cm", "in"] as const) {
+      const seam = verifyGroups(plan, unit)[0]?.rows.find(({ what }) => what.startsWith("Side seam"));
+      expect(seam?.expected).toMatch(/\d/);
+      expect(pieceInWords(plan.left, front, unit).join(" ")).toContain(`side seam ${seam?.expected}`);
+    }
+  });
+
+  it("says half of a girth in inches so that twice as much is the girth", () => {
+    const inches = (text: string): number => {
+      const [, whole = "0", part = "0"] = /(\d+)(?:\s([\d/½¼¾]+))? in/.exec(text) ?? [];
+      const [over = "0", under = "1"] = part.normalize("NFKD").replace("\u2044", "/").split("/");
+      return Number(whole) + Number(over) / Number(under);
+    };
+    // 34 5/8 is 34.625.
+    expect(inches("34 5/8 in")).toBe(34.625);
+    expect(inches("34 ½ in")).toBe(34.5);
+    for (const { how, expected } of verifyGroups(planWith([]), "in")[1]?.rows ?? [])
+      expect(2 * inches(how ?? "")).toBe(inches(expected));
   });
 });
