@@ -31,7 +31,7 @@ const ASIDE = 0.18;
 const TEXT_PIXELS = 12;
 const TITLE_PIXELS = 14;
 const widthOf = (line: string): number =>
-  [...line].reduce(
+  Array.from(line).reduce(
     (width, letter) => width + (/[MW]/.test(letter) ? BROAD : /\p{Lu}/u.test(letter) ? CAPITAL : LETTER),
     0,
   );

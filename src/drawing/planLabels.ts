@@ -68,7 +68,7 @@ const NAME_END = 6;
 
 /** The name of a size as it stands on the table: of a long one its beginning and its end. Elsewhere it is told whole. */
 const nameOnTable = (name: string): string => {
-  const letters = [...name];
+  const letters = Array.from(name);
   return letters.length <= NAME_ON_TABLE
     ? name
     : `${letters
