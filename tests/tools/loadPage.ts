@@ -75,16 +75,10 @@ async function loadDrags(browser: Browser, address: string, moves: number): Prom
   if (grows === null || grows.length > 0 || errors.length > 0) process.exitCode = 1;
 }
 
-/**
- * The engine makes ever more machine code of what is called often, for thousands of moves on: half a megabyte that is no leak of the
- * page. Here each function is compiled once, when it is first called, and what grows after that is the page's own.
- */
-const CODE_ONCE = "--js-flags=--always-sparkplug --no-maglev --no-turbofan --no-flush-bytecode";
-
 const executablePath = installedBrowser();
 const site = await serveSite(values.built);
 const browser = await chromium.launch({
-  args: [...browserFlags(), ...(values.drags === undefined ? [] : [CODE_ONCE])],
+  args: browserFlags(),
   ...(executablePath === undefined ? {} : { executablePath }),
 });
 try {
