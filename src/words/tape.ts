@@ -1,9 +1,9 @@
 /**
- * What the tape step says: guesses as guesses, doubts about a reading as questions to the tape, several readings, days, and
- * whose bodies the guesses come from. Bodies are spoken of neutrally; it is always the tape or the entry that is in question.
+ * What the tape step says: guesses as guesses, doubts about a reading as questions to the tape, several readings, days.
+ * Bodies are spoken of neutrally; it is always the tape or the entry that is in question.
  */
 import type { LikelyMisreading } from "../core/bodies/misreading";
-import type { Estimate, SurveyStanding } from "../core/bodies/estimate";
+import type { Estimate } from "../core/bodies/estimate";
 import type { Suspicion } from "../core/bodies/suspicion";
 import { SURVEY } from "../core/bodies/surveyModel";
 import type { TapeDifference } from "../core/measures/compareTapes";
@@ -16,7 +16,7 @@ import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
 import { LIMITS } from "../core/decisions/limits";
 import { formatLength, inchParts } from "./terms/length";
 import { measureWords, misreadingSentence } from "./measures";
-import { upToDecimals, percentWords } from "./terms/language";
+import { upToDecimals } from "./terms/language";
 
 /** What is expected is told no finer than this: half a centimetre or a quarter of an inch, and twice that of a wide range. */
 const ROUGH = { cm: 5, in: MM_PER_INCH / 4 } as const;
@@ -223,26 +223,4 @@ export function differenceWords(
   const apart = formatLength(Math.abs(now - before), unit);
   const sign = apart === formatLength(0, unit) ? "" : now > before ? "+" : "−";
   return [`${sign}${apart}`, changed ? "changed" : "within what a tape does"];
-}
-
-/** Whose bodies the guesses come from, and what they cannot tell. */
-export const surveyWords = (unit: LengthUnit): readonly string[] => [
-  `${SURVEY.women} women of the US Army, ${SURVEY.ages.least} to ${SURVEY.ages.most} years old, measured in 1987 and 1988; the survey is in the public domain. What is guessed stands on ${SURVEY.fitted} of them; the others were kept to judge it. They were younger and leaner than most who sew, few were over ${SURVEY.ages.few}, and few had a bust over ${formatLength(SURVEY.nearlyAll.bustGirth.most, unit)}.`,
-  "Some of its tapes ran elsewhere than a dressmaker’s: its upper chest lies lower, its waist higher, its shoulder and neck begin at another point. There the guess is shifted halfway to what the trade draws, and its range is wider. It has no across front: that is a trade proportion.",
-  "Only averages, and how measures go together, are in this page: no woman of the survey is. Nothing of this leaves your device.",
-];
-
-/** How well the survey speaks for this body. */
-export function standingSentence({ state, why, widened, besideTrade }: SurveyStanding): string {
-  const share = `${percentWords(widened - 1)} wider`;
-  const isWider = widened > 1.05;
-  if (state === "within")
-    return `The survey has many bodies with measures like yours${isWider ? `, if not at its middle: the ranges are ${share} than there` : ""}.`;
-  const wider = isWider ? ` The ranges are made ${share} for it.` : "";
-  const few = state === "thin" ? "few" : "hardly any";
-  const what = why
-    .map((reason) => (reason === "age" ? "of your age" : "with measures like yours together"))
-    .join(", and ");
-  const fallback = besideTrade ? " Where the trade has a proportion, the guess lies between it and the survey." : "";
-  return `The survey has ${few} women ${what}: it can say less here.${wider}${fallback}`;
 }

@@ -15,11 +15,10 @@ import {
   misreadingElsewhere,
   misreadingQuestion,
   misreadingRemedy,
-  standingSentence,
-  surveyWords,
   tapeStateSentence,
   unusualQuestion,
 } from "../../src/words/tape";
+import { standingSentence, surveyWords } from "../../src/words/survey";
 
 /** Never said of a body. */
 const UNKIND = /\b(?:fat|thin|big|abnormal|wrong body|flaw|problem|should lose|ideal|normal)\b/i;

@@ -12,7 +12,11 @@ export function Term({ name, children }: { readonly name: TermName; readonly chi
         className="term-name"
         aria-expanded={open}
         aria-controls={open ? id : undefined}
-        onClick={() => setOpen(!open)}
+        onClick={(event) => {
+          // Not every browser does so itself; what has the focus lies over what follows, and is shut when it is left.
+          event.currentTarget.focus();
+          setOpen(!open);
+        }}
         onBlur={() => setOpen(false)}
         onKeyDown={(event) => {
           if (event.key !== "Escape" || !open) return;

@@ -1,7 +1,7 @@
 import { standingOf } from "../../core/bodies/estimate";
 import { bodyOf } from "../../core/measures/tape";
 import { LIMITS } from "../../core/decisions/limits";
-import { standingSentence, surveyWords } from "../../words/tape";
+import { standingSentence, surveyWords } from "../../words/survey";
 import { useSettledWork } from "../session/useWork";
 import { EntryField } from "../fields/EntryField";
 import { useEntry } from "../fields/useEntry";
