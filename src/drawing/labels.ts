@@ -6,6 +6,8 @@ export interface Label {
   readonly x: Mm;
   readonly y: Mm;
   readonly lines: readonly string[];
+  /** The printed size that it names, whole. */
+  readonly size?: string;
   readonly anchor: "start" | "middle" | "end";
   readonly kind: "size" | "cut" | "dart" | "title" | "bustPoint" | "guess";
   /** A thin line from the label to what it speaks of. */

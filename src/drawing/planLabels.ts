@@ -63,19 +63,28 @@ export function sizesInUse({ cutLines, sizing }: PlanHalf, piece: PieceName): re
 
 /** So many letters of a size's name stand on the table: sizes lie closer than the longest names are wide. */
 const NAME_ON_TABLE = 12;
-/** What tells sizes apart stands at the end of their names as a rule. */
-const NAME_END = 6;
 
-/** The name of a size as it stands on the table: of a long one its beginning and its end. Elsewhere it is told whole. */
-const nameOnTable = (name: string): string => {
+/** Letters of a long name's beginning that stand there, in turn: what tells sizes apart stands at the end as a rule. */
+const BEGINNINGS = [5, 11, 8, 0];
+
+function shortened(name: string, beginning: number): string {
   const letters = Array.from(name);
-  return letters.length <= NAME_ON_TABLE
-    ? name
-    : `${letters
-        .slice(0, NAME_ON_TABLE - NAME_END - 1)
-        .join("")
-        .trimEnd()}…${letters.slice(-NAME_END).join("").trimStart()}`;
-};
+  if (letters.length <= NAME_ON_TABLE) return name;
+  const end = NAME_ON_TABLE - 1 - beginning;
+  const tail = letters.slice(letters.length - end).join("");
+  return `${letters.slice(0, beginning).join("").trimEnd()}…${tail.trimStart()}`;
+}
+
+/**
+ * The names of sizes as they stand on the table: of long ones a part that tells them apart. Whole where none does, and
+ * everywhere else.
+ */
+export function namesOnTable(names: readonly string[]): (name: string) => string {
+  const beginning = BEGINNINGS.find(
+    (letters) => new Set(names.map((name) => shortened(name, letters))).size === new Set(names).size,
+  );
+  return (name) => (beginning === undefined ? name : shortened(name, beginning));
+}
 
 /** The label of each printed line, the ones in use on a piece having the first right to their place. */
 export function sizeLabels(
@@ -83,6 +92,7 @@ export function sizeLabels(
   places: readonly Place[],
   inUse: (piece: PieceName) => readonly string[],
 ): readonly Label[] {
+  const nameOnTable = namesOnTable(nest.labels);
   return places.flatMap((place) => {
     const { piece } = place;
     const first = inUse(piece)
@@ -103,6 +113,7 @@ export function sizeLabels(
           // Printed sizes stand one lower in turn where they are close; only those in use are worth the second line.
           moves: first.includes(index) ? 1 : 0,
           lines: [nameOnTable(label)],
+          size: label,
           anchor: "middle",
           kind: "size",
           leader: null,
@@ -221,6 +232,7 @@ export function planLabels(
   chosen: DartRef | null = null,
 ): readonly Label[] {
   const labels: Label[] = [];
+  const nameOnTable = namesOnTable(plan.nest.labels);
   for (const line of plan.cutLines) {
     const place = placeOf(places, line.piece);
     const basque = isBasque(line.piece);

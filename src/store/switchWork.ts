@@ -55,9 +55,7 @@ export function createWorkSwitch(parts: SessionParts, { save }: Autosave): WorkS
       const id = freshId();
       openWork.replace({ id, work, past: [], future: [], stamp: NEW_STAMP }, true);
       // At once: where this page ends before it is saved, the next one goes on with it all the same.
-      const isNoted = list.setLastOpen(id);
-      await save();
-      await isNoted;
+      await list.setLastOpen(id, save);
       await list.changed();
     });
   };

@@ -12,7 +12,8 @@ export interface WorkList {
   readonly put: (entry: WorkEntry) => void;
   /** The last saved first, without those in the bin; null where the list cannot be read. */
   readonly ids: () => Promise<readonly string[] | null>;
-  readonly setLastOpen: (id: string) => Promise<void>;
+  /** @param meanwhile is done while that is written, and a failure told after it */
+  readonly setLastOpen: (id: string, meanwhile?: () => Promise<void>) => Promise<void>;
   /** Shows it afresh here and on the other pages. */
   readonly changed: () => Promise<void>;
 }
@@ -43,8 +44,10 @@ export function createWorkList(library: Library, state: SessionStore, status: St
       show([entry, ...[...entries, ...binned].filter(({ id }) => id !== entry.id)]);
     },
     ids: async () => (await read())?.filter(({ binned }) => binned === null).map(({ id }) => id) ?? null,
-    setLastOpen: async (id) => {
-      const done = await library.setPageValue("last-open", id);
+    setLastOpen: async (id, meanwhile) => {
+      const writing = library.setPageValue("last-open", id);
+      await meanwhile?.();
+      const done = await writing;
       if (!done.ok) status.failed(done.failure);
     },
     changed: async () => {

@@ -31,6 +31,17 @@ describe("names of sizes of 28 letters", () => {
     expect(front.toSorted()).toEqual(labels.map((label) => `GRAND…VET ${label.slice(-2)}`).toSorted());
   });
 
+  it("stand shortened at another place where these would be the same, and whole where all would", () => {
+    const told = (of: (label: string) => string): readonly string[] =>
+      sizeLabels({ ...plan.nest, labels: plan.nest.labels.map(of) }, places, () => [])
+        .filter(({ id }) => id.startsWith("size-front-"))
+        .map(({ lines }) => lines.join(" "));
+    const [regular] = told((label) => `Size ${label.padStart(2, "0")} (regular)`);
+    expect(regular).toMatch(/^Size \d\d \(re…/);
+    const [whole] = told((label) => `Wedding bodice number ${label.padStart(2, "0")} for a summer evening`);
+    expect(whole).toMatch(/^Wedding bodice number \d\d for a summer evening$/);
+  });
+
   it.each([0.1, 0.4, 1, 1.5])("do not lie on one another at %d mm to a pixel", (mmPerPixel) => {
     const boxes = keepApart(long, mmPerPixel).map((label) => {
       const size = textPixels(label) * mmPerPixel;

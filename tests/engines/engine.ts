@@ -40,7 +40,7 @@ export interface Downloaded {
 }
 
 export interface Engine {
-  readonly name: string;
+  readonly name: "chromium" | "firefox" | "webkit";
   readonly goTo: (address: string) => Promise<void>;
   readonly resize: (width: number, height: number) => Promise<void>;
   /** Calls a function of `inPage.ts` in the page. */

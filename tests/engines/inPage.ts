@@ -90,16 +90,23 @@ function lookAt(element: Element) {
   };
 }
 
+/** A choice is pressed on its mark, which covers the small field. */
+const markOf = (found: Element): Element =>
+  (found instanceof HTMLInputElement && /^(?:radio|checkbox)$/.test(found.type) ? found.labels?.[0] : null) ?? found;
+
 /** What is about to be pressed, and what became of the press. */
-let awaited: Element | null = null;
+let awaited: SentSought | null = null;
 let landed = "";
 
 addEventListener(
   "pointerdown",
   ({ target, clientX, clientY }) => {
-    if (awaited === null || !(target instanceof Element)) return;
-    const isOn = awaited.contains(target) || target.contains(awaited);
-    const { x, y } = lookAt(awaited).place;
+    const [found] = awaited === null ? [] : allOf(awaited);
+    if (found === undefined || !(target instanceof Element)) return;
+    const mark = markOf(found);
+    // Words that take no press themselves are pressed on what they stand in.
+    const isOn = mark.contains(target) || (target.contains(mark) && target.matches("button, label, summary, a"));
+    const { x, y } = lookAt(mark).place;
     const off = Math.hypot(x - clientX, y - clientY).toFixed(0);
     landed = isOn ? "there" : `${off} px off, on ${target.outerHTML.slice(0, 80)}`;
   },
@@ -116,10 +123,7 @@ const hand = {
   bring: (sought: SentSought) => {
     const [found] = allOf(sought);
     if (found === undefined) return null;
-    // A choice is pressed on its mark, which covers the small field.
-    const label =
-      found instanceof HTMLInputElement && /^(?:radio|checkbox)$/.test(found.type) ? found.labels?.[0] : null;
-    const first = label ?? found;
+    const first = markOf(found);
     const covering = (): string | null => {
       const { x, y } = lookAt(first).place;
       const top = document.elementFromPoint(x, y);
@@ -128,7 +132,7 @@ const hand = {
     };
     // What lies in sight stays: WebKit moves it by a little at every call.
     if (covering() !== null) first.scrollIntoView({ block: "center", inline: "nearest", behavior: "instant" });
-    [awaited, landed] = [first, ""];
+    [awaited, landed] = [sought, ""];
     return { place: lookAt(first).place, covered: covering() };
   },
   /** Whether it is on the page, seen or not. */

@@ -5,6 +5,9 @@ const AT_MOST = 2000;
 /** ms, where the browser does not say when it is idle. */
 const REST = 200;
 
+/** ms. No press is waited for longer: not every one is heard to end. */
+const PRESSED_AT_MOST = 10_000;
+
 /** Resolves when the browser has nothing else to do. */
 export const idle = (): Promise<void> =>
   new Promise((resolve) => {
@@ -25,7 +28,13 @@ function handsOff(signal: AbortSignal): () => Promise<void> {
   };
   for (const type of ["pointerdown", "pointerup", "pointercancel"] as const)
     window.addEventListener(type, heard, { capture: true, passive: true, signal });
-  return () => (isPressed ? new Promise((resolve) => (go = resolve)) : Promise.resolve());
+  return () =>
+    isPressed
+      ? new Promise((resolve) => {
+          go = resolve;
+          window.setTimeout(resolve, PRESSED_AT_MOST);
+        })
+      : Promise.resolve();
 }
 
 /** Fetches parts one after the other whenever the browser has nothing else to do, until it is told to stop. */

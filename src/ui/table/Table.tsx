@@ -126,7 +126,7 @@ export function Table() {
     [nest, places, settled],
   );
   const visibleSizes = useMemo(
-    () => (shown === null ? sizes : sizes.filter(({ lines }) => shown.includes(lines[0] ?? ""))),
+    () => (shown === null ? sizes : sizes.filter(({ size }) => size !== undefined && shown.includes(size))),
     [sizes, shown],
   );
 

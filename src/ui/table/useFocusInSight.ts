@@ -15,7 +15,10 @@ export function useFocusInSight(): void {
       isTab = false;
     };
     const onFocus = ({ target }: FocusEvent): void => {
-      if (isTab && target instanceof HTMLElement) target.scrollIntoView({ block: "nearest", inline: "nearest" });
+      const isByTab = isTab;
+      // A window that is come back to later gives the focus anew.
+      isTab = false;
+      if (isByTab && target instanceof HTMLElement) target.scrollIntoView({ block: "nearest", inline: "nearest" });
     };
     document.addEventListener("keydown", onKeyDown, true);
     document.addEventListener("pointerdown", onPointerDown, true);

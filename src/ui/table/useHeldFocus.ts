@@ -11,15 +11,17 @@ const FIRST_TURN = 50;
 
 /**
  * Where what holds the focus goes from the page, as a button does that has done its work, the focus goes on to what stood after
- * it: whoever works by keys or by ear is not thrown back to the top. It comes with the table, since little goes before.
+ * it: whoever works by keys is not thrown back to the top. It comes with the table, since little goes before.
  */
 export function useHeldFocus(): void {
   useEffect(() => {
     let held: Element | null = null;
     let isByKeys = false;
+    let given: HTMLElement | null = null;
     let later = 0;
     const hold = ({ target }: FocusEvent): void => {
       held = target instanceof Element ? target : null;
+      if (held !== given) given = null;
     };
     const letGo = ({ target }: FocusEvent): void => {
       // Some browsers tell of it too where it goes from the page: then it is not she who left it.
@@ -27,8 +29,10 @@ export function useHeldFocus(): void {
         if (held === target && held?.isConnected === true && document.activeElement !== held) held = null;
       }, 0);
     };
-    const byKeys = (): void => {
+    const byKeys = (event: KeyboardEvent): void => {
       isByKeys = true;
+      // A key that is held too long must not press the next one as well.
+      if (event.repeat && event.target === given) event.preventDefault();
     };
     const byPointer = (): void => {
       isByKeys = false;
@@ -38,9 +42,13 @@ export function useHeldFocus(): void {
       const stood = placeOf(held, records);
       held = null;
       window.clearTimeout(later);
+      // By a pointer nothing is lost: it is where it is, and the next key must not press what she did not choose.
+      if (!isByKeys) return;
       // What sees to it itself has the first turn.
       later = window.setTimeout(() => {
-        if (document.activeElement === document.body) goOnFrom(stood, isByKeys);
+        if (document.activeElement !== document.body) return;
+        given = nextFrom(stood);
+        given?.focus();
       }, FIRST_TURN);
     });
     observer.observe(document.body, { childList: true, subtree: true });
@@ -73,20 +81,20 @@ function placeOf(gone: Element, records: readonly MutationRecord[]): Stood | nul
   return { parent, next };
 }
 
-/** By a finger no field is taken: keys would come up over the page. */
-const BY_FINGER = "button, a[href], summary, [tabindex='0']:not(input, textarea)";
-const BY_KEYS = `${BY_FINGER}, input, select, textarea`;
+/** No end of a dart: it would be chosen by that. */
+const FOCUSABLE = "button, a[href], input, select, textarea, summary, [tabindex='0']:not(.handle)";
 
-function goOnFrom(stood: Stood | null, isByKeys: boolean): void {
+/** What comes after it, or else before, in the same part of the page; at last the step itself. */
+function nextFrom(stood: Stood | null): HTMLElement | null {
   let next = stood?.next ?? null;
-  for (let place = stood?.parent ?? null; place !== null && place !== document.body; place = place.parentElement) {
-    const all = [...place.querySelectorAll<HTMLElement>(isByKeys ? BY_KEYS : BY_FINGER)].filter(canBeTaken);
-    const after = next;
+  for (let place = stood?.parent ?? null; place !== null && !place.matches(".app, body"); place = place.parentElement) {
+    const all = [...place.querySelectorAll<HTMLElement>(FOCUSABLE)].filter(canBeTaken);
+    const after = next?.isConnected === true ? next : null;
     const found = all.find((one) => after !== null && isFrom(after, one)) ?? all.at(-1);
-    if (found !== undefined) return found.focus({ preventScroll: !isByKeys });
+    if (found !== undefined) return found;
     next = place.nextSibling;
   }
-  document.getElementById("step")?.focus({ preventScroll: true });
+  return document.getElementById("step");
 }
 
 const canBeTaken = (element: HTMLElement): boolean =>

@@ -258,6 +258,22 @@ describe("what lies on the table", () => {
     expect(count()).toBe(0);
   });
 
+  it("names the lines in use, however long their names are", async () => {
+    const { chart } = testWork.pattern;
+    const sizes = chart.sizes.map((size) => ({ ...size, label: `Grandmothers velvet ${size.label}` }));
+    const { container, user } = await showToScale({
+      ...testWork,
+      pattern: { ...testWork.pattern, chart: { ...chart, sizes } },
+      picks: {},
+    });
+    const named = () => [...container.querySelectorAll(".label-size")].map(({ textContent }) => textContent);
+    const all = named().length;
+    await user.selectOptions(screen.getByRole("combobox", { name: "Printed lines" }), "near");
+    expect(named().length).toBeGreaterThanOrEqual(2);
+    expect(named().length).toBeLessThanOrEqual(all);
+    for (const name of named()) expect(name).toMatch(/^Grand…/);
+  });
+
   it("hides the amounts, and lays the line from before her slips under the new one", async () => {
     const shortened = {
       kind: "dartEnd",

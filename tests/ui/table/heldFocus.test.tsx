@@ -17,6 +17,7 @@ const LINES = ["one", "two", "three"];
 function Lines({ seesToItself = false }: { readonly seesToItself?: boolean }) {
   useHeldFocus();
   const [lines, setLines] = useState(LINES);
+  const [isAfter, setAfter] = useState(true);
   const last = useRef<HTMLButtonElement>(null);
   useEffect(() => {
     if (seesToItself && lines.length < LINES.length) last.current?.focus();
@@ -41,17 +42,32 @@ function Lines({ seesToItself = false }: { readonly seesToItself?: boolean }) {
         </ul>
       )}
       <input aria-label="field" />
-      <button ref={last} type="button">
-        after
-      </button>
+      {isAfter && (
+        <button ref={last} type="button" onClick={() => setAfter(seesToItself)}>
+          after
+        </button>
+      )}
     </main>
+  );
+}
+
+function Note() {
+  const [isThere, setThere] = useState(true);
+  return (
+    <div className="messages">
+      {isThere && (
+        <button type="button" onClick={() => setThere(false)}>
+          put away
+        </button>
+      )}
+    </div>
   );
 }
 
 const rest = () => act(() => vi.advanceTimersByTimeAsync(200));
 const named = (name: string) => screen.getByRole("button", { name });
 
-async function take(name: string, by: "keys" | "finger" = "keys"): Promise<void> {
+async function take(name: string, by: "keys" | "pointer" = "keys"): Promise<void> {
   act(() => named(name).focus());
   if (by === "keys") fireEvent.keyDown(named(name), { key: "Enter" });
   else fireEvent.pointerDown(named(name));
@@ -73,10 +89,30 @@ it("goes on from what went together", async () => {
   expect(document.activeElement).toBe(screen.getByLabelText("field"));
 });
 
-it("takes no field by a finger: keys would come up", async () => {
+it("goes back where nothing stands after it, and leaves its part of the page for no other", async () => {
+  render(
+    <div className="app">
+      <Lines />
+      <Note />
+    </div>,
+  );
+  await take("put away");
+  expect(document.activeElement).toBe(document.getElementById("step"));
+  await take("after");
+  expect(document.activeElement).toBe(screen.getByLabelText("field"));
+});
+
+it("moves nothing by a pointer: the next key would press what nobody chose", async () => {
   render(<Lines />);
-  await take("take all", "finger");
-  expect(document.activeElement).toBe(named("after"));
+  await take("take one", "pointer");
+  expect(document.activeElement).toBe(document.body);
+});
+
+it("lets a key that is held too long press only once", async () => {
+  render(<Lines />);
+  await take("take one");
+  expect(fireEvent.keyDown(named("take two"), { key: "Enter", repeat: true })).toBe(false);
+  expect(fireEvent.keyDown(named("take two"), { key: "Enter" })).toBe(true);
 });
 
 it("leaves it to what sees to it itself", async () => {
