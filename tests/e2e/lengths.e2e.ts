@@ -31,6 +31,21 @@ function broken(): readonly string[] {
       if (new Set(tops).size > 1) found.push(text.slice(Math.max(0, index - 20), index + length.length));
     }
   }
+  // A fraction is a mark of its own: its whole number before it and its unit behind it stand on its line too.
+  for (const fraction of document.querySelectorAll(".fraction")) {
+    if (fraction.closest("svg, option, .visually-hidden, textarea") !== null) continue;
+    const [before, after] = [fraction.previousSibling, fraction.nextSibling];
+    const whole = /\d\s$/.exec(before?.textContent ?? "");
+    const unit = /^\sin(?!\w)/.exec(after?.textContent ?? "");
+    const range = document.createRange();
+    if (whole !== null && before instanceof Text) range.setStart(before, whole.index);
+    else range.setStartBefore(fraction);
+    if (unit !== null && after instanceof Text) range.setEnd(after, unit[0].length);
+    else range.setEndAfter(fraction);
+    const tops = [...range.getClientRects()].filter(({ width }) => width > 0).map(({ top }) => top);
+    const { height } = fraction.getBoundingClientRect();
+    if (Math.max(...tops) - Math.min(...tops) > height / 2) found.push(`${range.toString()} (a fraction)`);
+  }
   return found;
 }
 

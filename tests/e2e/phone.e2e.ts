@@ -188,7 +188,9 @@ test("the slide of a slip lies on no piece and no tool, and gives the tools back
   const slide = table(page).getByRole("slider", { name: /before/ });
   await expect(slide).toBeVisible();
   const under = await boxAtRest(page.locator(".slip-bar"));
-  for (const piece of await page.locator(".table-sheet .new-line").all()) {
+  const pieces = await page.locator(".table-sheet .new-line").all();
+  expect(pieces.length).toBeGreaterThan(1);
+  for (const piece of pieces) {
     const box = await piece.boundingBox();
     expect(box?.y ?? 0).toBeGreaterThanOrEqual(under.y + under.height);
   }

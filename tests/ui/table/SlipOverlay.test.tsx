@@ -51,8 +51,10 @@ describe("a slip that is lit", () => {
   });
 
   it("that only redraws shows what it adds and takes, and no cut", async () => {
-    const { all } = await lit("p", place);
+    const { all, container } = await lit("p", place);
     expect(all("overlay-cut")).toEqual([]);
+    // A ring round what moved, of an arc there and an arc back.
+    expect(container.querySelector(".lit .ring")?.getAttribute("d")).toMatch(/^M[\d.-]+ [\d.-]+a.* 0a.* 0/);
     expect(all("overlay-before").length).toBeGreaterThan(0);
     expect(all("taken").length).toBeGreaterThan(0);
     const after = all("overlay-after")[0]?.getAttribute("d");
