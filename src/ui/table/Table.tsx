@@ -126,7 +126,7 @@ export function Table() {
     [nest, places, settled],
   );
   const visibleSizes = useMemo(
-    () => (shown === null ? sizes : sizes.filter(({ size }) => size !== undefined && shown.includes(size))),
+    () => (shown === null ? sizes : sizes.filter((label) => label.size !== undefined && shown.includes(label.size))),
     [sizes, shown],
   );
 
