@@ -79,7 +79,7 @@ function shortened(name: string, beginning: number): string {
  * The names of sizes as they stand on the table: of long ones a part that tells them apart. Whole where none does, and
  * everywhere else.
  */
-export function namesOnTable(names: readonly string[]): (name: string) => string {
+function namesOnTable(names: readonly string[]): (name: string) => string {
   const beginning = BEGINNINGS.find(
     (letters) => new Set(names.map((name) => shortened(name, letters))).size === new Set(names).size,
   );

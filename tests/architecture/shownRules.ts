@@ -32,8 +32,8 @@ export const NOT_SHOWN: readonly Passed[] = [
   { file: /^src\/ui\/app\/PhoneBar\.tsx$/, text: /^0px /, because: "a margin of what is in sight" },
   { file: /^src\/store\/sharedDrawing\.ts$/, text: /^as in the work$/, because: "a mark in what is saved" },
   {
-    file: /^src\/ui\/(?:app\/(?:Messages|useKeyboardRoom)|darts\/DartsPanel|ownPattern\/OwnAnswer|table\/TableMenu|tape\/TapeDays|trial\/RecordLines|works\/WorkSessionProvider)\.tsx?$/,
-    text: /^[.:]|^(?:input|select), /,
+    file: /^src\/ui\/(?:app\/(?:Messages|useKeyboardRoom)|darts\/DartsPanel|ownPattern\/OwnAnswer|table\/(?:TableMenu|useHeldFocus)|tape\/TapeDays|trial\/RecordLines|works\/WorkSessionProvider)\.tsx?$/,
+    text: /^[.:]|^(?:button|input|select), /,
     because: "a selector",
   },
 ];
