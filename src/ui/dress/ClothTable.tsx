@@ -21,6 +21,7 @@ interface ClothTableProps {
 export function ClothTable({ name, work, state, named }: ClothTableProps) {
   const { unit } = work;
   const room = useClothRoom();
+  const isLaying = state?.kind === "laying";
   const rows = state?.kind === "answered" ? state.answer : state?.kind === "laying" ? state.last : null;
   return (
     <div className="cloth-asked">
@@ -28,8 +29,9 @@ export function ClothTable({ name, work, state, named }: ClothTableProps) {
         <button
           type="button"
           className="button small"
-          disabled={state?.kind === "laying"}
-          onClick={() => room.compareWidths(work, name)}
+          // Not disabled: it would lose the focus.
+          aria-disabled={isLaying}
+          onClick={() => !isLaying && room.compareWidths(work, name)}
         >
           {otherWidths(name)}
         </button>
