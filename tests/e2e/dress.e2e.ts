@@ -49,7 +49,7 @@ for (const [name, width, height] of [
     await page.getByRole("radio", { name: "Sweetheart" }).check();
     await expect(
       fold(page, "Cloth to buy")
-        .getByText(/ yd of 54 in$/)
+        .getByText(/ yd of 54\sin$/)
         .first(),
     ).toBeVisible();
     await expectNoAxeViolations(page);

@@ -120,7 +120,7 @@ const INCHES: Amounts = {
   fold: "1/4",
   drop: "1/2",
   back: "5/8",
-  sway: /Take ½ in out across the back waist/,
+  sway: /Take ½\sin out across the back waist/,
 };
 
 const part = (page: Page, name: string | RegExp): Locator => page.getByRole("region", { name });

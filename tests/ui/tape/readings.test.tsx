@@ -11,7 +11,9 @@ const described = (input: HTMLElement): string =>
   (input.getAttribute("aria-describedby") ?? "")
     .split(" ")
     .map((id) => document.getElementById(id)?.textContent ?? "")
-    .join(" ");
+    .join(" ")
+    // A number and its unit are held together.
+    .replaceAll("\u00A0", " ");
 const two = {
   tapes: [{ taken: "2026-03-01", readings: { bustGirth: [930, 938], waistGirth: [738], hipGirth: [985] } }],
 };
