@@ -31,6 +31,13 @@ describe("changing works", () => {
     expect(names().toSorted()).toEqual([sampleWork.name, "next"].toSorted());
   });
 
+  it("saves a new one though nothing is heard of the note which work is open", async () => {
+    page.library.setPageValue = () => new Promise(() => {});
+    void page.session.create(named("next"));
+    await page.rest();
+    expect(page.library.saves.map(({ saved }) => saved.work.name)).toContain("next");
+  });
+
   it.each(["drag", "keys"] as const)("commits a gesture of the %s that is going on", async (kind) => {
     const hand = beginGesture(page.store, kind);
     preview(page.store, hand, [{ kind: "setName", name: "half made" }]);
