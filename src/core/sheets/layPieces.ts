@@ -5,7 +5,7 @@ import type { Mm } from "../units";
 import type { PaperFormat } from "./formats";
 import { footprintsOf } from "./footprints";
 import type { LayoutFailure, Placement, SheetLayout, ToLay } from "./layout";
-import { packPages, type Candidate } from "./packPages";
+import { leastColumns, packPages, type Candidate } from "./packPages";
 import { packRoll } from "./packRoll";
 import { pageGridOf, pagesOver, type PageGrid, type Pitch } from "./pageGrid";
 import { onSheet, ringBounds } from "./placing";
@@ -95,7 +95,10 @@ function layOnPages(pieces: readonly ToLay[], grid: PageGrid, gap: Mm): Result<S
     const turns = shapes.turns.map((shape) => ({ shape, footprints: footprintsOf(piece, shape, grid, cell, perPage) }));
     return { shapes, turns };
   });
-  const columns = Math.max(USUAL_COLUMNS, ...candidates.map((candidate) => 1 + leastPages(candidate, grid.x)));
+  const columns = Math.max(
+    USUAL_COLUMNS,
+    ...candidates.flatMap((candidate) => [1 + leastPages(candidate, grid.x), leastColumns(candidate)]),
+  );
   const rows = candidates.reduce((sum, candidate) => sum + 1 + mostPages(candidate, grid.y), 1);
   const { lying } = packPages(candidates, { grid, cell, perPage, columns, rows }, triesFor(PAGE_TRIES, pieces.length));
   const placements = inOrder(

@@ -2,7 +2,7 @@
  * Lays pieces on the grid of pages so that few pages are needed: one piece after the other where it needs the fewest new
  * pages, then again and again some pieces taken up and laid anew in another order, the better of both kept.
  */
-import { invariant } from "../result";
+import { CoreBug, invariant } from "../result";
 import type { Mm } from "../units";
 import { Clashes, pageBitsOf, type PageBits } from "./clashes";
 import { STRIDE, type CellsPerPage, type Footprint } from "./footprints";
@@ -20,7 +20,9 @@ export interface Field {
   readonly grid: PageGrid;
   readonly cell: CellSize;
   readonly perPage: CellsPerPage;
+  /** Not less than the `leastColumns` of any piece. */
   readonly columns: number;
+  /** At least one more for each piece than it reaches over, and one. */
   readonly rows: number;
 }
 
@@ -74,16 +76,28 @@ interface Prepared {
   readonly patterns: readonly Pattern[];
 }
 
+/** The most pages that a footprint of the candidate is kept with. */
+const mostKept = ({ turns }: Candidate): number =>
+  MORE_PAGES + Math.min(...turns.flatMap(({ footprints }) => footprints.map(({ pages }) => pages.length)));
+
+/** Columns that a sheet has at the least: with fewer, no footprint of the candidate that is kept would go on it. */
+export function leastColumns(candidate: Candidate): number {
+  const most = mostKept(candidate);
+  const kept = candidate.turns.flatMap(({ footprints }) => footprints.filter(({ pages }) => pages.length <= most));
+  return Math.min(...kept.map(({ columns }) => columns));
+}
+
 /** The candidate without the footprints that waste pages. */
-function prepared({ shapes, turns }: Candidate, page: PageBits): Prepared {
-  const least = Math.min(...turns.flatMap(({ footprints }) => footprints.map(({ pages }) => pages.length)));
+function prepared(candidate: Candidate, page: PageBits): Prepared {
+  const { shapes, turns } = candidate;
+  const most = mostKept(candidate);
   const patterns = new Map<string, Omit<Footprint, "offsets"> & { readonly turns: Turned[] }>();
   let at = 0;
   for (const { shape, footprints } of turns) {
     const own = new Map<string, Footprint["offsets"]>();
     for (const footprint of footprints) {
       const { pages, columns, rows, offsets } = footprint;
-      if (pages.length > least + MORE_PAGES) continue;
+      if (pages.length > most) continue;
       const key = `${columns} ${rows} ${pages.map(({ column, row }) => `${column},${row}`).join(" ")}`;
       const pattern = patterns.get(key) ?? { pages, columns, rows, turns: [] };
       patterns.set(key, pattern);
@@ -176,11 +190,25 @@ class Sheet {
    * @param most pages that the sheet may then have; false: it would need more, and nothing is laid
    */
   lay(candidate: Prepared, habit: Habit, most: number): boolean {
+    return this.#layInRows(candidate, habit, most, 0, this.#rowsUsed);
+  }
+
+  /**
+   * The same whatever it takes. A piece that reaches into the overlap below its last page may be in the way on the first row
+   * that is not used yet: then there is the next.
+   */
+  layAnyhow(candidate: Prepared, habit: Habit): void {
+    const below = this.#rowsUsed + 1;
+    const isLaid = this.lay(candidate, habit, Infinity) || this.#layInRows(candidate, habit, Infinity, below, below);
+    if (!isLaid) throw new CoreBug(`no place on the sheet: ${candidate.shapes.key}`);
+  }
+
+  #layInRows(candidate: Prepared, habit: Habit, most: number, firstRow: number, last: number): boolean {
     const { columns, rows } = this.#field;
     const spots: Spot[][] = [];
     for (const pattern of candidate.patterns) {
-      const lastRow = Math.min(this.#rowsUsed, rows - pattern.rows);
-      for (let row = 0; row <= lastRow; row++) {
+      const lastRow = Math.min(last, rows - pattern.rows);
+      for (let row = firstRow; row <= lastRow; row++) {
         for (let column = 0; column + pattern.columns <= columns; column++) {
           const fresh = this.#freshPages(pattern, column, row);
           if (this.#pagesUsed + fresh > most) continue;
@@ -314,7 +342,11 @@ const ORDERS: readonly ((p: Prepared, q: Prepared) => number)[] = [
 const longest = ({ shapes: { turns } }: Prepared): Mm => Math.max(turns[0]?.width ?? 0, turns[0]?.height ?? 0);
 const boxOf = ({ shapes: { turns } }: Prepared): number => (turns[0]?.width ?? 0) * (turns[0]?.height ?? 0);
 
-/** The best way found within `tries` tries on `field`. Fewer pages first, then less area. */
+/**
+ * The best way found within `tries` tries on `field`. Fewer pages first, then less area.
+ *
+ * @throws CoreBug where a field is too small for one of the pieces
+ */
 export function packPages(all: readonly Candidate[], field: Field, tries: number): Arrangement {
   const choose = steadyChooser();
   const { grid, cell, perPage, columns, rows } = field;
@@ -341,7 +373,7 @@ export function packPages(all: readonly Candidate[], field: Field, tries: number
 }
 
 function laidAll(candidates: readonly Prepared[], habit: Habit, sheet: Sheet): Arrangement {
-  for (const candidate of candidates) sheet.lay(candidate, habit, Infinity);
+  for (const candidate of candidates) sheet.layAnyhow(candidate, habit);
   return sheet.arrangement();
 }
 

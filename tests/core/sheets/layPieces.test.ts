@@ -66,6 +66,49 @@ describe("pages of one rectangle", () => {
   });
 });
 
+describe("pieces of a long skirt", () => {
+  // Lying, the first reaches over 1 + ceil((1250 - 190) / 180) = 7 pages in one row; upright over 2 by 5.
+  it.each([
+    ["A4", 230, 1250, 7],
+    ["A4", 230, 2440, 14],
+    // 7 by 3 lying, 5 by 5 upright.
+    ["A4", 750, 1260, 21],
+    // 1 + ceil((1250 - 195.9) / 185.9) = 7 by 1.
+    ["Letter", 230, 1250, 7],
+    // 1 + ceil((1720 - 277) / 267) = 7 by 1; upright 2 by 5.
+    ["A3", 360, 1720, 7],
+  ] as const)("on %s, %d by %d mm: %d pages", (format, width, height, most) => {
+    const { placements, tiles } = laid([rectangle("skirt", width, height)], { ...usual, format: FORMATS[format] });
+    expect(placements).toHaveLength(1);
+    expect(tiles).toHaveLength(most);
+  });
+
+  const anySkirt = fc.array(fc.tuple(fc.integer({ min: 150, max: 700 }), fc.integer({ min: 400, max: 1500 })), {
+    minLength: 1,
+    maxLength: 3,
+  });
+
+  it.each(["A4", "Letter"] as const)(
+    "any few of them on %s lie each on pages, apart",
+    (format) => {
+      fc.assert(
+        fc.property(anySkirt, (sides) => {
+          const pieces = sides.map(([width, height], index) => rectangle(`${index}`, width, height));
+          const layout = laid(pieces, { ...usual, format: FORMATS[format] });
+          const rings = laidRings(pieces, layout);
+          const lost = rings.flatMap((ring) =>
+            along(ring, 20).filter((spot) => !layout.tiles.some((tile) => isOnTile(spot, tile, 1e-3))),
+          );
+          expect(lost).toEqual([]);
+          for (const apart of distances(rings)) expect(apart).toBeGreaterThanOrEqual(usual.gap - NOISE);
+        }),
+        { numRuns: 8 },
+      );
+    },
+    PATIENCE,
+  );
+});
+
 describe("pages of several pieces", () => {
   it("four rectangles with a gap between fill one page: 2 · 85 + 5 = 175, 2 · 130 + 5 = 265", () => {
     const four = ["a", "b", "c", "d"].map((key) => rectangle(key, 85, 130));
@@ -86,6 +129,13 @@ describe("pages of several pieces", () => {
       [0, 277],
     ]);
     expect(pages(hollow, rectangle("small", 110, 190))).toBe(1);
+  });
+
+  it("pieces as long as five pages, each too wide to be moved down a little on its own: all are laid", () => {
+    // Lying, each is 1 · 277 - 258 = 19 mm short of its window: less than the overlap, the gap and a cell.
+    const pieces = [rectangle("front", 258, 855), rectangle("back", 258, 879), rectangle("facing", 265, 304)];
+    const { placements } = laid(pieces, { ...usual, gap: 6 });
+    expect(placements.map(({ key }) => key)).toEqual(["front", "back", "facing"]);
   });
 
   it("gives the placements in the order of the pieces", () => {
