@@ -34,7 +34,8 @@ export function UndoRedo() {
       <button
         type="button"
         className="button quiet icon"
-        disabled={!hasPast}
+        // Not disabled: after the last step it would lose the focus.
+        aria-disabled={!hasPast}
         onClick={() => undo(store)}
         aria-label={say.undo}
         title={say.undoKeys}
@@ -47,7 +48,7 @@ export function UndoRedo() {
       <button
         type="button"
         className="button quiet icon"
-        disabled={!hasFuture}
+        aria-disabled={!hasFuture}
         onClick={() => redo(store)}
         aria-label={say.redo}
         title={say.redoKeys}

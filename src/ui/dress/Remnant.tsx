@@ -30,8 +30,9 @@ export function Remnant({ name, work, state, named }: RemnantProps) {
         <button
           type="button"
           className="button"
-          disabled={state?.kind === "laying"}
-          onClick={() => room.tryRemnant(work, name)}
+          // Not disabled: it would lose the focus.
+          aria-disabled={state?.kind === "laying"}
+          onClick={() => state?.kind !== "laying" && room.tryRemnant(work, name)}
         >
           {DOES_IT_GO} <span className="visually-hidden">{say.clothYouHave(clothName(name))}</span>
         </button>

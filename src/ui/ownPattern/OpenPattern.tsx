@@ -72,8 +72,9 @@ export function OpenPattern({ label, isMain, reader = openPatternReader }: OpenP
         <button
           type="button"
           className={isMain ? "button main" : "button small"}
-          disabled={opening.kind === "reading"}
-          onClick={() => input.current?.click()}
+          // Not disabled: it would lose the focus.
+          aria-disabled={opening.kind === "reading"}
+          onClick={() => opening.kind !== "reading" && input.current?.click()}
         >
           {label}
         </button>

@@ -64,6 +64,30 @@ describe("what she has of a cloth", () => {
     expect((await main().findByText(/^It goes: .* is left over\.$/)).textContent).toMatch(/\d/);
   });
 
+  it("is laid once though its button is pressed again, and the button keeps the focus meanwhile", async () => {
+    let asked = 0;
+    const room = createClothRoom(() => ({ ask: () => void (asked += 1), close: () => undefined }));
+    const { user } = await renderWork(
+      <ClothRoomProvider value={() => room}>
+        <DressStep />
+      </ClothRoomProvider>,
+      {
+        ...testWork,
+        pattern: { ...testWork.pattern, length: "waist" },
+        dress: { ...gathered, cloths: { main: { length: 4900 } } },
+      },
+    );
+    const button = main().getByRole("button", { name: /^Does it go\?/ });
+    button.focus();
+    await user.keyboard("{Enter}");
+    const once = asked;
+    expect(once).toBeGreaterThan(0);
+    expect(button.getAttribute("aria-disabled")).toBe("true");
+    expect(document.activeElement).toBe(button);
+    await user.keyboard("{Enter}");
+    expect(asked).toBe(once);
+  });
+
   it("goes with less of the skirt where there is too little, and that is taken in one step", async () => {
     const { user, work, store } = await put({ ...gathered, cloths: { main: { length: 1900 } } });
     const before = work();

@@ -164,6 +164,25 @@ describe("a file on the page", () => {
     expect(work()).toBe(before);
   });
 
+  it("the button keeps the focus meanwhile, and opens no second file", async () => {
+    const worker = stub();
+    const { user } = await renderWork(<OwnPatternPanel reader={worker.open} />);
+    const [open] = screen.getAllByRole("button");
+    if (open === undefined) throw new Error("no button");
+    const asked = vi.spyOn(input(), "click");
+    open.focus();
+    await user.keyboard("{Enter}");
+    expect(asked).toHaveBeenCalledTimes(1);
+    await user.upload(input(), svg);
+    asked.mockClear();
+    open.focus();
+    expect(open.getAttribute("aria-disabled")).toBe("true");
+    expect(document.activeElement).toBe(open);
+    await user.keyboard("{Enter}");
+    expect(asked).not.toHaveBeenCalled();
+    await act(async () => worker.hear(answer));
+  });
+
   it("that she stops reading is forgotten", async () => {
     const worker = stub();
     const { user, work } = await renderWork(<OwnPatternPanel reader={worker.open} />);
