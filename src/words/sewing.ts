@@ -3,7 +3,7 @@ import type { LengthUnit } from "../core/decisions/work";
 import type { SewingCaution, SewingStep, SewingStepName, SewingWay, SewnSeam } from "../core/sewing/sewingStep";
 import type { Mm } from "../core/units";
 import { halfWords } from "./fits";
-import { formatAmount, formatLength } from "./terms/length";
+import { formatAlong, formatAmount, formatLength } from "./terms/length";
 import { capital, centreWords, dartRefWords, pieceWords, seamWords } from "./terms/names";
 import { listWords } from "./terms/language";
 
@@ -257,15 +257,19 @@ const loweredSaid = (lower: SewingStep["lower"], unit: LengthUnit): readonly str
         `Centre back: ${formatAmount(lower.back, unit)}`,
       ];
 
-const times = (length: Mm, count: number, unit: LengthUnit): string =>
-  count === 1 ? formatLength(length, unit) : `${count} × ${formatLength(length, unit)}`;
+/** Seams of pieces and legs of darts as the table tells them; edges, what is gathered and rectangles as the step Dress does. */
+function lengthSaid({ seam, pieces, length, count, gatheredTo }: SewnSeam, unit: LengthUnit): string {
+  const isWalked = pieces.length > 0 && gatheredTo === undefined && !(seam !== null && EDGES.has(seam));
+  const each = (isWalked ? formatAlong : formatLength)(length, unit);
+  return count === 1 ? each : `${count} × ${each}`;
+}
 
 function seamSaid(seam: SewnSeam, unit: LengthUnit): string {
-  const { half, length, count, gatheredTo } = seam;
+  const { half, gatheredTo } = seam;
   const named = namedWords(seam);
   const where = [named, half === null ? null : halfWords(half)].filter((word) => word !== null).join(", ");
   const drawn = gatheredTo === undefined ? "" : `, to ${formatLength(gatheredTo, unit)}`;
-  return `${where === "" ? "" : `${capital(where)}: `}${times(length, count, unit)}${drawn}`;
+  return `${where === "" ? "" : `${capital(where)}: `}${lengthSaid(seam, unit)}${drawn}`;
 }
 
 /** Edges of which each is a line of its own on the body. */

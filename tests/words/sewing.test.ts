@@ -41,9 +41,9 @@ describe("the order of sewing in words", () => {
       press: "Press open.",
       cautions: [],
     });
-    // 214 mm are 8.425 in, 8 3/8 to an eighth; 15 mm are 0.59 in, 9/16 to a sixteenth.
+    // 214 mm are 8.425 in, 8 7/16 to a sixteenth, as the table tells a seam; 15 mm are 0.59 in.
     const { seams, allowance } = sewingStepWords(step, "in");
-    expect(seams).toEqual(["Back and front, right half: 8 3/8 in"]);
+    expect(seams).toEqual(["Back and front, right half: 8 7/16 in"]);
     expect(allowance).toBe("9/16 in");
   });
 
@@ -73,6 +73,10 @@ describe("the order of sewing in words", () => {
       text: "Sew two rows along the upper edge of tier 2 and draw it up.",
       seams: ["184.3 cm, to 115.2 cm"],
     });
+    // 72.57 and 45.35 in, to an eighth as the tiers are told.
+    expect(sewingStepWords({ ...plain, name: "gatherTiers", at: 2, seams: [gathers] }, "in").seams).toEqual([
+      "72 5/8 in, to 45 3/8 in",
+    ]);
     const darts = {
       seam: "waist" as const,
       dart: "waistDart" as const,
