@@ -11,7 +11,7 @@ import {
   lineEdge,
   type EdgeCurve,
 } from "../geometry/edgeCurve";
-import { halve } from "../geometry/iterate";
+import { halve, zeroBetween, type Looked } from "../geometry/iterate";
 import { isInOutline } from "../geometry/outline";
 import { directionOf, distance, midpoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { rigidMotion, type Rigid } from "../geometry/rigid";
@@ -32,7 +32,7 @@ import {
   type SeamName,
 } from "../pattern/piece";
 import { fail, invariant, ok, type Result } from "../result";
-import { SAME_POINT, SOLVER_ACCURACY, TRUING_ACCURACY, WALKED_AGREEMENT } from "../tolerance";
+import { PARAMETER_ACCURACY, SAME_POINT, SOLVER_ACCURACY, TRUING_ACCURACY, WALKED_AGREEMENT } from "../tolerance";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type Operated, type Part, type SurgeryTrace } from "./cutAndMove";
 import { controlsOf, fitHandles } from "./fitHandles";
@@ -391,11 +391,16 @@ function withHollowFilled(piece: Piece, seam: SeamName, length: Mm): Piece {
   const out = directionOf(pointOf(piece, middle), midpoint(pointOf(piece, first), pointOf(piece, last)));
   const filled = (by: Mm): Piece =>
     corners.reduce((done, corner) => moveMouthEnd(done, corner, polar(pointOf(piece, corner), out, by)), piece);
-  const isTooLong = (by: Mm): boolean => seamLength(filled(by), seam) > length;
+  const look = (by: Mm): Looked => ({ at: by, off: seamLength(filled(by), seam) - length });
+  const deepest = look(DEEPEST_FILLED);
   // Where the deepest is not enough there is nothing to seek.
-  return filled(
-    isTooLong(DEEPEST_FILLED) ? DEEPEST_FILLED : halve(0, DEEPEST_FILLED, SOLVER_ACCURACY, isTooLong).failing,
-  );
+  if (deepest.off > 0) return filled(DEEPEST_FILLED);
+  const drawn = { at: 0, off: seamLength(piece, seam) - length };
+  const by = zeroBetween([drawn, deepest], (tried) => look(tried).off, {
+    accuracy: SOLVER_ACCURACY,
+    apart: PARAMETER_ACCURACY,
+  });
+  return filled(by);
 }
 
 const cornersWithin = (piece: Piece, seam: SeamName): PointName[] =>

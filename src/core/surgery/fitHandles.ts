@@ -3,6 +3,7 @@
  * curve is drawn fuller or flatter between two points without a corner at either.
  */
 import { edgeLength } from "../geometry/edgeCurve";
+import { zeroBetween, type Looked } from "../geometry/iterate";
 import { between, type PiecePoint } from "../geometry/point";
 import { pointOf, type Edge, type Piece } from "../pattern/piece";
 import { redrawn, withCurve } from "../pattern/redraw";
@@ -19,8 +20,6 @@ interface Reach {
   readonly shortest: number;
   readonly longest: number;
 }
-
-const ROUNDS = 60;
 
 /** The edge with its handles scaled; a straight edge gets handles of a third first. */
 function withHandles(piece: Piece, edge: Edge, scale: number): Edge {
@@ -75,20 +74,14 @@ function fitStretches(piece: Piece, stretches: readonly Stretch[], length: Mm, r
   return drawn(scaleFor((scale) => sum(scale === 1 ? piece : drawn(scale)) - length, reach));
 }
 
-/** The scale at which the miss is nothing, by halving; the bound that misses least where there is none. */
+/** The scale at which the miss is nothing; the bound that misses least where there is none. */
 function scaleFor(miss: (scale: number) => Mm, { shortest, longest }: Reach): number {
-  const bound = Math.abs(miss(shortest)) < Math.abs(miss(longest)) ? shortest : longest;
+  const look = (at: number): Looked => ({ at, off: miss(at) });
+  const [short, drawn, long] = [look(shortest), look(1), look(longest)];
   // From the drawn handles out to the side where the miss changes its sign.
-  const far = [shortest, longest].find((end) => miss(end) > 0 !== miss(1) > 0);
-  if (far === undefined) return Math.abs(miss(1)) < Math.abs(miss(bound)) ? 1 : bound;
-  let [low, high] = [1, far];
-  const isPositive = miss(low) > 0;
-  for (let round = 0; round < ROUNDS && Math.abs(high - low) > PARAMETER_ACCURACY; round += 1) {
-    const middle = (low + high) / 2;
-    const off = miss(middle);
-    if (Math.abs(off) < SOLVER_ACCURACY) return middle;
-    if (off > 0 === isPositive) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
+  const far = [short, long].find(({ off }) => off > 0 !== drawn.off > 0);
+  if (far !== undefined)
+    return zeroBetween([far, drawn], miss, { accuracy: SOLVER_ACCURACY, apart: PARAMETER_ACCURACY });
+  const bound = Math.abs(short.off) < Math.abs(long.off) ? short : long;
+  return Math.abs(drawn.off) < Math.abs(bound.off) ? 1 : bound.at;
 }

@@ -1,7 +1,7 @@
 /** Coming nearer by rounds, on equations whose zeros are known. */
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { comeNear, halve } from "../../../src/core/geometry/iterate";
+import { comeNear, halve, zeroBetween } from "../../../src/core/geometry/iterate";
 import { NEARER_MOST_HALVINGS, NEARER_MOST_SHARINGS } from "../../../src/core/tolerance";
 
 /** Seeks x with gain·(x − at) = 0, each round taking off all that is over: it comes near by itself for gains from 0 to 2 alone. */
@@ -82,5 +82,66 @@ describe("halve", () => {
     looks = 0;
     halve(0, NaN, 1e-9, count);
     expect(looks).toBe(0);
+  });
+});
+
+describe("zeroBetween", () => {
+  /** How often it looks, and what it finds. */
+  function sought(from: number, to: number, offAt: (x: number) => number, accuracy = 1e-6, apart = 1e-12) {
+    let looks = 0;
+    const ends = [
+      { at: from, off: offAt(from) },
+      { at: to, off: offAt(to) },
+    ] as const;
+    const at = zeroBetween(
+      ends,
+      (x) => {
+        looks += 1;
+        return offAt(x);
+      },
+      { accuracy, apart },
+    );
+    return { at, looks };
+  }
+
+  // Zeros known in closed form: √2, ln 3, the real root of Wallis' x³ − 2x − 5 (2.0945514815…), π.
+  it.each([
+    ["x² − 2", 0, 2, (x: number) => x * x - 2, Math.SQRT2],
+    ["eˣ − 3", 0, 4, (x: number) => Math.exp(x) - 3, Math.log(3)],
+    ["x³ − 2x − 5", 2, 3, (x: number) => x ** 3 - 2 * x - 5, 2.0945514815423265],
+    ["sin x", 3, 4, Math.sin, Math.PI],
+    ["1 − x, from the greater end", 9, -3, (x: number) => 1 - x, 1],
+  ])("finds the zero of %s in few looks", (_, from, to, offAt, zero) => {
+    const { at, looks } = sought(from, to, offAt);
+    expect(at).toBeCloseTo(zero, 5);
+    expect(Math.abs(offAt(at))).toBeLessThan(1e-6);
+    expect(looks).toBeLessThanOrEqual(12);
+  });
+
+  it("halves where false position stands still: x⁹ from -0.1 to 10, a step, a curve flat on one side", () => {
+    expect(Math.abs(sought(-0.1, 10, (x) => x ** 9 - 1e-3).at - 1e-3 ** (1 / 9))).toBeLessThan(1e-4);
+    const step = sought(0, 1, (x) => (x < 0.3 ? -1 : 1000), 1e-6, 1e-6);
+    expect(step.at).toBeCloseTo(0.3, 5);
+    expect(step.looks).toBeLessThanOrEqual(60);
+    expect(sought(0, 1, (x) => (x < 0.999 ? -1e-3 : 1e6 * (x - 0.999) - 1e-3)).at).toBeCloseTo(0.999, 6);
+  });
+
+  it("looks no further where an end is near enough, nor takes what is no number", () => {
+    expect(sought(0, 1, (x) => x - 1 + 1e-9)).toEqual({ at: 1, looks: 0 });
+    expect(sought(-1, 2, (x) => (x === -1 ? -1 : x === 2 ? 2 : NaN)).at).toBe(-1);
+  });
+
+  it("finds a zero of any rising cubic, never outside the ends, in hardly more looks than halving has", () => {
+    const any = fc.double({ min: 0.01, max: 5, noNaN: true });
+    fc.assert(
+      fc.property(any, any, fc.double({ min: -3, max: 3, noNaN: true }), (a, b, zero) => {
+        const offAt = (x: number): number => a * (x - zero) ** 3 + b * (x - zero);
+        const { at, looks } = sought(-4, 5, offAt);
+        expect(at).toBeGreaterThanOrEqual(-4);
+        expect(at).toBeLessThanOrEqual(5);
+        expect(Math.abs(offAt(at))).toBeLessThan(1e-6);
+        expect(looks).toBeLessThanOrEqual(30);
+      }),
+    );
   });
 });
