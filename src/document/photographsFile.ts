@@ -14,8 +14,7 @@ export interface PhotographInFile {
   readonly data: string;
 }
 
-/** As many as a file holds, and characters of one: far more than one that was scaled down. */
-const MOST = 300;
+/** Characters of one: far more than one that was scaled down. How many there are is bounded by how large a file is read. */
 const LONGEST = 3_000_000;
 
 const photograph = z.strictObject({
@@ -25,7 +24,7 @@ const photograph = z.strictObject({
   data: z.string().check(z.maxLength(LONGEST), z.regex(/^[A-Za-z0-9+/]+={0,2}$/)),
 });
 
-const envelope = z.object({ photographs: z.array(z.unknown()).check(z.maxLength(MOST)) });
+const envelope = z.object({ photographs: z.array(z.unknown()) });
 
 /** Whether a file was saved with them, whatever they are. */
 export const isWithPhotographs = (data: unknown): boolean =>

@@ -24,6 +24,8 @@ import {
   layHint,
   layTitle,
   laidWords,
+  brokenWords,
+  NOT_YET_KNOWN,
   unlaidWords,
 } from "../words/dressSheet";
 import { notionWords } from "../words/notions";
@@ -46,9 +48,11 @@ export interface PrintedDressProps {
   readonly dress: DressPlan;
   /** As far as they are laid. */
   readonly lays: Readonly<Partial<Record<ClothName, Result<ClothLay, LayFailure>>>>;
+  /** Those that came to no lay, and to no reason either. */
+  readonly broken?: readonly ClothName[];
 }
 
-export function PrintedDress({ work, dress, lays }: PrintedDressProps) {
+export function PrintedDress({ work, dress, lays, broken = [] }: PrintedDressProps) {
   const nest = printedNestOf(work);
   const others = nest.ok ? nest.value.otherNames : undefined;
   const { unit } = work;
@@ -81,7 +85,11 @@ export function PrintedDress({ work, dress, lays }: PrintedDressProps) {
           const named = namedIn(parts, others);
           return (
             <p key={cloth} className="pd-unlaid">
-              {lay === undefined ? unlaidWords(cloth) : <Words>{layFailureWords(lay.failure, named, unit)}</Words>}
+              {lay === undefined ? (
+                (broken.includes(cloth) ? brokenWords : unlaidWords)(cloth)
+              ) : (
+                <Words>{layFailureWords(lay.failure, named, unit)}</Words>
+              )}
             </p>
           );
         })}
@@ -129,7 +137,9 @@ function ToBuy({ dress: { cloths, notions }, lays, unit }: ToBuyProps) {
   const lines = [
     ...cloths.flatMap((cloth) => {
       const lay = lays[cloth];
-      return lay?.ok === true ? [{ what: capital(clothName(cloth)), amount: buyWords(lay.value, unit) }] : [];
+      return [
+        { what: capital(clothName(cloth)), amount: lay?.ok === true ? buyWords(lay.value, unit) : NOT_YET_KNOWN },
+      ];
     }),
     ...notions.map((notion) => notionWords(notion, unit)),
   ];

@@ -8,6 +8,7 @@ import {
   storageFailureSentence,
 } from "../words/storage";
 import type { Autosave } from "./autosave";
+import { latestWork } from "./latestWork";
 import type { SessionParts } from "./sessionParts";
 import type { WorkSwitch } from "./switchWork";
 
@@ -79,16 +80,17 @@ export async function bringBack(
 
 /** Removes a work that is not open, for good. */
 export async function removeForGood(
-  { library, openWork, list, messages, tabs, backup, removed }: SessionParts,
+  parts: SessionParts,
   { forget }: Pick<Autosave, "forget">,
   id: string,
 ): Promise<void> {
+  const { library, openWork, list, messages, tabs, backup } = parts;
   if (id === openWork.id()) return;
   const done = await library.remove(id);
   if (done.ok) {
     messages.dismissAbout(id);
     forget(id);
-    removed?.(id);
+    await tellRemoved(parts, [id]);
     // What this page has given up of it would bring it back.
     for (const left of backup.all())
       if (left.saved.id === id && left.tab?.startsWith(tabs.own) === true) backup.throwAway(left);
@@ -97,13 +99,34 @@ export async function removeForGood(
 }
 
 /** Removes for good what has lain in the bin for its time. */
-export async function clearOldBin({ library, now, removed }: SessionParts): Promise<void> {
+export async function clearOldBin(parts: SessionParts): Promise<void> {
+  const { library, now } = parts;
   const all = await library.list();
   if (!all.ok) return;
+  const gone: string[] = [];
   for (const { id, binned } of all.value) {
     const isOver = binned !== null && now() - binned > BIN_TIME;
-    if (isOver && (await library.remove(id)).ok) removed?.(id);
+    if (isOver && (await library.remove(id)).ok) gone.push(id);
   }
+  await tellRemoved(parts, gone);
+}
+
+/**
+ * Tells what is kept beside works that these are gone, and which works have their trials still. Where one of those that are left
+ * cannot be read, nothing is told: rather something is kept too long.
+ */
+async function tellRemoved(parts: SessionParts, ids: readonly string[]): Promise<void> {
+  const { library, removed } = parts;
+  if (removed === undefined || ids.length === 0) return;
+  const left = await library.list();
+  if (!left.ok) return;
+  const heirs = new Map<string, string>();
+  for (const { id } of left.value) {
+    const work = await latestWork(parts, id);
+    if (!work.ok) return;
+    for (const trial of work.value.trials ?? []) heirs.set(trial.id, id);
+  }
+  for (const id of ids) removed(id, heirs);
 }
 
 /** Another page put the open work in the bin: it stays on this one. */

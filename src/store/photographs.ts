@@ -29,8 +29,12 @@ export interface Photographs {
   readonly of: (workId: string, trial: string) => Promise<Result<PhotographsFound, StorageFailure>>;
   readonly add: (workId: string | null, photograph: Photograph) => Promise<Result<null, StorageFailure>>;
   readonly remove: (id: string) => Promise<Result<null, StorageFailure>>;
-  /** A work was deleted for good: those that are of no other work go with it. */
-  readonly removeWork: (workId: string) => Promise<Result<null, StorageFailure>>;
+  /**
+   * A work was deleted for good: those that are of no other work go with it.
+   *
+   * @param heirs of the trials of all works that are left, one work each: a copy that nobody has looked at has them too
+   */
+  readonly removeWork: (workId: string, heirs: ReadonlyMap<string, string>) => Promise<Result<null, StorageFailure>>;
   readonly close: () => void;
 }
 
@@ -126,11 +130,13 @@ export function openPhotographs(name: string = DATABASE, patience: number = PATI
         await db.delete("photographs", id);
         return null;
       }),
-    removeWork: (workId) =>
+    removeWork: (workId, heirs) =>
       attempt(async (db) => {
         const tx = db.transaction("photographs", "readwrite");
         for (let at = await tx.store.index("works").openCursor(workId); at !== null; at = await at.continue()) {
-          const works = worksOf(at.value).filter((id) => id !== workId);
+          const heir = heirs.get(at.value.trial);
+          const others = worksOf(at.value).filter((id) => id !== workId);
+          const works = others.length > 0 || heir === undefined ? others : [heir];
           await (works.length === 0 ? at.delete() : at.update({ ...at.value, works }));
         }
         await tx.done;

@@ -29,7 +29,7 @@ export interface Surroundings {
   /** Whether nobody looks at the page. */
   readonly isHidden: () => boolean;
   /** A work was deleted for good, and what is kept of it elsewhere can go. */
-  readonly removed?: (id: string) => void;
+  readonly removed?: (id: string, heirs: ReadonlyMap<string, string>) => void;
   /** Gets ready what showing a work takes, so that it is quickly shown. */
   readonly prepare?: (work: Work) => Promise<void>;
   /** Hands a file to the wearer. */

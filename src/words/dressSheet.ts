@@ -7,7 +7,7 @@ import type { RectanglePart } from "../core/parts/part";
 import type { Mm } from "../core/units";
 import type { DressPlan } from "../core/dress/dressPlan";
 import { dressCheckFigures, dressClaim } from "./dressChecks";
-import { boundsWords } from "./dressCloth";
+import { boundsWords, NOT_LAID } from "./dressCloth";
 import { openingWords, showingWords } from "./dressClosure";
 import { coverWords } from "./dressEdges";
 import { isLiningDoubt, liningFailureWords, liningNoteWords } from "./dressLining";
@@ -91,6 +91,11 @@ export function layHint(lay: ClothLay, cloth: Cloth, unit: LengthUnit): string {
 
 export const unlaidWords = (cloth: ClothName): string =>
   `${capital(clothName(cloth))}: still being laid out. Print again when its lay stands here.`;
+
+export const brokenWords = (cloth: ClothName): string => `${capital(clothName(cloth))}: not laid out. ${NOT_LAID}`;
+
+/** In the list to buy, of a cloth that is not laid. */
+export const NOT_YET_KNOWN = "not known yet: see “How it is laid”";
 
 /** To its nearest corner: "12.0 cm from the fold, 40.0 cm along". */
 export const laidWords = (across: Mm, along: Mm, onFold: boolean, unit: LengthUnit): string =>

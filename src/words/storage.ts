@@ -118,6 +118,12 @@ export const COPY_WORDS = {
   onlyOpen: "The other works kept here could not be read just now: the file holds the open work alone.",
 } as const;
 
+export const photographsNotKept = (count: number, fileName: string): string =>
+  plural(count, {
+    one: `1 photograph of “${fileName}” could not be kept here. Keep the file, and open it again later.`,
+    other: `${count} photographs of “${fileName}” could not be kept here. Keep the file, and open it again later.`,
+  });
+
 export const leftOutSentence = (names: readonly string[]): string =>
   `Left out of the file, since it could not be read: ${listWords(names.map((name) => `“${entryName(name)}”`))}.`;
 

@@ -62,6 +62,21 @@ const rowsUnder = (sheet: HTMLElement, head: string): readonly string[] =>
     .flatMap((table) => [...table.querySelectorAll("tbody tr")].map(textOf));
 
 describe("PrintedDress", () => {
+  it("says of a cloth that is not laid yet, and of one that came to no lay, what there is to do; both stand in the list to buy", () => {
+    const work = demo(0);
+    const dress = dressed(work);
+    const [first] = dress.cloths;
+    if (first === undefined) throw new Error("no cloth");
+    render(<PrintedDress work={work} dress={dress} lays={{}} broken={[first]} />);
+    const sheet = screen.getByRole("article", { name: "Dress" });
+    const unlaid = [...sheet.querySelectorAll(".pd-unlaid")].map(textOf);
+    expect(unlaid).toHaveLength(dress.cloths.length);
+    expect(unlaid[0]).toMatch(/: not laid out\. .*Change something, or load the page again\.$/);
+    for (const other of unlaid.slice(1)) expect(other).toMatch(/still being laid out\. Print again/);
+    const buy = [...sheet.querySelectorAll(".pd-notions li")].map(textOf);
+    expect(buy.filter((line) => line.includes("not known yet"))).toHaveLength(dress.cloths.length);
+  });
+
   const works = [0, 1, 2].map((at) => [demo(at).name, demo(at)] as const);
 
   it.each(works)("has a box for every part and every step: %s", (_, work) => {

@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { applyCommand } from "../../src/core/plan/commands";
 import { fail } from "../../src/core/result";
-import { undo } from "../../src/store/workStore";
+import type { Library } from "../../src/store/library";
+import { memoryLibrary } from "../../src/store/memoryLibrary";
+import { createWorkSession } from "../../src/store/workSession";
+import { createWorkStore, undo } from "../../src/store/workStore";
 import { sampleWork } from "../support/sampleWork";
+import { alone } from "../support/surroundings";
 import { passes } from "../support/world";
 import { FULL, named, press, pageOfEachTest } from "./sessionPage";
 
@@ -167,5 +172,44 @@ describe("the bin", () => {
     expect(texts().at(-1)).toBe(
       "This browser’s storage does not answer, so nothing is saved for the moment. You can work on: it is tried again by itself. Download the work to be safe.",
     );
+  });
+});
+
+describe("what is kept beside a work that is removed for good", () => {
+  const tried = applyCommand(sampleWork, { kind: "beginTrial", id: "t1", day: "2026-11-20" });
+
+  async function withCopy(changed = (library: Library): Library => library) {
+    const library = changed(memoryLibrary());
+    const told: [string, readonly (readonly [string, string])[]][] = [];
+    const removed = (id: string, heirs: ReadonlyMap<string, string>): void => void told.push([id, [...heirs]]);
+    const session = createWorkSession(createWorkStore(tried), { ...alone({ library }), removed }, tried);
+    await session.start();
+    const original = session.state.getState().openId;
+    await session.copy(original);
+    return { session, told, original, copy: session.state.getState().openId };
+  }
+
+  it("goes on to a copy that has its trials, open or in the bin", async () => {
+    const { session, told, original, copy } = await withCopy();
+    await session.bin(original);
+    await session.removeForGood(original);
+    expect(told).toEqual([[original, [["t1", copy]]]]);
+    const { session: other, told: toldThen, original: first, copy: second } = await withCopy();
+    await other.open(first);
+    await other.bin(second);
+    await other.bin(first);
+    await other.removeForGood(first);
+    expect(toldThen).toEqual([[first, [["t1", second]]]]);
+  });
+
+  it("stays where a work that is left cannot be read", async () => {
+    const { session, told, original } = await withCopy((library) => ({
+      ...library,
+      peek: async () => fail({ code: "storage/silent" }),
+    }));
+    await session.create(named("third"));
+    await session.bin(original);
+    await session.removeForGood(original);
+    expect(told).toEqual([]);
   });
 });

@@ -160,7 +160,8 @@ async function openWork(page: Page, address: string): Promise<void> {
     mimeType: "application/json",
     buffer: readFileSync(join(root, "demo-data", "siskin.json")),
   });
-  await page.locator(".table-sheet .new-line").first().waitFor();
+  // On a phone the table is put away.
+  await page.locator(".table-sheet .new-line").first().waitFor({ state: "attached" });
   await page.evaluate(() => document.fonts.ready);
 }
 

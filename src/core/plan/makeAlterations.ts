@@ -53,7 +53,7 @@ interface Halves {
  * and cannot be made on one of them is left out on both, so that the ledger tells one thing of it.
  *
  * Pieces that cannot be trued when all is done are no answer either: the alteration that they cannot be trued after is then
- * left out. Nor are halves that cannot be sewn to each other.
+ * left out. Nor are halves that cannot be sewn to each other, or that are not of the same pieces.
  */
 export function makeOnHalves(work: Decided, picked: Picked): Halves {
   const leftOut = new Map<string, AlterationFailure>();
@@ -76,7 +76,8 @@ function withoutApart(work: Decided, picked: Picked, first: Made, leftOut: Map<s
   let made = first;
   for (let round = 1; round <= APART_ROUNDS; round += 1) {
     const before = leftOut.size;
-    for (const seam of apartIn(made))
+    for (const { id, piece } of partingOne(made)) leftOut.set(id, { code: "alteration/other-pieces", piece });
+    for (const seam of leftOut.size > before ? [] : apartIn(made))
       for (const { id, gained } of settingApart(made, seam, round === APART_ROUNDS))
         leftOut.set(id, {
           code: "alteration/halves-apart",
@@ -88,6 +89,23 @@ function withoutApart(work: Decided, picked: Picked, first: Made, leftOut: Map<s
     made = makeHalves(work.alterations, work, picked, leftOut);
   }
   return made;
+}
+
+/** Alterations of one half alone that give it a piece which the other does not come to have. */
+function partingOne({ halves }: Made): readonly { readonly id: string; readonly piece: PieceName }[] {
+  const { left, right } = halves;
+  if (left === right) return [];
+  return HALVES.flatMap((half) => {
+    const other = halves[half === "left" ? "right" : "left"].pieces;
+    return halves[half].alterations.flatMap(({ id, what, outcome }) => {
+      if (what.kind !== "alteration" || what.alteration.half !== half || !outcome.ok) return [];
+      const { before, after } = outcome.value;
+      const piece = PIECE_ORDER.find(
+        (name) => after[name] !== undefined && before[name] === undefined && other[name] === undefined,
+      );
+      return piece === undefined ? [] : [{ id, piece }];
+    });
+  });
 }
 
 /** The centre seams that cannot be sewn together. */

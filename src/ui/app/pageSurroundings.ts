@@ -16,7 +16,7 @@ export const pageSurroundings = (library: Library | StorageFailure): Surrounding
   channel: pageChannel(),
   now: () => Date.now(),
   isHidden: () => document.visibilityState === "hidden",
-  removed: (id) => void photographStore.removeWork(id),
+  removed: (id, heirs) => void photographStore.removeWork(id, heirs),
   give: offerFile,
   prepare: planAhead,
   persist,

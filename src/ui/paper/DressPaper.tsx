@@ -24,11 +24,14 @@ export function DressPaper() {
       <PrintRow label={DRESS_SHEET.print} paper={work.paper} />
       {shares.length > 0 && <Laying share={Math.min(...shares)} />}
       <SheetPreview>
-        <PrintedDress work={work} dress={result.value} lays={answeredOf(lays)} />
+        <PrintedDress work={work} dress={result.value} lays={answeredOf(lays)} broken={brokenOf(lays)} />
       </SheetPreview>
     </>
   );
 }
+
+const brokenOf = (lays: ClothRoomState["lays"]): NonNullable<PrintedDressProps["broken"]> =>
+  CLOTH_NAMES.filter((name) => lays[name]?.kind === "broke");
 
 /** Only what is laid of the dress as it is: a lay from before would be cut by. */
 const answeredOf = (lays: ClothRoomState["lays"]): PrintedDressProps["lays"] =>

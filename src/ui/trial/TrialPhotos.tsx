@@ -11,6 +11,7 @@ import {
   removeLabel,
   unreadableSentence,
 } from "../../words/photographs";
+import { useWorkStore } from "../session/useWork";
 import { useWorks } from "../works/useWorks";
 import { scalePhotograph, type ScaledPhotograph } from "./scalePhotograph";
 import * as say from "../../words/trialStep";
@@ -26,6 +27,7 @@ export interface TrialPhotosProps {
 /** Photographs of one trial, beside it: added, seen, enlarged, removed. Whatever goes wrong with them, the trial stands. */
 export function TrialPhotos({ trial, photographs, scale = scalePhotograph }: TrialPhotosProps) {
   const { openId, downloadWith } = useWorks();
+  const work = useWorkStore();
   const [kept] = useState(() => photographs ?? openPhotographs());
   const [list, setList] = useState<readonly Photograph[] | null>(null);
   const [large, setLarge] = useState<string | null>(null);
@@ -94,6 +96,17 @@ export function TrialPhotos({ trial, photographs, scale = scalePhotograph }: Tri
     status.current?.focus({ preventScroll: true });
   };
 
+  /** The file has the whole work, so the photographs of all its trials. */
+  const save = async (): Promise<void> => {
+    const all: Photograph[] = [];
+    for (const one of work.getState().work.trials ?? []) {
+      const found = await kept.of(openId, one.id);
+      if (!found.ok) return setSaid(failureWords(found.failure));
+      all.push(...found.value.photographs);
+    }
+    downloadWith(all.map(inFile));
+  };
+
   return (
     <section className="trial-photos" aria-labelledby={id}>
       <h3 id={id}>{PHOTOGRAPH_WORDS.title}</h3>
@@ -136,7 +149,7 @@ export function TrialPhotos({ trial, photographs, scale = scalePhotograph }: Tri
           onChange={(event) => void add(event)}
         />
         {list !== null && list.length > 0 && (
-          <button type="button" className="button quiet small" onClick={() => downloadWith(list.map(inFile))}>
+          <button type="button" className="button quiet small" onClick={() => void save()}>
             {PHOTOGRAPH_WORDS.save}
           </button>
         )}

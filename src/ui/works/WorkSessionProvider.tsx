@@ -3,6 +3,7 @@ import { useStore } from "zustand";
 import type { Work } from "../../core/decisions/work";
 import { blankWork } from "../../document/blank";
 import type { PhotographInFile } from "../../document/photographsFile";
+import { photographsNotKept } from "../../words/storage";
 import type { WorkSession } from "../../store/workSession";
 import { createShowing, ShowingProvider } from "../session/ofWork";
 import { WorkStoreProvider, type WorkStore } from "../session/useWork";
@@ -68,8 +69,9 @@ export function WorkSessionProvider({ store, session, children }: WorkSessionPro
       openFile: async (file: File) => {
         const read = await readFileApart(file);
         const photographs = read.ok ? read.value.works.flatMap((one) => one.photographs ?? []) : [];
-        if (photographs.length > 0) await photographStore.keep(photographs);
+        const lost = photographs.length > 0 ? await photographStore.keep(photographs) : 0;
         await session.bringIn(read, file.name);
+        if (lost > 0) session.offer("photographs", photographsNotKept(lost, file.name));
       },
       dismiss: session.dismiss,
     }),

@@ -9,20 +9,27 @@ async function store() {
 }
 
 export const photographStore = {
-  /** Keeps what came with a file; those that are here already are kept once. */
-  keep: async (photographs: readonly PhotographInFile[]): Promise<void> => {
+  /**
+   * Keeps what came with a file; those that are here already are kept once.
+   *
+   * @returns how many could not be kept
+   */
+  keep: async (photographs: readonly PhotographInFile[]): Promise<number> => {
     const found = await store();
     const kept = found?.openPhotographs();
+    let lost = 0;
     for (const one of photographs) {
       const photograph = found?.outOfFile(one) ?? null;
-      if (photograph !== null) await kept?.add(null, photograph);
+      const done = photograph === null ? undefined : await kept?.add(null, photograph);
+      if (done?.ok !== true) lost += 1;
     }
     kept?.close();
+    return lost;
   },
   /** A work was deleted for good. */
-  removeWork: async (id: string): Promise<void> => {
+  removeWork: async (id: string, heirs: ReadonlyMap<string, string>): Promise<void> => {
     const kept = (await store())?.openPhotographs();
-    await kept?.removeWork(id);
+    await kept?.removeWork(id, heirs);
     kept?.close();
   },
 };

@@ -3,7 +3,7 @@
  * is the amount itself where a length is let in straight.
  */
 import { describe, expect, it } from "vitest";
-import type { Alteration, Half } from "../../../src/core/decisions/alteration";
+import { HALVES, type Alteration, type Half } from "../../../src/core/decisions/alteration";
 import type { FitName } from "../../../src/core/decisions/fitNames";
 import { pointOf, type Piece } from "../../../src/core/pattern/piece";
 import type { Plan } from "../../../src/core/plan/plan";
@@ -102,20 +102,35 @@ describe("a centre", () => {
     expect(pieceOf(plan, "right", "front").centreOnFold).toBe(false);
   });
 
-  it("that a seam drawn anew on one half moves a little is walked to the other's again", () => {
-    const plan = plans(
-      { kind: "dartPivot", id: "to", dart: ref("front", "sideDart"), to: "shoulder", share: 1 },
-      { kind: "dartSeam", id: "seam", dart: ref("front", "shoulderDart"), half: "left" },
-    );
-    const centreOf = (half: Half, name: string): number => {
-      const piece = pieceOf(plan, half, name);
-      return pointOf(piece, "centreWaist").y - pointOf(piece, "centreNeck").y;
-    };
-    expect(centreOf("left", "centreFront")).toBeCloseTo(centreOf("right", "front"), 1);
-    expect([plan.left.truing, plan.right.truing]).toEqual([
-      [],
-      [{ piece: "front", seam: "centre", what: "seamWalked", point: "centreWaist", amount: expect.any(Number) }],
+  const shoulder: Alteration = {
+    kind: "dartPivot",
+    id: "to",
+    dart: ref("front", "sideDart"),
+    to: "shoulder",
+    share: 1,
+  };
+  const seamOn = (half: Half): Alteration => ({
+    kind: "dartSeam",
+    id: `seam ${half}`,
+    dart: ref("front", "shoulderDart"),
+    half,
+  });
+
+  it.each(HALVES)("by a seam that parts the front of one half alone, on the %s, is left out and told", (half) => {
+    const plan = plans(shoulder, seamOn(half));
+    expect(told(plan)).toEqual([
+      ["to", "made"],
+      [`seam ${half}`, "alteration/other-pieces"],
     ]);
+    // What is printed, laid and sewn goes by one list of pieces.
+    expect(plan.left.pieces.map(({ name }) => name)).toEqual(plan.right.pieces.map(({ name }) => name));
+    expect(plan.right.pieces.some(({ name }) => name === "sideFront")).toBe(false);
+  });
+
+  it("by a seam on each half, one after the other, is made: both have the same pieces", () => {
+    const plan = plans(shoulder, seamOn("left"), seamOn("right"));
+    expect(told(plan).map(([, what]) => what)).toEqual(["made", "made", "made"]);
+    for (const half of HALVES) expect(pieceOf(plan, half, "sideFront").darts).toEqual([]);
   });
 });
 

@@ -88,6 +88,7 @@ function looked(work: Work, asked: Asked): Loaded {
     ...own,
     ...numberFaults("plan", value),
     ...numberFaults("told", [value.checks, value.checklist]),
+    ...otherPieces(value),
     ...crossings(value),
     ...refusalFaults(work, value),
     ...checkFaults(work, value),
@@ -97,6 +98,12 @@ function looked(work: Work, asked: Asked): Loaded {
   ];
   return { isPlanned: true, ms, refused: refusedIn(value, dress), faults: [...new Set(faults)] };
 }
+
+/** Sheets, cloth and lining are cut by one list of pieces for both halves. */
+const otherPieces = ({ left, right }: Plan): readonly string[] => {
+  const [one, other] = [left, right].map(({ pieces }) => pieces.map(({ name }) => name).join());
+  return one === other ? [] : ["halves are not of the same pieces"];
+};
 
 const said = (what: string, text: string): readonly string[] => {
   const [found] = NO_WORD.exec(text) ?? [];

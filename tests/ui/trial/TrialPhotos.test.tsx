@@ -20,7 +20,7 @@ function listed(): Photographs & { readonly list: Photograph[] } {
   const none = ok(null);
   return {
     list,
-    of: async () => ok({ photographs: [...list], unreadable: 0 }),
+    of: async (_work, one) => ok({ photographs: list.filter(({ trial: of }) => of === one), unreadable: 0 }),
     add: async (_work, one) => {
       list.push(one);
       return none;
@@ -89,6 +89,36 @@ describe("TrialPhotos", () => {
     await waitFor(() => expect(given.length).toBe(1));
     const read = readAnyFile(given[0]?.text ?? "");
     expect(read.ok && read.value.works[0]?.photographs?.map((one) => [one.trial, one.data])).toEqual([["t1", "AQID"]]);
+  });
+
+  it("hands out those of all trials, since the file has the whole work; none where some cannot be had", async () => {
+    const given: Download[] = [];
+    const kept = listed();
+    let isRefused = false;
+    const store: typeof kept = {
+      ...kept,
+      of: async (work, one) =>
+        isRefused && one === "t2" ? fail({ code: "storage/failed", detail: "" }) : kept.of(work, one),
+    };
+    const [first] = trials;
+    if (first === undefined) throw new Error("no trial");
+    await store.add("w", { id: "t2 5", trial: "t2", added: 5, type: "image/png", bytes: new Uint8Array([4]).buffer });
+    const { user } = await renderWork(
+      <TrialPhotos trial={trial} photographs={store} scale={scale} />,
+      { trials: [first, { ...first, id: "t2" }] },
+      null,
+      { given },
+    );
+    await user.upload(screen.getByLabelText("Photographs to add"), [picture("a.png")]);
+    const save = await screen.findByRole("button", { name: "Save with photographs" });
+    await user.click(save);
+    await waitFor(() => expect(given.length).toBe(1));
+    const read = readAnyFile(given[0]?.text ?? "");
+    expect(read.ok && read.value.works[0]?.photographs?.map((one) => one.trial).toSorted()).toEqual(["t1", "t2"]);
+    isRefused = true;
+    await user.click(save);
+    await screen.findByText(/^Photographs cannot be kept or shown here just now\./);
+    expect(given.length).toBe(1);
   });
 
   it("says that they cannot be had, and the trial is not touched", async () => {

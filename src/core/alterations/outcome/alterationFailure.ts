@@ -22,6 +22,11 @@ export type AlterationFailure =
   | { readonly code: "alteration/not-trued"; readonly piece: PieceName; readonly seam: SeamName; readonly off: Mm }
   /** Made on one half alone: its centre seam is `off` longer or shorter then than the other half's, and cannot be sewn to it. */
   | { readonly code: "alteration/halves-apart"; readonly piece: PieceName; readonly seam: SeamName; readonly off: Mm }
+  /**
+   * Made on one half alone, it gives that half this piece, which the other has not: sheets, cloth and lining are cut by one list
+   * of pieces for both.
+   */
+  | { readonly code: "alteration/other-pieces"; readonly piece: PieceName }
   /** There is no free name left for another dart on that seam. */
   | { readonly code: "alteration/too-many-darts" }
   | { readonly code: "alteration/no-such-dart"; readonly dart: DartRef }
