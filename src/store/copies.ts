@@ -1,9 +1,8 @@
 /** Copies on the wearer's own disk: of the open work or of all, and a reminder where there has been none for long. */
 import type { Work } from "../core/decisions/work";
 import type { PhotographInFile } from "../document/photographsFile";
-import { writeWorksFile } from "../document/worksFile";
 import { COPY_WORDS, leftOutSentence } from "../words/storage";
-import { allWorksName, downloadOf } from "./download";
+import { downloadsOf, downloadsOfAll } from "./download";
 import type { SessionParts } from "./sessionParts";
 import { toSave } from "./workStore";
 
@@ -46,7 +45,7 @@ export function createCopies(parts: SessionParts): Copies {
       if (read.ok) works.push({ work: read.value, saved: new Date(saved).toISOString() });
       else leftOut.push(name);
     }
-    give({ name: allWorksName(now()), text: writeWorksFile(works) });
+    for (const file of downloadsOfAll(works, now())) give(file);
     if (leftOut.length > 0) messages.add(leftOutSentence(leftOut));
     if (!all.ok) messages.add(COPY_WORDS.onlyOpen);
     else if (leftOut.length === 0) await copied();
@@ -60,7 +59,7 @@ export function createCopies(parts: SessionParts): Copies {
 
   return {
     giveOpen: async (photographs) => {
-      give(downloadOf(toSave(store.getState()).work, photographs));
+      for (const file of downloadsOf(toSave(store.getState()).work, photographs)) give(file);
       await copied();
     },
     giveAll,
