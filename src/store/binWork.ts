@@ -116,7 +116,7 @@ export async function clearOldBin(parts: SessionParts): Promise<void> {
  * cannot be read, nothing is told: rather something is kept too long.
  */
 async function tellRemoved(parts: SessionParts, ids: readonly string[]): Promise<void> {
-  const { library, removed } = parts;
+  const { library, openWork, removed } = parts;
   if (removed === undefined || ids.length === 0) return;
   const left = await library.list();
   if (!left.ok) return;
@@ -126,6 +126,8 @@ async function tellRemoved(parts: SessionParts, ids: readonly string[]): Promise
     if (!work.ok) return;
     for (const trial of work.value.trials ?? []) heirs.set(trial.id, id);
   }
+  // What is on the page may not be saved yet, or never could be.
+  for (const trial of openWork.current().work.trials ?? []) heirs.set(trial.id, openWork.id());
   for (const id of ids) removed(id, heirs);
 }
 

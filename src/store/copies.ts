@@ -1,8 +1,8 @@
 /** Copies on the wearer's own disk: of the open work or of all, and a reminder where there has been none for long. */
 import type { Work } from "../core/decisions/work";
 import type { PhotographInFile } from "../document/photographsFile";
-import { COPY_WORDS, leftOutSentence } from "../words/storage";
-import { downloadsOf, downloadsOfAll } from "./download";
+import { COPY_WORDS, leftOutSentence, severalFilesSentence } from "../words/storage";
+import { downloadsOf, downloadsOfAll, type Download } from "./download";
 import type { SessionParts } from "./sessionParts";
 import { toSave } from "./workStore";
 
@@ -32,6 +32,11 @@ export function createCopies(parts: SessionParts): Copies {
     await library.setPageValue("reminded", null);
   };
 
+  const handOut = (files: readonly Download[]): void => {
+    for (const file of files) give(file);
+    if (files.length > 1) messages.add(severalFilesSentence(files.length));
+  };
+
   const giveAll = async (): Promise<void> => {
     // The open one first of all: it may be the one that cannot be saved.
     const works: { work: Work; saved?: string }[] = [
@@ -45,7 +50,7 @@ export function createCopies(parts: SessionParts): Copies {
       if (read.ok) works.push({ work: read.value, saved: new Date(saved).toISOString() });
       else leftOut.push(name);
     }
-    for (const file of downloadsOfAll(works, now())) give(file);
+    handOut(downloadsOfAll(works, now()));
     if (leftOut.length > 0) messages.add(leftOutSentence(leftOut));
     if (!all.ok) messages.add(COPY_WORDS.onlyOpen);
     else if (leftOut.length === 0) await copied();
@@ -59,7 +64,7 @@ export function createCopies(parts: SessionParts): Copies {
 
   return {
     giveOpen: async (photographs) => {
-      for (const file of downloadsOf(toSave(store.getState()).work, photographs)) give(file);
+      handOut(downloadsOf(toSave(store.getState()).work, photographs));
       await copied();
     },
     giveAll,

@@ -133,9 +133,12 @@ export function openPhotographs(name: string = DATABASE, patience: number = PATI
     removeWork: (workId, heirs) =>
       attempt(async (db) => {
         const tx = db.transaction("photographs", "readwrite");
-        for (let at = await tx.store.index("works").openCursor(workId); at !== null; at = await at.continue()) {
+        for (let at = await tx.store.openCursor(); at !== null; at = await at.continue()) {
           const heir = heirs.get(at.value.trial);
-          const others = worksOf(at.value).filter((id) => id !== workId);
+          const before = worksOf(at.value);
+          // Those that came with a file are of no work until they are looked at.
+          if (before.length > 0 && !before.includes(workId)) continue;
+          const others = before.filter((id) => id !== workId);
           const works = others.length > 0 || heir === undefined ? others : [heir];
           await (works.length === 0 ? at.delete() : at.update({ ...at.value, works }));
         }

@@ -38,7 +38,7 @@ export function alterationFailureSentence(failure: AlterationFailure, unit: Leng
     case "alteration/halves-apart":
       return `Made on one half alone, it leaves the ${seamWords(failure.seam, failure.piece)} ${amount(failure.off)} longer or shorter than the other half’s: they could not be sewn together.`;
     case "alteration/other-pieces":
-      return `Made on one half alone, it gives that half a ${pieceWords(failure.piece)}, which the other has not. Pieces are cut by one list for both halves: make it on both.`;
+      return `Made on one half alone, it gives that half a ${pieceWords(failure.piece)} that the other half does not have. Both halves are cut from the same pieces: make it on both.`;
     case "alteration/too-many-darts":
       return "There is no room on that seam for one more dart.";
     case "alteration/no-such-dart":

@@ -118,6 +118,9 @@ export const COPY_WORDS = {
   onlyOpen: "The other works kept here could not be read just now: the file holds the open work alone.",
 } as const;
 
+export const severalFilesSentence = (count: number): string =>
+  `Too much for one file: it is in ${count}. Keep them all; the browser may ask before the second.`;
+
 export const photographsNotKept = (count: number, fileName: string): string =>
   plural(count, {
     one: `1 photograph of “${fileName}” could not be kept here. Keep the file, and open it again later.`,

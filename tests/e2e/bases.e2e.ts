@@ -153,7 +153,7 @@ for (const [where, viewport] of VIEWS) {
       await expect(faces).toHaveCount(2);
 
       const download = page.waitForEvent("download");
-      await photos.getByRole("button", { name: "Save with photographs" }).click();
+      await photos.getByRole("button", { name: "Save the work with all its photographs" }).click();
       const bytes = await readFile(await (await download).path());
       expect(bytes.toString().match(/"type": ?"image\/jpeg"/g)).toHaveLength(2);
       await works(page).click();

@@ -202,6 +202,21 @@ describe("what is kept beside a work that is removed for good", () => {
     expect(toldThen).toEqual([[first, [["t1", second]]]]);
   });
 
+  it("goes on to what is on the page, though that could not be saved", async () => {
+    let isFull = false;
+    const { session, told, original } = await withCopy((library) => ({
+      ...library,
+      save: async (request) => (isFull ? fail(FULL) : library.save(request)),
+    }));
+    await session.open(original);
+    isFull = true;
+    await session.copy(original);
+    const { openId } = session.state.getState();
+    expect(openId).not.toBe(original);
+    await session.removeForGood(original);
+    expect(told).toEqual([[original, [["t1", openId]]]]);
+  });
+
   it("stays where a work that is left cannot be read", async () => {
     const { session, told, original } = await withCopy((library) => ({
       ...library,

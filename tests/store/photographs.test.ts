@@ -71,6 +71,22 @@ describe("photographs", () => {
     store.close();
   });
 
+  it("that came with a file go too, once no work has their trial; those of other works stay", async () => {
+    const store = openPhotographs(NAME);
+    valueOf(await store.add(null, photograph("t1", 1)));
+    valueOf(await store.add(null, photograph("t2", 2)));
+    valueOf(await store.add("other", photograph("t3", 3)));
+    valueOf(await store.removeWork("w", new Map([["t1", "copy"]])));
+    const db = await openDB(NAME, 1);
+    const left = await db.getAll("photographs");
+    expect(left.map(({ trial, works }) => [trial, works]).toSorted()).toEqual([
+      ["t1", ["copy"]],
+      ["t3", ["other"]],
+    ]);
+    db.close();
+    store.close();
+  });
+
   it("are told from garbage that lies beside them", async () => {
     const store = openPhotographs(NAME);
     valueOf(await store.add("w", photograph("t1", 1)));

@@ -77,8 +77,8 @@ const LOOKS_BY_POSITION = 3;
 
 /**
  * Where a continuous function is nothing, between two places where it has different signs: false position, in which the end that
- * stays counts for less each time, and a halving wherever that has not narrowed it down to half in three looks. Some seven looks
- * where halving alone takes thirty.
+ * stays counts for less each time, and a halving wherever three looks have brought neither the ends nor what is found nearer by half.
+ * Some seven looks where halving alone takes thirty.
  *
  * @param accuracy how near to nothing is near enough; and `apart`, how near the two places may come at the least
  * @returns the place, the nearest to nothing that was looked at
@@ -94,11 +94,13 @@ export function zeroBetween(
   /** What is counted of the end that stays. */
   let counted = stays.off;
   let width = Math.abs(last.at - stays.at);
-  for (let round = 0; round < NEARER_MOST_HALVINGS; round += 1) {
+  let off = Math.abs(best.off);
+  for (let round = 0; round < LOOKS_BY_POSITION * NEARER_MOST_HALVINGS; round += 1) {
     const now = Math.abs(last.at - stays.at);
     if (Math.abs(best.off) < accuracy || now <= apart) break;
-    const isHalved = round % LOOKS_BY_POSITION === LOOKS_BY_POSITION - 1 && now > width / 2;
-    if (round % LOOKS_BY_POSITION === LOOKS_BY_POSITION - 1) width = now;
+    const isThird = round % LOOKS_BY_POSITION === LOOKS_BY_POSITION - 1;
+    const isHalved = isThird && now > width / 2 && Math.abs(best.off) > off / 2;
+    if (isThird) [width, off] = [isHalved ? now / 2 : now, Math.abs(best.off)];
     const drawn = last.at - (last.off * (last.at - stays.at)) / (last.off - counted);
     const middle = (stays.at + last.at) / 2;
     const at = isHalved || !isBetween(drawn, stays.at, last.at) ? middle : drawn;

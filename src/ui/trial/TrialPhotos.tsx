@@ -38,6 +38,13 @@ export function TrialPhotos({ trial, photographs, scale = scalePhotograph }: Tri
   const status = useRef<HTMLParagraphElement>(null);
   const id = useId();
 
+  const isGone = useRef(false);
+  useEffect(() => {
+    isGone.current = false;
+    return () => {
+      isGone.current = true;
+    };
+  }, []);
   useEffect(() => () => (photographs === undefined ? kept.close() : undefined), [kept, photographs]);
   useEffect(() => {
     let isOver = false;
@@ -99,11 +106,16 @@ export function TrialPhotos({ trial, photographs, scale = scalePhotograph }: Tri
   /** The file has the whole work, so the photographs of all its trials. */
   const save = async (): Promise<void> => {
     const all: Photograph[] = [];
+    let unreadable = 0;
     for (const one of work.getState().work.trials ?? []) {
       const found = await kept.of(openId, one.id);
       if (!found.ok) return setSaid(failureWords(found.failure));
       all.push(...found.value.photographs);
+      unreadable += found.value.unreadable;
     }
+    // Another work may be open by now: hers are in no file of that one.
+    if (isGone.current) return;
+    if (unreadable > 0) setSaid(unreadableSentence(unreadable));
     downloadWith(all.map(inFile));
   };
 

@@ -17,14 +17,17 @@ export const photographStore = {
   keep: async (photographs: readonly PhotographInFile[]): Promise<number> => {
     const found = await store();
     const kept = found?.openPhotographs();
-    let lost = 0;
+    let [saved, isOver] = [0, false];
     for (const one of photographs) {
-      const photograph = found?.outOfFile(one) ?? null;
-      const done = photograph === null ? undefined : await kept?.add(null, photograph);
-      if (done?.ok !== true) lost += 1;
+      const photograph = isOver ? null : (found?.outOfFile(one) ?? null);
+      if (photograph === null) continue;
+      const done = await kept?.add(null, photograph);
+      if (done?.ok === true) saved += 1;
+      // A store that is full or keeps silent is not asked for each of them.
+      else isOver = true;
     }
     kept?.close();
-    return lost;
+    return photographs.length - saved;
   },
   /** A work was deleted for good. */
   removeWork: async (id: string, heirs: ReadonlyMap<string, string>): Promise<void> => {

@@ -85,7 +85,7 @@ describe("TrialPhotos", () => {
       around,
     );
     await user.upload(screen.getByLabelText("Photographs to add"), [picture("a.png")]);
-    await user.click(await screen.findByRole("button", { name: "Save with photographs" }));
+    await user.click(await screen.findByRole("button", { name: "Save the work with all its photographs" }));
     await waitFor(() => expect(given.length).toBe(1));
     const read = readAnyFile(given[0]?.text ?? "");
     expect(read.ok && read.value.works[0]?.photographs?.map((one) => [one.trial, one.data])).toEqual([["t1", "AQID"]]);
@@ -110,7 +110,7 @@ describe("TrialPhotos", () => {
       { given },
     );
     await user.upload(screen.getByLabelText("Photographs to add"), [picture("a.png")]);
-    const save = await screen.findByRole("button", { name: "Save with photographs" });
+    const save = await screen.findByRole("button", { name: "Save the work with all its photographs" });
     await user.click(save);
     await waitFor(() => expect(given.length).toBe(1));
     const read = readAnyFile(given[0]?.text ?? "");
