@@ -13,7 +13,7 @@ export interface Download {
 /** The work with its photographs: one file, or as many as can each be opened again. */
 export const downloadsOf = (work: Work, photographs: readonly PhotographInFile[] = []): readonly Download[] =>
   named(
-    `${fileNameOf(work.name)}`,
+    fileNameOf(work.name),
     ".bodice.json",
     inFiles(photographs, (some) => writeWorkFile(work, some)),
   );
