@@ -76,7 +76,7 @@ function withoutApart(work: Decided, picked: Picked, first: Made, leftOut: Map<s
   let made = first;
   for (let round = 1; round <= APART_ROUNDS; round += 1) {
     const before = leftOut.size;
-    for (const { id, piece } of partingOne(made)) leftOut.set(id, { code: "alteration/other-pieces", piece });
+    for (const { id, piece } of withOtherPieces(made)) leftOut.set(id, { code: "alteration/other-pieces", piece });
     for (const seam of leftOut.size > before ? [] : apartIn(made))
       for (const { id, gained } of settingApart(made, seam, round === APART_ROUNDS))
         leftOut.set(id, {
@@ -92,7 +92,7 @@ function withoutApart(work: Decided, picked: Picked, first: Made, leftOut: Map<s
 }
 
 /** Alterations of one half alone that give it a piece which the other does not come to have. */
-function partingOne({ halves }: Made): readonly { readonly id: string; readonly piece: PieceName }[] {
+function withOtherPieces({ halves }: Made): readonly { readonly id: string; readonly piece: PieceName }[] {
   const { left, right } = halves;
   if (left === right) return [];
   return HALVES.flatMap((half) => {
