@@ -106,6 +106,19 @@ describe("all works as one file", () => {
     expect(saved - Date.parse(works.find((one) => one.work.name === sampleWork.name)?.saved ?? "")).toBeLessThan(5000);
   });
 
+  it("is told where one file cannot hold it, and not where it can", async () => {
+    await page.session.download();
+    expect(texts()).toEqual([]);
+    const data = "A".repeat(2_600_000);
+    await page.session.download(
+      Array.from({ length: 30 }, (_, added) => ({ trial: "t1", added, type: "image/jpeg" as const, data })),
+    );
+    expect(given()).toHaveLength(3);
+    expect(texts()).toEqual([
+      "Too much for one file: it is in 2. Keep them all; the browser may ask before the second.",
+    ]);
+  });
+
   it("leaves out what cannot be read, and names it", async () => {
     await page.session.create(own("hurt"));
     page.library.damaged.add(state().openId);
