@@ -13,8 +13,12 @@ document.addEventListener(
   true,
 );
 
-/** Asks once more for every stylesheet that failed; rejects while one of them still does. */
+/**
+ * Asks once more for every stylesheet that failed; rejects while one of them still does. One that has been taken out of the
+ * page since is nobody's: put back out of the page it would neither come nor fail, and the part would be waited for for ever.
+ */
 export async function restoreStyles(): Promise<void> {
+  for (const link of failed) if (!link.isConnected) failed.delete(link);
   await Promise.all([...failed].map(again));
 }
 

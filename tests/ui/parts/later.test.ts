@@ -136,7 +136,6 @@ describe("fetching ahead", () => {
   });
 });
 
-// Last of all: the stylesheet stays lost to whoever loads after it.
 describe("a part beside one whose style is lost", () => {
   it("is loaded though the stylesheet of another one still does not come", async () => {
     const lost = document.head.appendChild(document.createElement("link"));
@@ -154,5 +153,19 @@ describe("a part beside one whose style is lost", () => {
     await loading;
     expect(later.get()).toEqual({ kind: "here", value: "the table" });
     again?.remove();
+  });
+
+  it("is loaded though that stylesheet has been taken out of the page", async () => {
+    const lost = document.head.appendChild(document.createElement("link"));
+    lost.rel = "stylesheet";
+    lost.dispatchEvent(new Event("error"));
+    lost.remove();
+    const { asked, later } = byHand();
+    const loading = later.load();
+    await settled();
+    expect(asked).toHaveLength(1);
+    asked[0]?.give("the table");
+    await loading;
+    expect(later.get()).toEqual({ kind: "here", value: "the table" });
   });
 });
