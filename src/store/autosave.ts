@@ -96,7 +96,7 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
         messages.dismissAbout(id);
         messages.add(backFromBinSentence(work.name));
       }
-      await copies.wasSaved(work);
+      await copies.wasSaved(id, work);
     }
     if (!isDone()) return later(SOON);
     takeAway();

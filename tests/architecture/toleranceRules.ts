@@ -62,7 +62,7 @@ export const NO_TOLERANCES: readonly {
   { file: "binWork.ts", texts: ["now() - binned > BIN_TIME"], because: "how long a work lies in the bin" },
   {
     file: "copies.ts",
-    texts: ['now() - Math.max(since, (await timeOf("reminded")) ?? 0) < MONTH'],
+    texts: ["now() - since < MONTH"],
     because: "from when on a copy is reminded of",
   },
   {

@@ -68,6 +68,60 @@ describe("a reminder", () => {
     expect(texts()).toEqual([REMINDER]);
   });
 
+  it("goes on for one work though another has been copied since", async () => {
+    await page.session.create(own("mine"));
+    page.world.now += 5 * DAY;
+    await page.session.create(own("another"));
+    await page.session.download();
+    await later(27);
+    expect(texts()).toEqual([REMINDER]);
+    // Once both are in a copy there is nothing to remind of.
+    await page.session.open(idOf("mine"));
+    await page.session.download();
+    await later(60);
+    expect(texts()).toEqual([]);
+  });
+
+  it("is for none in the bin", async () => {
+    await page.session.create(own("thrown away"));
+    page.world.now += 20 * DAY;
+    await page.session.bin(state().openId);
+    await later(11);
+    expect(texts()).not.toContain(REMINDER);
+  });
+
+  it("is for a work that was left out of a copy", async () => {
+    await page.session.create(own("hurt"));
+    page.library.damaged.add(state().openId);
+    await page.session.create(own("next"));
+    await page.session.downloadAll();
+    page.library.damaged.clear();
+    await later(31);
+    // The one that could not be read was in no file.
+    expect(texts()).toContain(REMINDER);
+    await page.session.downloadAll();
+    await later(60);
+    expect(texts()).not.toContain(REMINDER);
+  });
+
+  it("goes by the one time that an older version kept, until all are in a copy", async () => {
+    await page.session.create(own("mine"));
+    await page.session.downloadAll();
+    await page.library.setPageValue("uncopied-since", String(page.world.now));
+    await page.session.download();
+    await later(31);
+    expect(texts()).toEqual([REMINDER]);
+    await page.session.downloadAll();
+    await later(60);
+    expect(texts()).toEqual([]);
+  });
+
+  it.each(["not a number", "[]", '{"x":"soon"}', "null"])("takes %s, which nobody can read, for nothing", async (kept) => {
+    await page.library.setPageValue("uncopied-since", kept);
+    await later(60);
+    expect(texts()).toEqual([]);
+  });
+
   it("is not for demos", async () => {
     expect(sampleWork.invented).toBe(true);
     rename("played with");
