@@ -43,8 +43,9 @@ interface DismissButtonProps {
   readonly onDismiss: () => void;
 }
 
-function DismissButton({ message: { text, isOffer }, onDismiss }: DismissButtonProps) {
-  const label = isOffer === true ? say.later : say.dismiss;
+function DismissButton({ message: { text, isOffer, actions }, onDismiss }: DismissButtonProps) {
+  // Only what can be done can be done later.
+  const label = isOffer === true && actions.length > 0 ? say.later : say.dismiss;
   return (
     <button type="button" className="button small" aria-label={`${label}: ${text}`} onClick={onDismiss}>
       {label}
