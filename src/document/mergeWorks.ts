@@ -83,6 +83,13 @@ export function rebaseHistory(base: Work, steps: readonly Work[], theirs: Work):
   return steps.map((mine) => merge({ base, mine, theirs }, { prefers: "mine", collide: () => {} }));
 }
 
+/** The same for the steps of a history: what each keeps of entries that could not be read is its own. */
+export const rebaseSteps = (base: Work, steps: readonly Work[], theirs: Work): readonly Work[] =>
+  rebaseHistory(base, steps, theirs).map((one, at) => {
+    const { unread } = steps[at] ?? one;
+    return one.unread === unread ? one : { ...one, unread };
+  });
+
 type Wrap = <T>(merge: Merge<T>) => Merge<T>;
 
 function mergeOfWorks(wrap: Wrap): Merge<Work> {

@@ -30,7 +30,8 @@ async function uncopiedIn(library: Library): Promise<ReadonlyMap<string, number>
   if (!kept.ok || kept.value === null) return new Map();
   try {
     const value: unknown = JSON.parse(kept.value);
-    const times: Record<string, unknown> = typeof value === "object" && value !== null ? { ...value } : { [ANY]: value };
+    const times: Record<string, unknown> =
+      typeof value === "object" && value !== null ? { ...value } : { [ANY]: value };
     return new Map(
       Object.entries(times).flatMap(([id, time]) => (typeof time === "number" ? [[id, time] as const] : [])),
     );

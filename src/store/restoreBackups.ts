@@ -2,7 +2,7 @@
 import type { Work } from "../core/decisions/work";
 import type { Result } from "../core/result";
 import type { Collision } from "../core/decisions/collision";
-import { mergeWorks, rebaseHistory } from "../document/mergeWorks";
+import { mergeWorks, rebaseSteps } from "../document/mergeWorks";
 import { writeWorkFile } from "../document/workFile";
 import { backFromBinSentence, conflictCopySentence, copyName } from "../words/storage";
 import type { LeftBehind } from "./backup";
@@ -115,7 +115,7 @@ function onTopOf(
   const { work, collisions } = mergeWorks(from, saved.work, kept.work);
   if (collisions.length > 0) return { collisions };
   const { past, future } = hasHistory
-    ? { past: rebaseHistory(from, saved.past, kept.work), future: rebaseHistory(from, saved.future, kept.work) }
+    ? { past: rebaseSteps(from, saved.past, kept.work), future: rebaseSteps(from, saved.future, kept.work) }
     : { past: [...kept.past, kept.work], future: [] };
   return { ...kept, work, past, future };
 }

@@ -1,7 +1,7 @@
 /** Taking in what another tab saved of the open work, with what this one has changed since the version both came from. */
 import type { Work } from "../core/decisions/work";
 import { isSame } from "../core/same";
-import { mergeWorks, rebaseHistory } from "../document/mergeWorks";
+import { mergeWorks, rebaseHistory, rebaseSteps } from "../document/mergeWorks";
 import { goOnAsConflictCopy } from "./conflictCopy";
 import { isRestoredFor } from "./openWork";
 import type { SavedWork } from "./library";
@@ -41,8 +41,8 @@ export async function takeIn(parts: SessionParts, theirs: SavedWork | null): Pro
   store.setState({
     work: on(state.work),
     // So that undo takes back what was done here, and not what was done there.
-    past: rebaseHistory(base, state.past, theirs.work),
-    future: rebaseHistory(base, state.future, theirs.work),
+    past: rebaseSteps(base, state.past, theirs.work),
+    future: rebaseSteps(base, state.future, theirs.work),
     gesture: gesture === null ? null : { ...gesture, start: on(gesture.start) },
   });
 }

@@ -71,16 +71,37 @@ export function runAll(store: WorkStore, commands: readonly Command[]): void {
   endGesture(store);
   const { work, past } = store.getState();
   const next = commands.reduce(applyCommand, work);
-  if (next !== work) store.setState({ work: next, past: pushed(past, work), future: [] });
+  if (next !== work) store.setState({ work: next, past: pushed(past, work, movedFields(work, next)), future: [] });
 }
 
-const pushed = (past: readonly Work[], work: Work): readonly Work[] => [...past, stepOf(work)].slice(-HISTORY_LIMIT);
+const pushed = (past: readonly Work[], work: Work, fields: readonly string[] = []): readonly Work[] =>
+  [...past, stepOf(work, fields)].slice(-HISTORY_LIMIT);
+
+/** Fields in which another entry that could not be read stands, or none: it went along with its row, or has gone with it. */
+const movedFields = ({ unread: before }: Work, { unread: after }: Work): readonly string[] =>
+  before === after
+    ? []
+    : [...new Set([...Object.keys(before), ...Object.keys(after)])].filter((field) => before[field] !== after[field]);
+
+/** What a step keeps of a field in which nothing was left unread. */
+const NOTHING = "";
 
 /**
- * A step without entries that could not be read: they are no part of it, and may be a whole page pasted. Always a work of its
- * own, that nothing was planned of: a plan lives as long as the work it is remembered by, and a history keeps 200.
+ * A step with no entries that could not be read but in the fields that it itself changed: the others are no part of it, and may
+ * be a whole page pasted. Always a work of its own, that nothing was planned of: a plan lives as long as the work it is
+ * remembered by, and a history keeps 200.
  */
-const stepOf = (work: Work): Work => ({ ...work, unread: {} });
+const stepOf = (work: Work, fields: readonly string[]): Work => ({
+  ...work,
+  unread: Object.fromEntries(fields.map((field) => [field, work.unread[field] ?? NOTHING])),
+});
+
+/** A step that is taken back or made again: what cannot be read stays in its field, or goes along with its row. */
+function taken(step: Work, { unread }: Work): Work {
+  if (Object.keys(step.unread).length === 0) return { ...step, unread };
+  const now = Object.entries({ ...unread, ...step.unread }).filter(([, text]) => text !== NOTHING);
+  return { ...step, unread: Object.fromEntries(now) };
+}
 
 /** Begins a gesture; one that is still going on is committed first. */
 export function beginGesture(store: WorkStore, kind: GestureKind): Hand {
@@ -162,9 +183,9 @@ export function undo(store: WorkStore): void {
   const last = past.at(-1);
   if (last === undefined) return;
   store.setState({
-    work: { ...last, unread: work.unread },
+    work: taken(last, work),
     past: past.slice(0, -1),
-    future: [stepOf(work), ...future],
+    future: [stepOf(work, Object.keys(last.unread)), ...future],
   });
 }
 
@@ -176,7 +197,7 @@ export function redo(store: WorkStore): void {
   const { past, work, future } = store.getState();
   const [next, ...rest] = future;
   if (next === undefined) return;
-  store.setState({ work: { ...next, unread: work.unread }, past: pushed(past, work), future: rest });
+  store.setState({ work: taken(next, work), past: pushed(past, work, Object.keys(next.unread)), future: rest });
 }
 
 export const canUndo = (state: WorkState): boolean => state.past.length > 0 || state.gesture !== null;

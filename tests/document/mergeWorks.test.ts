@@ -9,7 +9,7 @@ import type { Trial } from "../../src/core/decisions/trial";
 import type { Work } from "../../src/core/decisions/work";
 import { applyCommand, type Command } from "../../src/core/plan/commands";
 import { blankPattern } from "../../src/document/blank";
-import { mergeWorks, rebaseHistory } from "../../src/document/mergeWorks";
+import { mergeWorks, rebaseHistory, rebaseSteps } from "../../src/document/mergeWorks";
 import { parseWork, writeWorkFile } from "../../src/document/workFile";
 import { anyCommandOn } from "../support/arbitraryCommand";
 import { anySize, anyWork } from "../support/arbitraryWork";
@@ -672,6 +672,14 @@ describe("rebaseHistory", () => {
   it("leaves a history alone under which nothing has changed", () => {
     const steps = [sampleWork];
     expect(rebaseHistory(sampleWork, steps, structuredClone(sampleWork))).toBe(steps);
+  });
+
+  it("leaves each step of a history what it keeps of entries that could not be read", () => {
+    const step = { ...run(sampleWork, { kind: "setName", name: "First" }), unread: { "row.1": "8o", "row.2": "" } };
+    const theirs = run(sampleWork, { kind: "setUnread", field: "waist", text: "7o" }, { kind: "setUnit", unit: "in" });
+    const [one, two] = rebaseSteps(sampleWork, [step, { ...sampleWork, unread: {} }], theirs);
+    expect([one?.unit, one?.unread]).toEqual(["in", { "row.1": "8o", "row.2": "" }]);
+    expect([two?.unit, two?.unread]).toEqual(["in", {}]);
   });
 
   it("is mergeWorks for each step, but for whose value stands, and what steps share they share after it", () => {

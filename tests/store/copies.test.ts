@@ -116,11 +116,14 @@ describe("a reminder", () => {
     expect(texts()).toEqual([]);
   });
 
-  it.each(["not a number", "[]", '{"x":"soon"}', "null"])("takes %s, which nobody can read, for nothing", async (kept) => {
-    await page.library.setPageValue("uncopied-since", kept);
-    await later(60);
-    expect(texts()).toEqual([]);
-  });
+  it.each(["not a number", "[]", '{"x":"soon"}', "null"])(
+    "takes %s, which nobody can read, for nothing",
+    async (kept) => {
+      await page.library.setPageValue("uncopied-since", kept);
+      await later(60);
+      expect(texts()).toEqual([]);
+    },
+  );
 
   it("is not for demos", async () => {
     expect(sampleWork.invented).toBe(true);

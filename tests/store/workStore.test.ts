@@ -125,6 +125,36 @@ describe("entries that could not be read", () => {
     expect(bustOf(store)).toBe(940);
   });
 
+  it("go along with their rows, back and forward too", () => {
+    const unread = { "row.0": "6x", "row.2": "8o", other: "7o" };
+    const store = createWorkStore({ ...sampleWork, unread });
+    const now = () => store.getState().work.unread;
+    // The first row goes: what stood in the third stands in the second.
+    const after = { "row.1": "8o", other: "7o" };
+    runAll(store, [
+      bust(940),
+      { kind: "clearUnread", field: "row.0" },
+      { kind: "setUnread", field: "row.1", text: "8o" },
+      { kind: "clearUnread", field: "row.2" },
+    ]);
+    expect(now()).toEqual(after);
+    undo(store);
+    expect(now()).toEqual(unread);
+    redo(store);
+    expect(now()).toEqual(after);
+    undo(store);
+    run(store, { kind: "setUnread", field: "other", text: "7p" });
+    expect(now()).toEqual({ ...unread, other: "7p" });
+    redo(store);
+    expect(now()).toEqual({ ...after, other: "7p" });
+    run(store, { kind: "setUnread", field: "row.1", text: "8oo" });
+    undo(store);
+    expect(now()).toEqual({ ...unread, other: "7p" });
+    // What was typed meanwhile comes again with its row.
+    redo(store);
+    expect(now()).toEqual({ "row.1": "8oo", other: "7p" });
+  });
+
   it("are not kept once for every step", () => {
     const store = createWorkStore({ ...sampleWork, unread: { paste: "a page" } });
     run(store, bust(940));

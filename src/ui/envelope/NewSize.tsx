@@ -2,9 +2,8 @@ import { useCallback, useEffect, useId, useLayoutEffect, useRef } from "react";
 import type { SizeRow } from "../../core/chart/sizeChart";
 import type { Work } from "../../core/decisions/work";
 import { parseLength } from "../../core/measures/length";
-import type { Command } from "../../core/plan/commands";
 import { lengthFailureSentence } from "../../words/terms/length";
-import { runAll } from "../../store/workStore";
+import { run } from "../../store/workStore";
 import { useSettledWork, useWork, useWorkStore } from "../session/useWork";
 import { useEntry } from "../fields/useEntry";
 import * as say from "../../words/envelopeStep";
@@ -35,10 +34,9 @@ export function NewSize() {
     const { work } = store.getState();
     const row = rowOf(work);
     if (row === null) return false;
-    runAll(store, [
-      { kind: "setSizes", sizes: [...work.pattern.chart.sizes, row] },
-      ...COLUMNS.map((column): Command => ({ kind: "clearUnread", field: field(column) })),
-    ]);
+    run(store, { kind: "setSizes", sizes: [...work.pattern.chart.sizes, row] });
+    // No part of the step: taken back, it is no line that is being written.
+    for (const column of COLUMNS) run(store, { kind: "clearUnread", field: field(column) });
     return true;
   }, [store]);
 

@@ -8,7 +8,7 @@ import { columnWords, pasteFindingSentence } from "../../words/chart";
 import { formatLengthEntry } from "../../words/terms/length";
 import { capital } from "../../words/terms/names";
 import { useRunAll } from "../session/useRunAll";
-import { useRun, useSettledWork, useWork } from "../session/useWork";
+import { useRun, useSettledWork, useWork, useWorkStore } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { Findings } from "./Findings";
 import * as say from "../../words/envelopeStep";
@@ -27,6 +27,7 @@ export function PasteChart({ onDone }: { readonly onDone: () => void }) {
   const unit = useSettledWork((work) => work.unit);
   const run = useRun();
   const runAll = useRunAll();
+  const store = useWorkStore();
   const id = useId();
   const entry = useRef<HTMLTextAreaElement>(null);
   const pasted = useMemo(() => (text.trim() === "" ? null : pasteChart(text, unit)), [text, unit]);
@@ -47,7 +48,13 @@ export function PasteChart({ onDone }: { readonly onDone: () => void }) {
         value,
       })),
     );
-    runAll([{ kind: "setSizes", sizes: rows }, ...printed]);
+    // What could not be read of the rows before was of those.
+    const ofRows = Object.keys(store.getState().work.unread).filter((field) => /^chart\.\d/u.test(field));
+    runAll([
+      { kind: "setSizes", sizes: rows },
+      ...printed,
+      ...ofRows.map((field): Command => ({ kind: "clearUnread", field })),
+    ]);
     forget();
   };
 

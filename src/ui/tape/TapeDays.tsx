@@ -5,15 +5,17 @@ import { LIMITS } from "../../core/decisions/limits";
 import { formatLength } from "../../words/terms/length";
 import { measureWords } from "../../words/measures";
 import { dayRefusal, differenceWords } from "../../words/tape";
-import { useRun, useSettledWork } from "../session/useWork";
+import { useRunAll } from "../session/useRunAll";
+import { useRun, useSettledWork, useWorkStore } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { useEntry } from "../fields/useEntry";
 import { today } from "../session/today";
+import { setAside, takenAway } from "./unreadOfSets";
 import * as say from "../../words/tapeStep";
 
 /** The day of these measures, measuring anew, and an earlier time beside this one. */
 export function TapeDays() {
-  const run = useRun();
+  const { begin, takeAway } = useSets();
   const tapes = useSettledWork((work) => work.tapes);
   const newest = tapes[0];
   const place = useFocusKept(tapes.length);
@@ -24,12 +26,12 @@ export function TapeDays() {
       <div className="tape-day">
         <DayField taken={newest.taken} />
         {!empty && tapes.length < LIMITS.tapes && (
-          <button type="button" className="button small" onClick={() => run({ kind: "newTape", taken: today() })}>
+          <button type="button" className="button small" onClick={begin}>
             {say.measureAnew}
           </button>
         )}
         {empty && tapes.length > 1 && (
-          <button type="button" className="button small" onClick={() => run({ kind: "removeTape", set: 0 })}>
+          <button type="button" className="button small" onClick={() => takeAway(0)}>
             {say.backToBefore}
           </button>
         )}
@@ -38,6 +40,22 @@ export function TapeDays() {
       {tapes.length > 1 && !empty && <Compare />}
     </section>
   );
+}
+
+/** A set begun, or taken away, each as one step with what could not be read of it. */
+function useSets() {
+  const runAll = useRunAll();
+  const store = useWorkStore();
+  return {
+    begin: (): void => {
+      const { unread, tapes } = store.getState().work;
+      runAll([{ kind: "newTape", taken: today() }, ...setAside(unread, tapes.length)]);
+    },
+    takeAway: (at: number): void => {
+      const { unread, tapes } = store.getState().work;
+      runAll([{ kind: "removeTape", set: at }, ...takenAway(unread, tapes.length, at)]);
+    },
+  };
 }
 
 /** The button that began a set, or took it back, goes with it: then on to the first measure, or to beginning one again. */
@@ -107,7 +125,7 @@ function DayField({ taken }: { readonly taken: string | undefined }) {
 
 function Compare() {
   const id = useId();
-  const run = useRun();
+  const { takeAway } = useSets();
   const unit = useSettledWork((work) => work.unit);
   const tapes = useSettledWork((work) => work.tapes);
   const [chosen, setChosen] = useState(1);
@@ -171,10 +189,10 @@ function Compare() {
         </table>
       )}
       <p className="tape-away">
-        <button type="button" className="link-button" onClick={() => run({ kind: "removeTape", set: at })}>
+        <button type="button" className="link-button" onClick={() => takeAway(at)}>
           {say.throwAwayEarlier(dayWords(before.taken))}
         </button>
-        <button type="button" className="link-button" onClick={() => run({ kind: "removeTape", set: 0 })}>
+        <button type="button" className="link-button" onClick={() => takeAway(0)}>
           {say.throwAwayThisOf(dayWords(newest.taken))}
         </button>
       </p>

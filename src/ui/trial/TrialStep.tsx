@@ -30,6 +30,8 @@ export function TrialStep() {
   const [opened, setOpened] = useState<string | null>(null);
   const shown =
     trials.find(({ id }) => id === opened) ?? trials.find(({ verdict }) => verdict === undefined) ?? trials[0];
+  // It stays the one that is looked at, whatever is said of it: a verdict would else put another under her hand.
+  if (shown !== undefined && shown.id !== opened) setOpened(shown.id);
 
   const begin = (): void => {
     const id = freshId();

@@ -1,7 +1,7 @@
 import { act, fireEvent, screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import type { Work } from "../../../src/core/decisions/work";
-import { undo } from "../../../src/store/workStore";
+import { run, undo } from "../../../src/store/workStore";
 import { EnvelopeStep } from "../../../src/ui/envelope/EnvelopeStep";
 import { sampleWork } from "../../support/sampleWork";
 import { testWork } from "../../support/works";
@@ -135,6 +135,21 @@ describe("pasting a chart", () => {
   it("says beside the row what is wrong with a size", async () => {
     await paste("Size\tBust\tWaist\tHip\nS\t82\t64\t90\nM\t80\t70\t96");
     expect(screen.getByText(/smaller than that of size S/)).toBeTruthy();
+  });
+
+  it("has none of what could not be read in the rows before, which come back with it on undo", async () => {
+    const { user, work, store } = await paste("Size\tBust\tWaist\tHip\nS\t82\t64\t90\nM\t88\t70\t96\nL\t96\t78\t104");
+    act(() => run(store, { kind: "setUnread", field: "chart.1.bust", text: "8o" }));
+    act(() => run(store, { kind: "setUnread", field: "chart.2.lengths.backWaistLength", text: "4x" }));
+    act(() => run(store, { kind: "setUnread", field: "measure.height", text: "tall" }));
+    await user.click(button("Use these 3 sizes"));
+    expect(work().unread).toEqual({ "measure.height": "tall" });
+    act(() => undo(store));
+    expect(work().unread).toEqual({
+      "chart.1.bust": "8o",
+      "chart.2.lengths.backWaistLength": "4x",
+      "measure.height": "tall",
+    });
   });
 
   it("keeps a paste that was not taken, and drops it when she leaves it", async () => {

@@ -1,7 +1,7 @@
 /** The day of a set, sets of other days, and throwing them away. */
 import { act, fireEvent, screen, within } from "@testing-library/react";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { undo } from "../../../src/store/workStore";
+import { run, undo } from "../../../src/store/workStore";
 import { TapeDays } from "../../../src/ui/tape/TapeDays";
 import { renderWork } from "../renderWork";
 
@@ -81,6 +81,41 @@ describe("sets", () => {
     expect(screen.queryByRole("button", { name: "Measure anew" })).toBeNull();
     await user.click(button("Back to the measures of before"));
     expect(work().tapes).toEqual(sets.tapes);
+  });
+
+  it("keep what could not be read of each, through another begun and sets thrown away", async () => {
+    const begun = { "measure.waistGirth.1": "7o", taken: "0202-10-04", "measure.height": "tall" };
+    const { user, work, store } = await renderWork(<TapeDays />, {
+      ...sets,
+      unread: { ...begun, "chart.0.bust": "8o" },
+    });
+    await user.click(button("Measure anew"));
+    // Three sets were there: the newest of them is the third.
+    const aside = {
+      "set.3.measure.waistGirth.1": "7o",
+      "set.3.taken": "0202-10-04",
+      "set.3.measure.height": "tall",
+      "chart.0.bust": "8o",
+    };
+    expect(work().unread).toEqual(aside);
+    act(() => run(store, { kind: "setUnread", field: "measure.height", text: "taller" }));
+    await user.click(button("Back to the measures of before"));
+    expect(work().unread).toEqual({ ...begun, "chart.0.bust": "8o" });
+    act(() => undo(store));
+    expect(work().unread).toEqual({ ...aside, "measure.height": "taller" });
+    // Of four sets the one of 1 March is the second: those younger than it move up.
+    act(() => run(store, { kind: "setMeasure", measure: "waistGirth", value: 760 }));
+    act(() => run(store, { kind: "setUnread", field: "set.2.measure.height", text: "small" }));
+    await user.click(screen.getByText("Compare with an earlier set"));
+    await user.selectOptions(screen.getByLabelText("Measures of"), "1 March 2026");
+    await user.click(button("Throw away the earlier, of 1 March 2026"));
+    expect(work().unread).toEqual({
+      "set.2.measure.waistGirth.1": "7o",
+      "set.2.taken": "0202-10-04",
+      "set.2.measure.height": "tall",
+      "measure.height": "taller",
+      "chart.0.bust": "8o",
+    });
   });
 
   it("stand beside each other, measure by measure", async () => {

@@ -74,6 +74,25 @@ describe("beginning a trial", () => {
   });
 });
 
+describe("of two trials that are open", () => {
+  it("the one that is judged stays where it is, and the other is not judged by a second press", async () => {
+    const trials = [
+      trialOf([], { id: "second", cloth: "muslin" }),
+      trialOf([], { id: "first", cloth: "an old sheet" }),
+    ];
+    const { user, work } = await renderWork(<TrialStep />, { ...testWork, trials });
+    const again = screen.getByRole("button", { name: "Try again" });
+    await user.click(again);
+    expect(box("Cloth").value).toBe("muslin");
+    expect(again.isConnected).toBe(true);
+    await user.click(again);
+    expect(work().trials?.map(({ id, verdict }) => [id, verdict])).toEqual([
+      ["second", "again"],
+      ["first", undefined],
+    ]);
+  });
+});
+
 describe("the record typed from its sheet", () => {
   it("has the fields of the printed one in the same order", async () => {
     const { container, unmount } = await renderWork(<TrialStep />, withTrial([]));
