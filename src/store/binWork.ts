@@ -9,6 +9,7 @@ import {
 } from "../words/storage";
 import type { Autosave } from "./autosave";
 import { latestWork } from "./latestWork";
+import type { WorkEntry } from "./library";
 import type { SessionParts } from "./sessionParts";
 import type { WorkSwitch } from "./switchWork";
 
@@ -98,17 +99,22 @@ export async function removeForGood(
   await list.changed();
 }
 
+/** Works that have lain in the bin for their time. */
+async function oldInBin({ library, now }: SessionParts): Promise<readonly string[]> {
+  const all = await library.list();
+  const isOver = ({ binned }: WorkEntry): boolean => binned !== null && now() - binned > BIN_TIME;
+  return all.ok ? all.value.filter(isOver).map(({ id }) => id) : [];
+}
+
+export const hasOldBin = async (parts: SessionParts): Promise<boolean> => (await oldInBin(parts)).length > 0;
+
 /** Removes for good what has lain in the bin for its time. */
 export async function clearOldBin(parts: SessionParts): Promise<void> {
-  const { library, now } = parts;
-  const all = await library.list();
-  if (!all.ok) return;
+  const { library, list } = parts;
   const gone: string[] = [];
-  for (const { id, binned } of all.value) {
-    const isOver = binned !== null && now() - binned > BIN_TIME;
-    if (isOver && (await library.remove(id)).ok) gone.push(id);
-  }
+  for (const id of await oldInBin(parts)) if ((await library.remove(id)).ok) gone.push(id);
   await tellRemoved(parts, gone);
+  if (gone.length > 0) await list.changed();
 }
 
 /**

@@ -24,10 +24,14 @@ const MONTH = 30 * 24 * 60 * 60 * 1000;
 /** Stands for works that nobody knows by name any more: an older version kept one time for all of them. */
 const ANY = "";
 
-/** Since when each work has been changed without a copy, in ms; what cannot be read counts as nothing. */
-async function uncopiedIn(library: Library): Promise<ReadonlyMap<string, number>> {
+/**
+ * Since when each work has been changed without a copy, in ms; what cannot be understood counts as nothing. Null where it could
+ * not be read just now, and is not to be written over.
+ */
+async function uncopiedIn(library: Library): Promise<ReadonlyMap<string, number> | null> {
   const kept = await library.pageValue("uncopied-since");
-  if (!kept.ok || kept.value === null) return new Map();
+  if (!kept.ok) return null;
+  if (kept.value === null) return new Map();
   try {
     const value: unknown = JSON.parse(kept.value);
     const times: Record<string, unknown> =
@@ -50,7 +54,9 @@ export function createCopies(parts: SessionParts): Copies {
 
   /** These works are in a copy now. */
   const copied = async (ids: readonly string[], all: readonly WorkEntry[] | null): Promise<void> => {
-    const since = new Map(await uncopiedIn(library));
+    const known = await uncopiedIn(library);
+    if (known === null) return;
+    const since = new Map(known);
     for (const id of ids) since.delete(id);
     if (all !== null && all.every(({ id, binned }) => ids.includes(id) || binned !== null)) since.clear();
     await keepUncopied(since);
@@ -88,9 +94,12 @@ export function createCopies(parts: SessionParts): Copies {
 
   return {
     giveOpen: async (photographs) => {
+      const id = openWork.id();
       handOut(downloadsOf(toSave(store.getState()).work, photographs));
-      const all = await library.list();
-      await copied([openWork.id()], all.ok ? all.value : null);
+      await queue(async () => {
+        const all = await library.list();
+        await copied([id], all.ok ? all.value : null);
+      });
     },
     giveAll,
     wasSaved: async (id, work) => {
@@ -102,14 +111,14 @@ export function createCopies(parts: SessionParts): Copies {
       }
       // Read each time: a copy may have been made in another tab.
       const since = await uncopiedIn(library);
-      if (!since.has(id)) await keepUncopied(new Map([...since, [id, now()]]));
+      if (since?.has(id) === false) await keepUncopied(new Map([...since, [id, now()]]));
     },
     remind: async () => {
       const all = await library.list();
       // What lies in the bin needs no copy, nor does what was removed for good.
       const isGone = (id: string): boolean =>
         all.ok && id !== ANY && all.value.every((entry) => entry.id !== id || entry.binned !== null);
-      const due = [...(await uncopiedIn(library))].flatMap(([id, since]) => (isGone(id) ? [] : [since]));
+      const due = [...((await uncopiedIn(library)) ?? [])].flatMap(([id, since]) => (isGone(id) ? [] : [since]));
       const reminded = await library.pageValue("reminded");
       const last = reminded.ok && reminded.value !== null ? Number(reminded.value) : 0;
       const since = Math.max(Math.min(...due), Number.isFinite(last) ? last : 0);

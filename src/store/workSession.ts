@@ -9,7 +9,7 @@ import type { WorksRead } from "../document/worksFile";
 import { copyName, fileRefusedSentence, storageFailureSentence } from "../words/storage";
 import type { WorkFileFailureLike } from "../words/workFile";
 import { createAutosave } from "./autosave";
-import { binWork, bringBack, clearOldBin, removeForGood, saySomebodyBinned } from "./binWork";
+import { binWork, bringBack, clearOldBin, hasOldBin, removeForGood, saySomebodyBinned } from "./binWork";
 import { bringInFile } from "./bringInFile";
 import { createCopies } from "./copies";
 import { forgetIn, forgottenIn } from "./forgotten";
@@ -89,7 +89,6 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
   const start = async (): Promise<void> => {
     if ("code" in surroundings.library) status.failed(surroundings.library);
     const unsaved = await restoreBackups(parts);
-    await clearOldBin(parts);
     const last = await library.pageValue("last-open");
     const ids = await list.ids();
     const begin = last.ok && last.value !== null && ids?.includes(last.value) !== false ? [last.value] : [];
@@ -98,6 +97,11 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
     if (ids === null) await showFirst(known, first);
     else await openFirst(known, first);
     goOnWithUnsaved(parts, unsaved);
+  };
+
+  /** What nobody waits for: on an old device with many works it may take long. */
+  const tidyUp = async (): Promise<void> => {
+    if (await hasOldBin(parts)) await queue(() => clearOldBin(parts));
     await copies.remind();
     if (parts.isLasting) state.setState({ isLasting: await parts.persist(false) });
   };
@@ -111,7 +115,10 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
 
   return {
     state,
-    start: () => queue(start),
+    start: async () => {
+      await queue(start);
+      void tidyUp();
+    },
     open: (id) => queue(() => afterSaving(async () => void (id === openWork.id() || (await openSaved(id))))),
     create: (work) => queue(() => afterSaving(() => openNew(work))),
     copy: (id) => queue(() => copy(id)),
@@ -135,6 +142,10 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
     dismiss: messages.dismiss,
     flush: autosave.flush,
     pageIsClosing: autosave.pageIsClosing,
-    pageIsBack: look,
+    pageIsBack: async () => {
+      await look();
+      // A page can stay open for months.
+      await copies.remind();
+    },
   };
 }

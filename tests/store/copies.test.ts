@@ -116,6 +116,39 @@ describe("a reminder", () => {
     expect(texts()).toEqual([]);
   });
 
+  it("comes on a page that stays open for months, when it is looked at again", async () => {
+    await page.session.create(own("mine"));
+    page.world.now += 31 * DAY;
+    expect(texts()).toEqual([]);
+    await page.session.pageIsBack();
+    expect(texts()).toEqual([REMINDER]);
+    await page.session.pageIsBack();
+    expect(texts()).toEqual([REMINDER]);
+  });
+
+  it("forgets no work where what is known of them could not be read for once", async () => {
+    await page.session.create(own("mine"));
+    page.world.now += 20 * DAY;
+    const read = page.library.pageValue;
+    page.library.pageValue = async () => fail(FULL);
+    await page.session.create(own("another"));
+    await page.session.download();
+    expect(await page.session.forget(["a"])).toBe(false);
+    page.library.pageValue = read;
+    await later(11);
+    expect(texts()).toEqual([REMINDER]);
+  });
+
+  it("takes the work that was handed out for copied, not the one that is opened meanwhile", async () => {
+    await page.session.create(own("mine"));
+    await page.session.create(own("another"));
+    const going = page.session.download();
+    await page.session.open(idOf("mine"));
+    await going;
+    const kept = await page.library.pageValue("uncopied-since");
+    expect(kept.ok && Object.keys(JSON.parse(kept.value ?? "{}"))).toEqual([idOf("mine")]);
+  });
+
   it.each(["not a number", "[]", '{"x":"soon"}', "null"])(
     "takes %s, which nobody can read, for nothing",
     async (kept) => {

@@ -56,22 +56,24 @@ async function keep(workers: Workers, page: KeptPage): Promise<void> {
   let isKept = workers.controller !== null;
   let isTaking = false;
 
+  /** Goes on once all is saved, or where she says so all the same. */
+  const onceSaved = (go: () => void) => (): void => {
+    void saved(page).then((isSaved) => {
+      if (isSaved) return go();
+      session.offer(
+        VERSION,
+        VERSION_WORDS.unsaved,
+        { label: VERSION_WORDS.download, run: () => void session.download() },
+        { label: VERSION_WORDS.allTheSame, run: go },
+      );
+    });
+  };
+
   const offer = (waiting: Version): void => {
-    const take = (): void => {
-      void saved(page).then((isSaved) => {
-        if (isSaved) return go();
-        session.offer(
-          VERSION,
-          VERSION_WORDS.unsaved,
-          { label: VERSION_WORDS.download, run: () => void session.download() },
-          { label: VERSION_WORDS.allTheSame, run: go },
-        );
-      });
-    };
-    const go = (): void => {
+    const take = onceSaved(() => {
       isTaking = true;
       waiting.postMessage(TAKE, []);
-    };
+    });
     usePageState.setState({ takeNewVersion: take });
     session.offer(VERSION, VERSION_WORDS.ready, { label: VERSION_WORDS.take, run: take });
   };
@@ -82,9 +84,7 @@ async function keep(workers: Workers, page: KeptPage): Promise<void> {
       isKept = true;
       return;
     }
-    const load = (): void => {
-      void saved(page).then(reload);
-    };
+    const load = onceSaved(reload);
     usePageState.setState({ takeNewVersion: load });
     session.offer(VERSION, VERSION_WORDS.elsewhere, { label: VERSION_WORDS.load, run: load });
   });

@@ -16,6 +16,9 @@ export interface Later<T> {
   readonly fetchAhead: () => Promise<void>;
 }
 
+/** ms. A network can stall so that nothing comes and nothing fails: then it is said, and can be asked for once more. */
+const PATIENCE = 30_000;
+
 /**
  * What is here is here at once, without a promise to wait for: a sheet is printed in the same breath in which it is shown.
  *
@@ -30,17 +33,27 @@ export function createLater<T>(load: () => Promise<T>): Later<T> {
     state = next;
     for (const heard of listeners) heard();
   };
-  const attempt = async (): Promise<void> => {
-    // A stylesheet of another part that still does not come is no reason not to load this one.
-    const came = await restoreStyles()
-      .catch(() => undefined)
-      .then(load)
-      .then(
-        (value): LaterState<T> => ({ kind: "here", value }),
-        (): LaterState<T> => ({ kind: "failed" }),
-      );
-    going = null;
-    if (came.kind === "here" || isWanted) show(came);
+  const attempt = (): Promise<void> => {
+    const own = new Promise<void>((resolve) => {
+      const end = (came: LaterState<T>): void => {
+        clearTimeout(late);
+        const isLast = going === own;
+        if (isLast) going = null;
+        // What comes after all is as good; what fails then was told already.
+        if (state.kind !== "here" && (came.kind === "here" || (isLast && isWanted))) show(came);
+        resolve();
+      };
+      const late = setTimeout(() => end({ kind: "failed" }), PATIENCE);
+      // A stylesheet of another part that still does not come is no reason not to load this one.
+      restoreStyles()
+        .catch(() => undefined)
+        .then(load)
+        .then(
+          (value) => end({ kind: "here", value }),
+          () => end({ kind: "failed" }),
+        );
+    });
+    return own;
   };
   const begin = (): Promise<void> => {
     going ??= attempt();

@@ -33,6 +33,19 @@ describe("the session that the page begins with", () => {
     expect((await session.peek(session.state.getState().openId))?.name).toBe("Mine");
   });
 
+  it("does not wait for what is cleared away, nor for what it is promised", async () => {
+    const library = memoryLibrary();
+    const first = await beginSession(async () => ok(library), sampleWork);
+    await first.session.create({ ...sampleWork, name: "thrown away" });
+    const old = first.session.state.getState().openId;
+    await first.session.create({ ...sampleWork, name: "mine" });
+    await library.bin(old, Date.now() - 31 * 24 * 60 * 60 * 1000);
+    const slow = { ...library, remove: never };
+    const { store, session } = await beginSession(async () => ok(slow), sampleWork, 2000);
+    expect(session.state.getState().storage.state).toBe("saved");
+    expect(store.getState().work.name).toBe("mine");
+  });
+
   it("fails as the library fails by a fault of ours", async () => {
     const broken = {
       ...memoryLibrary(),

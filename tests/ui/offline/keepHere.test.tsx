@@ -225,4 +225,16 @@ describe("a newer version", () => {
     await settle();
     expect(reloads()).toBe(1);
   });
+
+  it("that was taken in another tab waits too where nothing can be saved", async () => {
+    const workers = new FakeWorkers(true);
+    const { user, reloads } = await open(workers, null);
+    act(() => workers.change());
+    await user.click(screen.getByRole("button", { name: "Load it here too" }));
+    await settle();
+    expect(reloads()).toBe(0);
+    expect(said()).toEqual([expect.stringMatching(/could not be saved, so the new version waits/)]);
+    await user.click(screen.getByRole("button", { name: "Take it all the same" }));
+    expect(reloads()).toBe(1);
+  });
 });

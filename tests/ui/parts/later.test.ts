@@ -1,4 +1,4 @@
-import { afterEach, describe, expect, it, vi } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { fetchAhead } from "../../../src/ui/parts/fetchAhead";
 import { alreadyHere, createLater } from "../../../src/ui/parts/later";
 
@@ -44,6 +44,61 @@ describe("a part that is loaded later", () => {
     asked[1]?.give("the table");
     await second;
     expect(later.get()).toEqual({ kind: "here", value: "the table" });
+  });
+
+  describe("of which nothing comes and nothing fails", () => {
+    const LONG = 31_000;
+    const passes = (ms: number): Promise<unknown> => vi.advanceTimersByTimeAsync(ms);
+    beforeEach(() => {
+      vi.useFakeTimers();
+    });
+    afterEach(() => {
+      vi.useRealTimers();
+    });
+
+    it("is said to have failed after a while, and is asked for once more", async () => {
+      const { asked, later } = byHand();
+      const first = later.load();
+      await passes(29_000);
+      expect(later.get()).toEqual({ kind: "waiting" });
+      await passes(2000);
+      await first;
+      expect(later.get()).toEqual({ kind: "failed" });
+      const second = later.load();
+      await passes(0);
+      expect(asked).toHaveLength(2);
+      // What the first failed with at last is no news of the second.
+      asked[0]?.refuse();
+      await passes(0);
+      expect(later.get()).toEqual({ kind: "waiting" });
+      asked[1]?.give("the table");
+      await second;
+      expect(later.get()).toEqual({ kind: "here", value: "the table" });
+      expect(vi.getTimerCount()).toBe(0);
+    });
+
+    it("is shown where it comes after all, once", async () => {
+      const { asked, later } = byHand();
+      const heard = vi.fn<() => void>();
+      void later.load();
+      await passes(LONG);
+      later.subscribe(heard);
+      asked[0]?.give("the table");
+      await passes(0);
+      expect(later.get()).toEqual({ kind: "here", value: "the table" });
+      expect(heard).toHaveBeenCalledTimes(1);
+    });
+
+    it("does not hold up the parts after it", async () => {
+      const [stalled, next] = [byHand(), byHand()];
+      void fetchAhead([stalled.later, next.later], new AbortController());
+      await passes(LONG + 5000);
+      expect(next.asked).toHaveLength(1);
+      // Nobody waited for it: it has not failed for whoever comes.
+      expect(stalled.later.get()).toEqual({ kind: "waiting" });
+      next.asked[0]?.give("here");
+      await passes(0);
+    });
   });
 
   it("that failed while nobody waited for it has not failed for whoever comes", async () => {
