@@ -6,10 +6,12 @@ export const PHOTOGRAPH_WORDS = {
   title: "Photographs",
   add: "Add photographs",
   choose: "Photographs to add",
-  note: "They stay in this browser on this device, scaled down. They are never sent, and in no file unless you save one with them, those of all its trials.",
+  note: "They stay in this browser on this device, scaled down. They are never sent, and in no file unless you save one with them, those of all its trials. A copy of the work has the very same ones: what is removed here is removed there.",
   save: "Save the work with all its photographs",
   undo: "Bring it back",
   removed: "Photograph removed.",
+  notSaved:
+    "The file with photographs was not made: you left the trial before all were found. Save it there once more.",
   looking: "Looking for photographs…",
   unavailable: "Photographs cannot be kept or shown here just now. The trial itself is not touched.",
   full: "There is no room for another photograph. The trial itself is not touched.",

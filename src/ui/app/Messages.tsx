@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "react";
+import { useEffect, useRef, useState } from "react";
 import type { Message } from "../../store/sessionState";
 import { useWorks } from "../works/useWorks";
 import * as say from "../../words/page";
@@ -7,6 +7,9 @@ import * as say from "../../words/page";
 export function Messages() {
   const { messages, dismiss } = useWorks();
   const place = useRef<HTMLDivElement>(null);
+  // What is there from the outset is not read out: what is said before the first drawing comes a moment after it.
+  const [isUp, setIsUp] = useState(false);
+  useEffect(() => setIsUp(true), []);
 
   useEffect(() => {
     if (messages.length === 0) return undefined;
@@ -21,7 +24,7 @@ export function Messages() {
   return (
     <div ref={place} className="messages-said" role="status">
       {/* The newest first: where there are many, the others are scrolled to. */}
-      {messages.toReversed().map((message) => (
+      {(isUp ? messages : []).toReversed().map((message) => (
         <div key={message.id} className="message">
           <p>{message.text}</p>
           <div className="message-actions">

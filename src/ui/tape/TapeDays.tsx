@@ -115,7 +115,7 @@ function DayField({ taken }: { readonly taken: string | undefined }) {
         </button>
       )}
       {entry.reason !== null && (
-        <p id={`${id}-error`} className="field-error">
+        <p id={`${id}-error`} className="field-error" role="alert">
           {entry.reason}
         </p>
       )}

@@ -16,6 +16,8 @@ const moved = (unread: Work["unread"], from: string, to: string): readonly Comma
       ];
 };
 
+const cleared = (field: string): Command => ({ kind: "clearUnread", field });
+
 const ofNewest = (unread: Work["unread"]): readonly string[] =>
   Object.keys(unread).filter((field) => OF_NEWEST.test(field));
 
@@ -36,7 +38,6 @@ export const setAside = (unread: Work["unread"], sets: number): readonly Command
 export function takenAway(unread: Work["unread"], sets: number, at: number): readonly Command[] {
   const fields = Object.keys(unread);
   const of = (set: number): readonly string[] => fields.filter((field) => field.startsWith(keptUnder(set)));
-  const cleared = (field: string): Command => ({ kind: "clearUnread", field });
   if (at === 0) {
     const kept = keptUnder(sets - 1);
     return [

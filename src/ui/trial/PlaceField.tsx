@@ -54,7 +54,11 @@ export function PlaceField({ label, field, value, places, set, clear }: PlaceFie
           ))}
         </datalist>
       </span>
-      <p id={`${id}-said`} className={reason === null ? "place-said" : "field-error"}>
+      <p
+        id={`${id}-said`}
+        className={reason === null ? "place-said" : "field-error"}
+        role={reason === null ? undefined : "alert"}
+      >
         {reason ?? (said === undefined ? "" : placeWords(said))}
       </p>
     </div>

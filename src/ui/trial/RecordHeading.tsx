@@ -65,7 +65,7 @@ function DayField({ trial }: { readonly trial: Trial }) {
         }}
       />
       {entry.reason !== null && (
-        <p id={`${id}-error`} className="field-error">
+        <p id={`${id}-error`} className="field-error" role="alert">
           {entry.reason}
         </p>
       )}

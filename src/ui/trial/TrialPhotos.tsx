@@ -26,7 +26,7 @@ export interface TrialPhotosProps {
 
 /** Photographs of one trial, beside it: added, seen, enlarged, removed. Whatever goes wrong with them, the trial stands. */
 export function TrialPhotos({ trial, photographs, scale = scalePhotograph }: TrialPhotosProps) {
-  const { openId, downloadWith } = useWorks();
+  const { openId, downloadWith, tell } = useWorks();
   const work = useWorkStore();
   const [kept] = useState(() => photographs ?? openPhotographs());
   const [list, setList] = useState<readonly Photograph[] | null>(null);
@@ -50,7 +50,9 @@ export function TrialPhotos({ trial, photographs, scale = scalePhotograph }: Tri
     let isOver = false;
     void kept.of(openId, trial.id).then((found) => {
       if (isOver) return;
-      setList(found.ok ? found.value.photographs : []);
+      const there = found.ok ? found.value.photographs : [];
+      // One may have been added meanwhile.
+      setList((now) => [...there, ...(now ?? []).filter(({ id: own }) => there.every((one) => one.id !== own))]);
       if (!found.ok) setSaid(failureWords(found.failure));
       else if (found.value.unreadable > 0) setSaid(unreadableSentence(found.value.unreadable));
     });
@@ -58,6 +60,9 @@ export function TrialPhotos({ trial, photographs, scale = scalePhotograph }: Tri
       isOver = true;
     };
   }, [kept, openId, trial.id]);
+
+  /** Beside the photographs, or, where she has gone on, among the messages of the page. */
+  const sayIt = (text: string): void => (isGone.current ? tell(text) : setSaid(text));
 
   const addOne = async (file: File): Promise<"added" | "noPicture" | StorageFailure> => {
     const scaled = await scale(file);
@@ -81,9 +86,9 @@ export function TrialPhotos({ trial, photographs, scale = scalePhotograph }: Tri
     for (const file of files) {
       const done = await addOne(file);
       if (done === "noPicture") refused.push(file.name);
-      else if (done !== "added") return setSaid(failureWords(done));
+      else if (done !== "added") return sayIt(failureWords(done));
     }
-    if (refused.length > 0) setSaid(notAddedSentence(refused));
+    if (refused.length > 0) sayIt(notAddedSentence(refused));
   };
   const remove = async (photograph: Photograph): Promise<void> => {
     const done = await kept.remove(photograph.id);
@@ -109,12 +114,12 @@ export function TrialPhotos({ trial, photographs, scale = scalePhotograph }: Tri
     let unreadable = 0;
     for (const one of work.getState().work.trials ?? []) {
       const found = await kept.of(openId, one.id);
-      if (!found.ok) return setSaid(failureWords(found.failure));
+      if (!found.ok) return sayIt(failureWords(found.failure));
       all.push(...found.value.photographs);
       unreadable += found.value.unreadable;
     }
     // Another work may be open by now: hers are in no file of that one.
-    if (isGone.current) return;
+    if (isGone.current) return tell(PHOTOGRAPH_WORDS.notSaved);
     if (unreadable > 0) setSaid(unreadableSentence(unreadable));
     downloadWith(all.map(inFile));
   };

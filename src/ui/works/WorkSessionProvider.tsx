@@ -73,6 +73,7 @@ export function WorkSessionProvider({ store, session, children }: WorkSessionPro
         await session.bringIn(read, file.name);
         if (lost > 0) session.offer("photographs", photographsNotKept(lost, file.name));
       },
+      tell: (text: string) => session.offer("photographs", text),
       dismiss: session.dismiss,
     }),
     [session, store],

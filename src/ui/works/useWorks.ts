@@ -35,6 +35,8 @@ export interface Works {
   readonly downloadAll: () => void;
   readonly openFile: (file: File) => Promise<void>;
   readonly messages: readonly Message[];
+  /** Says something until it is dismissed. */
+  readonly tell: (text: string) => void;
   readonly dismiss: (id: string) => void;
 }
 

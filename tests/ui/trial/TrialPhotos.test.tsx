@@ -1,11 +1,13 @@
 /** Photographs beside a trial: added, enlarged, removed and brought back; where their store fails, the trial stands. */
-import { screen, waitFor } from "@testing-library/react";
+import { act, screen, waitFor } from "@testing-library/react";
+import { useState } from "react";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { fail, invariant, ok } from "../../../src/core/result";
 import { applyCommand } from "../../../src/core/plan/commands";
 import type { Download } from "../../../src/store/download";
 import type { Photograph, Photographs } from "../../../src/store/photographs";
 import { readAnyFile } from "../../../src/document/worksFile";
+import { Messages } from "../../../src/ui/app/Messages";
 import { scaledSides } from "../../../src/ui/trial/scalePhotograph";
 import { TrialPhotos } from "../../../src/ui/trial/TrialPhotos";
 import { sampleWork } from "../../support/sampleWork";
@@ -56,6 +58,52 @@ describe("TrialPhotos", () => {
     await waitFor(() => expect(screen.getAllByRole("img").length).toBe(2));
     expect(screen.getByRole("img", { name: "Trial of 20 November 2026, photograph 2 of 2" })).toBeTruthy();
     expect(new Set(store.list.map(({ id }) => id)).size).toBe(2);
+  });
+
+  it("shows one that was added while the others were looked for", async () => {
+    const store = listed();
+    await store.add("w", { id: "t1 5", trial: "t1", added: 5, type: "image/png", bytes: new Uint8Array([4]).buffer });
+    const there = await store.of("w", "t1");
+    let answer = (): void => {};
+    const slow: typeof store = {
+      ...store,
+      of: () =>
+        new Promise((resolve) => {
+          answer = () => resolve(there);
+        }),
+    };
+    const { user } = await renderWork(<TrialPhotos trial={trial} photographs={slow} scale={scale} />, { trials });
+    await user.upload(screen.getByLabelText("Photographs to add"), [picture("a.png")]);
+    expect(await screen.findAllByRole("img")).toHaveLength(1);
+    await act(async () => answer());
+    expect(screen.getAllByRole("img")).toHaveLength(2);
+  });
+
+  it("tells on the page what became of those that were still being added when she went on", async () => {
+    const store = listed();
+    let answer = (): void => {};
+    const slow = () =>
+      new Promise<null>((resolve) => {
+        answer = () => resolve(null);
+      });
+    const Place = () => {
+      const [isThere, setIsThere] = useState(true);
+      return (
+        <>
+          <Messages />
+          {isThere && <TrialPhotos trial={trial} photographs={store} scale={slow} />}
+          <button type="button" onClick={() => setIsThere(false)}>
+            Go on
+          </button>
+        </>
+      );
+    };
+    const { user } = await renderWork(<Place />, { trials });
+    await user.upload(screen.getByLabelText("Photographs to add"), [picture("a.png")]);
+    await user.click(screen.getByRole("button", { name: "Go on" }));
+    await act(async () => answer());
+    expect(screen.getByRole("status").textContent).toContain("a.png");
+    expect(screen.getByRole("button", { name: /^Dismiss/ })).toBeTruthy();
   });
 
   it("enlarges one at a tap, and removes one and brings it back", async () => {
