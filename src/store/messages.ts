@@ -19,9 +19,10 @@ export function createMessages(state: SessionStore): Messages {
     state.setState(({ messages }) => ({ messages: messages.filter((message) => message.id !== id) }));
   const put = (message: Omit<Message, "id">): string => {
     const id = freshId();
-    // The same is not said twice over.
+    const isAboutOne = (one: string): boolean => [...about.values()].includes(one);
+    // The same is not said twice over; of two things of one name it is no repetition.
     state.setState(({ messages }) => ({
-      messages: [...messages.filter(({ text }) => text !== message.text), { id, ...message }],
+      messages: [...messages.filter((one) => one.text !== message.text || isAboutOne(one.id)), { id, ...message }],
     }));
     return id;
   };
@@ -33,6 +34,7 @@ export function createMessages(state: SessionStore): Messages {
   return {
     add,
     addAbout: (what, text, ...actions) => {
+      dismissAbout(what);
       const id = add(text, ...actions);
       about.set(what, id);
       return id;

@@ -48,6 +48,20 @@ describe("putting a work in the bin", () => {
     expect(work().name).toBe("gone, changed just now");
   });
 
+  it("brings back each of two of one name", async () => {
+    await page.session.create(named("twin"));
+    const first = state().openId;
+    await page.session.create(named("twin"));
+    const second = state().openId;
+    await page.session.bin(first);
+    await page.session.bin(second);
+    expect(state().messages).toHaveLength(2);
+    await accept();
+    await accept();
+    expect(names().filter((name) => name === "twin")).toHaveLength(2);
+    expect(state().messages).toEqual([]);
+  });
+
   it("begins a blank work where the last one goes", async () => {
     await page.session.bin(state().openId);
     expect(work()).toMatchObject({ name: "My bodice", unit: sampleWork.unit, tapes: [{ readings: {} }] });
