@@ -14,6 +14,7 @@ import { parseWork, writeWorkFile } from "../../src/document/workFile";
 import { anyCommandOn } from "../support/arbitraryCommand";
 import { anySize, anyWork } from "../support/arbitraryWork";
 import { sampleWork } from "../support/sampleWork";
+import { runsOf } from "../support/share";
 
 const run = (work: Work, ...commands: readonly Command[]): Work => commands.reduce(applyCommand, work);
 
@@ -261,7 +262,7 @@ describe("mergeWorks, whatever the works", () => {
           expect(m === b || t === b || m === t).toBe(true);
         }
       }),
-      { numRuns: 600 },
+      { numRuns: runsOf(600) },
     );
   }, 240_000);
 
@@ -291,7 +292,7 @@ describe("mergeWorks, whatever the works", () => {
           expect([one, isChanged(one, other) || (isOfOrder && lists(theirs) !== lists(base))]).toEqual([one, true]);
         }
       }),
-      { numRuns: 600 },
+      { numRuns: runsOf(600) },
     );
   }, 240_000);
 
@@ -302,7 +303,7 @@ describe("mergeWorks, whatever the works", () => {
         expect(parseWork(mergeWorks(base, mine, theirs).work)).toMatchObject({ ok: true });
         expect(JSON.stringify([base, mine, theirs])).toBe(before);
       }),
-      { numRuns: 300 },
+      { numRuns: runsOf(300) },
     );
   }, 240_000);
 
@@ -323,7 +324,7 @@ describe("mergeWorks, whatever the works", () => {
         asked += 1;
         expect(unordered(one.work)).toEqual(unordered(other.work));
       }),
-      { numRuns: 600 },
+      { numRuns: runsOf(600) },
     );
     expect(asked).toBeGreaterThan(50);
   }, 240_000);
@@ -410,7 +411,7 @@ describe("changes of different things", () => {
         expect(collisions).toEqual([]);
         expect(text(work)).toBe(text(run(sampleWork, ...first, ...second)));
       }),
-      { numRuns: 500 },
+      { numRuns: runsOf(500) },
     );
   }, 240_000);
 
@@ -693,7 +694,7 @@ describe("rebaseHistory", () => {
         if (one === undefined) throw new Error("no step");
         expect(parseWork(one).ok).toBe(true);
       }),
-      { numRuns: 200 },
+      { numRuns: runsOf(200) },
     );
   }, 240_000);
 

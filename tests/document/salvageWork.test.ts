@@ -8,6 +8,7 @@ import { parseWork } from "../../src/document/workFile";
 import { LIMITS } from "../../src/core/decisions/limits";
 import { anyWork } from "../support/arbitraryWork";
 import { sampleWork } from "../support/sampleWork";
+import { runsOf } from "../support/share";
 
 type Path = readonly (string | number)[];
 
@@ -134,7 +135,7 @@ describe("salvageWork", () => {
         });
         expect(lost).toEqual([]);
       }),
-      { numRuns: 600 },
+      { numRuns: runsOf(600) },
     );
   }, 240_000);
 

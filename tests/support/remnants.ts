@@ -4,7 +4,7 @@ import type { ClothLay } from "../../src/core/cloth/cutting";
 import { prepareLay } from "../../src/core/cloth/layCloth";
 import type { Prepared } from "../../src/core/cloth/layPrepared";
 import type { LayWanted } from "../../src/core/cloth/laySearch";
-import { areaOf } from "../../src/core/cloth/rings";
+import { ringArea } from "../../src/core/geometry/ringArea";
 import type { Cloth, Dress, Skirt } from "../../src/core/decisions/dress";
 import type { LengthUnit, Work } from "../../src/core/decisions/work";
 import { clothAskedOf } from "../../src/core/dress/dressCloth";
@@ -14,7 +14,7 @@ import { invariant } from "../../src/core/result";
 import { testWork } from "./works";
 
 export const byArea = ({ copies, width }: Prepared): number =>
-  copies.reduce((sum, { ways: [way] }) => sum + areaOf(way?.ring ?? []), 0) / width;
+  copies.reduce((sum, { ways: [way] }) => sum + ringArea(way?.ring ?? []), 0) / width;
 
 /** With a lining of the bodice there is no facing and no binding: nothing but the skirt can be given up. */
 export const BARE: Dress = { lining: { bodice: true } };

@@ -1,4 +1,5 @@
 /** Parts laid on a width of cloth, and the list they are cut by. */
+import { ringArea } from "../geometry/ringArea";
 import type { Allowances } from "../decisions/allowances";
 import { CLOTH_NAMES, type Cloth, type ClothName } from "../decisions/dress";
 import type { LengthUnit } from "../decisions/work";
@@ -9,7 +10,7 @@ import { biasLengths, copiesOf } from "./copies";
 import { cutRingOf } from "./cutRing";
 import type { ClothLay, CutLine, LayFailure } from "./cutting";
 import { layPrepared, type LayOptions, type Prepared } from "./layPrepared";
-import { areaOf, boxOf } from "./rings";
+import { boxOf } from "./rings";
 import { usableWidth, widthOf } from "./usualCloth";
 
 export type { LayFailure };
@@ -82,7 +83,7 @@ export function cutListOf(
       oneWay: cloth.oneWay === true,
       lengths: strip?.lengths ?? 1,
     };
-    return { line, area: areaOf(open) };
+    return { line, area: ringArea(open) };
   });
   return lines
     .toSorted(

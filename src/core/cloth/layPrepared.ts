@@ -1,11 +1,12 @@
 /** The search for a lay, once every ring is known: all that a worker needs to hold. */
+import { ringArea } from "../geometry/ringArea";
 import type { Cloth, ClothName } from "../decisions/dress";
 import type { LengthUnit } from "../decisions/work";
 import { invariant } from "../result";
 import type { Mm } from "../units";
 import type { ClothLay, LaidPart } from "./cutting";
 import { packCloth } from "./packCloth";
-import { areaOf, type Copy } from "./rings";
+import type { Copy } from "./rings";
 import { lengthToBuy, SELVAGE, usableWidth } from "./usualCloth";
 
 export interface LayOptions {
@@ -64,7 +65,7 @@ export function layPrepared(
     };
   });
   const length = Math.max(...parts.map((part) => part.y + part.length));
-  const area = parts.reduce((sum, { ring }) => sum + areaOf(ring), 0);
+  const area = parts.reduce((sum, { ring }) => sum + ringArea(ring), 0);
   return {
     cloth: name,
     width,

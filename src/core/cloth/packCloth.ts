@@ -4,13 +4,14 @@
  * of runs of cells; of the cloth each cell knows the next one taken and the next one free, so that what is in the way is passed
  * over at once.
  */
+import { ringArea } from "../geometry/ringArea";
 import { coverOf, evenLines } from "../sheets/cover";
 import { cellsOver } from "../sheets/shapes";
 import { shuffled, steadyChooser, type Chooser } from "../sheets/steadyChoice";
 import { invariant } from "../result";
 import { SAME_POINT } from "../tolerance";
 import type { Mm } from "../units";
-import { areaOf, type Copy, type Way } from "./rings";
+import type { Copy, Way } from "./rings";
 
 /** Where each copy lies, in the order given; mm from the edge of the usable cloth and from its beginning. */
 export interface Place {
@@ -133,7 +134,7 @@ function itemsOn(copies: readonly Copy[], cloth: Cloth): readonly Item[] {
   return copies.map(({ ways }, index) => ({
     index,
     shapes: ways.map(shapeOf),
-    area: areaOf(invariant(ways[0], "way").ring),
+    area: ringArea(invariant(ways[0], "way").ring),
   }));
 }
 

@@ -41,11 +41,3 @@ export function boxOf(ring: Ring): { readonly x: Mm; readonly y: Mm; readonly wi
   }
   return { x: left, y: top, width: right - left, length: bottom - top };
 }
-
-export function areaOf(ring: Ring): number {
-  const twice = ring.reduce((sum, a, index) => {
-    const b = invariant(ring[(index + 1) % ring.length], "point of a ring");
-    return sum + a.x * b.y - b.x * a.y;
-  }, 0);
-  return Math.abs(twice) / 2;
-}

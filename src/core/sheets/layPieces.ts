@@ -1,4 +1,5 @@
 /** Lays pieces on one large sheet and parts it into pages, or lays them along a roll. */
+import { ringArea } from "../geometry/ringArea";
 import { fail, ok, type Result } from "../result";
 import { MOST_PAGES, SAME_POINT } from "../tolerance";
 import type { Mm } from "../units";
@@ -85,9 +86,14 @@ function pagesAtLeast(pieces: readonly ToLay[], { x, y }: PageGrid): number {
   );
 }
 
+/** Pages that several pieces would fill if they left nothing between them; one alone is laid in no time. */
+const pagesFilled = (pieces: readonly ToLay[], { x, y }: PageGrid): number =>
+  pieces.length === 1 ? 1 : Math.ceil(pieces.reduce((sum, { ring }) => sum + ringArea(ring), 0) / (x.shown * y.shown));
+
 function layOnPages(pieces: readonly ToLay[], grid: PageGrid, gap: Mm): Result<SheetLayout, LayoutFailure> {
-  const least = pagesAtLeast(pieces, grid);
-  if (least > FAR_TOO_MANY * MOST_PAGES) return fail({ code: "sheet/too-many-pages", pages: least, most: MOST_PAGES });
+  const [longest, filled] = [pagesAtLeast(pieces, grid), pagesFilled(pieces, grid)];
+  if (longest > FAR_TOO_MANY * MOST_PAGES || filled > MOST_PAGES)
+    return fail({ code: "sheet/too-many-pages", pages: Math.max(longest, filled), most: MOST_PAGES });
   const cell: CellSize = { width: cellDividing(grid.x.step), height: cellDividing(grid.y.step) };
   const perPage = { x: Math.round(grid.x.step / cell.width), y: Math.round(grid.y.step / cell.height) };
   const candidates = pieces.map((piece): Candidate => {

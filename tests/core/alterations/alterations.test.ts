@@ -6,6 +6,7 @@ import { mouthForAngle } from "../../../src/core/alterations/redraw/moveDartEnd"
 import { degreesFrom, radiansFromDegrees } from "../../../src/core/units";
 import { anyAmount } from "../../support/amounts";
 import { dartIn, planOf, ref, testWork, withAlterations } from "../../support/works";
+import { runsOf } from "../../support/share";
 
 const plain = planOf(testWork);
 const waist = ref("front", "waistDart");
@@ -274,7 +275,7 @@ describe("chains", () => {
         const waistGirth = plan.levels.find(({ level }) => level === "waist");
         expect(Math.abs((waistGirth?.finished ?? NaN) - (waistGirth?.claim ?? NaN))).toBeLessThan(1);
       }),
-      { numRuns: 150 },
+      { numRuns: runsOf(150) },
     );
   }, 240_000);
 });

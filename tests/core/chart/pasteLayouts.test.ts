@@ -3,6 +3,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { pasteChart } from "../../../src/core/chart/pasteChart";
 import type { SizeRow } from "../../../src/core/chart/sizeChart";
+import { runsOf } from "../../support/share";
 
 type Unit = "cm" | "in";
 type Girth = "bust" | "waist" | "hip" | "finishedBust" | "finishedWaist" | "finishedHip" | "other";
@@ -171,7 +172,7 @@ describe("a chart in any layout", () => {
           what === "another" ? [write(sheet, layout), pasteChart(write(sheet, layout), layout.given)] : what,
         ).not.toBeInstanceOf(Array);
       }),
-      { numRuns: 1500 },
+      { numRuns: runsOf(1500) },
     );
     // Refusing everything would be no reading.
     expect(counts.read / (counts.read + counts.refused)).toBeGreaterThan(0.85);

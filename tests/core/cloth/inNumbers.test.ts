@@ -5,7 +5,8 @@ import { cutRingOf } from "../../../src/core/cloth/cutRing";
 import { cutListOf, layCloth } from "../../../src/core/cloth/layCloth";
 import { answered, clothTable, type LaySearch } from "../../../src/core/cloth/laySearch";
 import { packCloth } from "../../../src/core/cloth/packCloth";
-import { areaOf, boxOf, boxRing, type Copy } from "../../../src/core/cloth/rings";
+import { ringArea } from "../../../src/core/geometry/ringArea";
+import { boxOf, boxRing, type Copy } from "../../../src/core/cloth/rings";
 import {
   beforeWashing,
   clothWidthOf,
@@ -235,10 +236,10 @@ describe("a part as it is cut", () => {
     // A trapezium of 60 and 100 by 200.
     const open = cutRingOf(piecePart("front"), BARE);
     expect(open.half).toBeNull();
-    expect(areaOf(open.open)).toBeCloseTo(16_000, 3);
+    expect(ringArea(open.open)).toBeCloseTo(16_000, 3);
     const onFold = cutRingOf(piecePart("front", { cut: folded }), BARE);
-    expect(areaOf(onFold.half ?? [])).toBeCloseTo(16_000, 3);
-    expect(areaOf(onFold.open)).toBeCloseTo(32_000, 3);
+    expect(ringArea(onFold.half ?? [])).toBeCloseTo(16_000, 3);
+    expect(ringArea(onFold.open)).toBeCloseTo(32_000, 3);
     expect(boxOf(onFold.open)).toEqual({ x: close(-100), y: close(0), width: close(200), length: close(200) });
     // A hem of its own.
     const own = cutRingOf(piecePart("front", { allowances: { waist: 40 } }), BARE);
@@ -256,14 +257,14 @@ describe("a part as it is cut", () => {
     const { open, half } = cutRingOf(part, BARE);
     expect(half).toBeNull();
     // 16 000 and 20 000; the left one, of 100, to the right of the centre.
-    expect(areaOf(open)).toBeCloseTo(36_000, 3);
+    expect(ringArea(open)).toBeCloseTo(36_000, 3);
     expect(boxOf(open)).toEqual({ x: close(-140), y: close(0), width: close(240), length: close(200) });
   });
 
   it("of a share of a ring has its allowances about it", () => {
     const quarter = sectorPart("circle", 200, 500, Math.PI / 2);
     const bare = cutRingOf(quarter, {});
-    expect(areaOf(bare.open)).toBeCloseTo((Math.PI / 4) * (500 ** 2 - 200 ** 2), -2);
+    expect(ringArea(bare.open)).toBeCloseTo((Math.PI / 4) * (500 ** 2 - 200 ** 2), -2);
     expect(boxOf(bare.open)).toEqual({ x: close(0), y: close(0), width: close(500), length: close(500) });
     // Its half, on the fold: an eighth.
     expect(boxOf(bare.half ?? [])).toEqual({
@@ -331,7 +332,7 @@ describe("a part as it is cut", () => {
     });
     const both = cutRingOf(lowered, BARE).open;
     expect(apart(both)).toBeGreaterThan(0.1);
-    expect(areaOf(both)).toBeCloseTo(32_000, 3);
+    expect(ringArea(both)).toBeCloseTo(32_000, 3);
     expect(boxOf(both)).toEqual({ x: close(-100), y: close(0), width: close(200), length: close(200) });
   });
 
@@ -344,17 +345,17 @@ describe("a part as it is cut", () => {
     const { open, half } = cutRingOf(part, {});
     expect(boxOf(half ?? [])).toEqual({ x: close(0), y: close(-15), width: nearly(500), length: close(515) });
     expect(boxOf(open)).toEqual({ x: nearly(-500), y: close(-15), width: nearly(1000), length: close(515) });
-    expect(areaOf(open)).toBeCloseTo(2 * areaOf(half ?? []), 3);
+    expect(ringArea(open)).toBeCloseTo(2 * ringArea(half ?? []), 3);
   });
 
   it("of what is nearly a ring is a disc, the hole left in", () => {
     const ring = sectorPart("circle", 100, 500, 2 * Math.PI - 0.02, { allowances: { inner: 0, outer: 0, sides: 15 } });
     const { open } = cutRingOf(ring, {});
     expect(boxOf(open).width).toBeCloseTo(1000, 0);
-    expect(areaOf(open) / (Math.PI * 500 ** 2)).toBeCloseTo(1, 2);
+    expect(ringArea(open) / (Math.PI * 500 ** 2)).toBeCloseTo(1, 2);
     // Half of a ring on the fold closes with it.
     const onFold = cutRingOf({ ...ring, angle: radians(Math.PI - 0.01), foldSides: 1, cut: folded }, {});
-    expect(areaOf(onFold.half ?? []) / ((Math.PI * 500 ** 2) / 2)).toBeCloseTo(1, 2);
+    expect(ringArea(onFold.half ?? []) / ((Math.PI * 500 ** 2) / 2)).toBeCloseTo(1, 2);
   });
 });
 
@@ -366,7 +367,7 @@ describe("rings", () => {
       { x: 10, y: 45 },
     ];
     expect(boxOf(slanted)).toEqual({ x: 10, y: 5, width: 30, length: 40 });
-    expect([areaOf(slanted), areaOf(slanted.toReversed())]).toEqual([600, 600]);
+    expect([ringArea(slanted), ringArea(slanted.toReversed())]).toEqual([600, 600]);
   });
 });
 
@@ -612,7 +613,7 @@ describe("a ring as it lies", () => {
         expect(Math.hypot(q.x - p.x, q.y - p.y)).toBeCloseTo(Math.hypot(b.x - a.x, b.y - a.y), 9);
         const before = isTurnedOver ? 180 - angleOf(a, b) : angleOf(a, b);
         expect(turnedBy(before, angleOf(p, q))).toBe(turn);
-        expect(areaOf(ring)).toBeCloseTo(areaOf(drawn), 6);
+        expect(ringArea(ring)).toBeCloseTo(ringArea(drawn), 6);
         expect(boxOf(ring)).toEqual({ x: close(0), y: close(0), width: close(width), length: close(length) });
       }
     },
@@ -670,27 +671,27 @@ describe("a share of a ring as it is cut", () => {
   });
 
   it("is a disc as soon as it closes, and not before", () => {
-    expect(areaOf(bounded(2 * Math.PI).open) / slice(500, 2 * Math.PI)).toBeCloseTo(1, 3);
+    expect(ringArea(bounded(2 * Math.PI).open) / slice(500, 2 * Math.PI)).toBeCloseTo(1, 3);
     const short = 2 * Math.PI - 0.01;
-    expect(areaOf(bounded(short).open) / (slice(500, short) - slice(100, short))).toBeCloseTo(1, 3);
+    expect(ringArea(bounded(short).open) / (slice(500, short) - slice(100, short))).toBeCloseTo(1, 3);
     // 2.5 mm at each side close what 5 mm are missing of at 500.
-    expect(areaOf(bounded(short, sides(2.51)).open) / slice(500, 2 * Math.PI)).toBeCloseTo(1, 3);
-    expect(areaOf(bounded(short, sides(2.4)).open) / (slice(500, short) - slice(100, short))).toBeCloseTo(1, 1);
+    expect(ringArea(bounded(short, sides(2.51)).open) / slice(500, 2 * Math.PI)).toBeCloseTo(1, 3);
+    expect(ringArea(bounded(short, sides(2.4)).open) / (slice(500, short) - slice(100, short))).toBeCloseTo(1, 1);
     const onFold = { foldSides: 1, cut: folded } as const;
-    expect(areaOf(bounded(Math.PI, onFold).open) / slice(500, 2 * Math.PI)).toBeCloseTo(1, 3);
+    expect(ringArea(bounded(Math.PI, onFold).open) / slice(500, 2 * Math.PI)).toBeCloseTo(1, 3);
     const half = Math.PI - 0.01;
-    expect(areaOf(bounded(half, onFold).open) / (2 * (slice(500, half) - slice(100, half)))).toBeCloseTo(1, 3);
-    expect(areaOf(bounded(half, { ...onFold, ...sides(5.1) }).open) / slice(500, 2 * Math.PI)).toBeCloseTo(1, 3);
+    expect(ringArea(bounded(half, onFold).open) / (2 * (slice(500, half) - slice(100, half)))).toBeCloseTo(1, 3);
+    expect(ringArea(bounded(half, { ...onFold, ...sides(5.1) }).open) / slice(500, 2 * Math.PI)).toBeCloseTo(1, 3);
     // All of the hole is cut out of it, though the hole's two ends meet on the line of the fold.
     const slit = bounded(half, { ...onFold, ...sides(4.9) });
-    expect(areaOf(slit.open) / (slice(500, 2 * Math.PI) - slice(100, 2 * Math.PI))).toBeCloseTo(1, 3);
-    expect(areaOf(slit.half ?? [])).toBeCloseTo(areaOf(slit.open) / 2, 6);
+    expect(ringArea(slit.open) / (slice(500, 2 * Math.PI) - slice(100, 2 * Math.PI))).toBeCloseTo(1, 3);
+    expect(ringArea(slit.half ?? [])).toBeCloseTo(ringArea(slit.open) / 2, 6);
   });
 
   it("comes to a point where its waist allowance reaches its middle", () => {
     const { open } = bounded(1, sides(15, 12), 10);
     // Its sides run from the middle to 15 mm beside them at 500.
-    expect(areaOf(open) / slice(500, 1 + 2 * Math.asin(15 / 500))).toBeCloseTo(1, 3);
+    expect(ringArea(open) / slice(500, 1 + 2 * Math.asin(15 / 500))).toBeCloseTo(1, 3);
     expect(Math.min(...open.map(({ x, y }) => Math.hypot(x, y)))).toBe(0);
   });
 

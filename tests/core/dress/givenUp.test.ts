@@ -6,7 +6,7 @@ import { describe, expect, it } from "vitest";
 import type { ClothLay } from "../../../src/core/cloth/cutting";
 import { prepareLay } from "../../../src/core/cloth/layCloth";
 import type { Prepared } from "../../../src/core/cloth/layPrepared";
-import { areaOf } from "../../../src/core/cloth/rings";
+import { ringArea } from "../../../src/core/geometry/ringArea";
 import type { Cloth, Dress, Skirt } from "../../../src/core/decisions/dress";
 import type { LengthUnit } from "../../../src/core/decisions/work";
 import { clothAskedOf } from "../../../src/core/dress/dressCloth";
@@ -16,7 +16,7 @@ import { invariant } from "../../../src/core/result";
 import { testWork } from "../../support/works";
 
 const byArea = ({ copies, width }: Prepared): number =>
-  copies.reduce((sum, { ways: [way] }) => sum + areaOf(way?.ring ?? []), 0) / width;
+  copies.reduce((sum, { ways: [way] }) => sum + ringArea(way?.ring ?? []), 0) / width;
 
 const layOf = (prepared: Prepared): ClothLay => ({
   cloth: prepared.name,

@@ -30,6 +30,7 @@ import {
   anyWork,
 } from "../../support/arbitraryWork";
 import { sampleWork } from "../../support/sampleWork";
+import { runsOf } from "../../support/share";
 
 const [size] = sampleWork.pattern.chart.sizes;
 if (size === undefined) throw new Error("the sample has no size");
@@ -713,7 +714,7 @@ describe("a command that changes nothing", () => {
         expect(next === work).toBe(text(next) === before);
         expect(next === work).toBe(writeWorkFile(next) === writeWorkFile(work));
       }),
-      { numRuns: 1000 },
+      { numRuns: runsOf(1000) },
     );
   }, 240_000);
 
@@ -848,6 +849,7 @@ describe("a command that changes nothing", () => {
             expect(next === into).toBe(writeWorkFile(wanted) === writeWorkFile(into));
           }
       }),
+      { numRuns: runsOf(100) },
     );
   }, 240_000);
 

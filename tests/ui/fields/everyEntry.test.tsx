@@ -363,6 +363,10 @@ function fieldOf(name: string): Field {
 const shownIn = (field: Field): string =>
   field.type === "range" ? String(Number(Number(field.value).toFixed(2))) : field.value;
 
+/** The same hands for all of them: `npm test` looks at one in three of a page, others on each. */
+const someOf = (fields: readonly string[], scene: Scene): readonly string[] =>
+  shareOf(fields, 3, Object.values(SCENES).indexOf(scene));
+
 const withoutUnread = (work: Work): Work => ({ ...work, unread: {} });
 const isGoing = (store: WorkStore): boolean => store.getState().gesture !== null;
 
@@ -372,7 +376,7 @@ describe.each(Object.entries(SCENES))("every field of %s", (_, scene) => {
   it("is as it was typed where its step goes in the middle of it, and is one step of undo", async () => {
     const { fields, afresh, store, first } = await put(scene);
     const other = scene.step === "tape" ? "#envelope" : "#tape";
-    for (const name of fields) {
+    for (const name of someOf(fields, scene)) {
       afresh();
       // oxlint-disable-next-line no-await-in-loop -- one field after another
       await scene.open?.(name);
@@ -430,7 +434,7 @@ describe.each(Object.entries(SCENES))("every field of %s", (_, scene) => {
 
   it("is done with where another is typed in", async () => {
     const { fields, afresh, store } = await put(scene);
-    for (const name of fields) {
+    for (const name of someOf(fields, scene)) {
       if (name === IN_HEAD) continue;
       afresh();
       const [, two] = keysFor(fieldOf(name));
