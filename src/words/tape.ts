@@ -5,7 +5,6 @@
 import type { LikelyMisreading } from "../core/bodies/misreading";
 import type { Estimate } from "../core/bodies/estimate";
 import type { Suspicion } from "../core/bodies/suspicion";
-import { SURVEY } from "../core/bodies/surveyModel";
 import type { TapeDifference } from "../core/measures/compareTapes";
 import { MEASURE_NAMES, type MeasureName } from "../core/measures/measure";
 import { checkMeasure } from "../core/measures/registry";
@@ -65,12 +64,10 @@ const SOURCES: Readonly<Record<Estimate["from"], string>> = {
   survey: "from the body survey",
   bridged: "from the body survey, whose tape ran elsewhere",
   proportion: "by a trade proportion",
+  between: "between the body survey and a trade proportion",
 };
 /** What a guess stands on. */
-export const guessSource = (name: MeasureName, { from }: Pick<Estimate, "from">): string =>
-  from === "proportion" && SURVEY.measures.includes(name)
-    ? "between the body survey and a trade proportion"
-    : SOURCES[from];
+export const guessSource = ({ from }: Pick<Estimate, "from">): string => SOURCES[from];
 
 const COUNTS = ["no", "one", "two", "three", "four", "five"];
 

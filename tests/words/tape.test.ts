@@ -47,11 +47,11 @@ describe("a guess", () => {
   });
 
   it("says what it stands on, of a measure the survey lacks too", () => {
-    const sources = (["survey", "bridged", "proportion"] as const).map((from) => guessSource("waistGirth", { from }));
-    expect(new Set(sources).size).toBe(3);
+    const sources = (["survey", "bridged", "proportion", "between"] as const).map((from) => guessSource({ from }));
+    expect(new Set(sources).size).toBe(4);
     expect(sources[1]).toContain("elsewhere");
-    expect(sources[2]).toBe("between the body survey and a trade proportion");
-    expect(guessSource("acrossFront", { from: "proportion" })).toBe("by a trade proportion");
+    expect(sources[2]).toBe("by a trade proportion");
+    expect(sources[3]).toBe("between the body survey and a trade proportion");
   });
 });
 

@@ -19,9 +19,10 @@ export interface Estimate {
   readonly most: Mm;
   /**
    * `survey`: as it was measured there. `bridged`: the survey's tape ran elsewhere, and its figure was shifted and made
-   * less sure. `proportion`: the survey lacks it, or bodies like this one; a trade proportion.
+   * less sure. `proportion`: the survey lacks it; a trade proportion. `between`: the survey lacks bodies like this one; between
+   * its figure and a trade proportion.
    */
-  readonly from: "survey" | "bridged" | "proportion";
+  readonly from: "survey" | "bridged" | "proportion" | "between";
 }
 
 export type Estimates = Readonly<Partial<Record<MeasureName, Estimate>>>;
@@ -86,19 +87,20 @@ export function estimatesOf(body: MeasuredBody, age?: number): Estimates {
     if (body[measure] !== undefined) continue;
     const range = rangeOf(given.of(measure), widened);
     const rule = body.bustGirth === undefined ? null : tradeProportion(measure, body.bustGirth.value);
-    estimates[measure] = outside && rule !== null ? acrossBoth(range, rule) : { ...range, from: sourceOf(measure) };
+    estimates[measure] =
+      outside && rule !== null ? acrossBoth(range, rule, measure) : { ...range, from: sourceOf(measure) };
   }
   return estimates;
 }
 
 /** Where the survey has hardly anybody, neither it nor the trade's rule is known to be the better: between them, and as wide as both. */
-function acrossBoth(range: ReturnType<typeof rangeOf>, rule: Mm): Estimate {
+function acrossBoth(range: ReturnType<typeof rangeOf>, rule: Mm, measure: MeasureName): Estimate {
   const shift = (rule - range.value) / 2;
   return {
     value: range.value + shift,
     least: Math.min(range.least, range.least + shift),
     most: Math.max(range.most, range.most + shift),
-    from: "proportion",
+    from: SURVEY.measures.includes(measure) ? "between" : "proportion",
   };
 }
 

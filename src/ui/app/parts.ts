@@ -11,6 +11,7 @@ import { VERSIONS } from "../versions/versionsPart";
 import { OWN_PATTERN } from "../tissue/ownPatternPart";
 import { TABLE_MENU } from "../table/tableMenuPart";
 import { BODIES } from "../tape/bodiesPart";
+import { COMPARE_DAYS } from "../tape/compareDaysPart";
 import { PLAN_NOTE } from "../tape/planNotePart";
 import { COLLISIONS } from "../works/collisionsPart";
 import { DEMOS } from "../works/demosPart";
@@ -43,6 +44,7 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   WORKS_LIST,
   BODIES,
   PLAN_NOTE,
+  COMPARE_DAYS,
   STEP_PARTS.paper,
   STEP_PARTS.envelope,
   STEP_PARTS.tissue,

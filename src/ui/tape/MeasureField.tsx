@@ -181,7 +181,7 @@ function useHint({
     if (estimate !== undefined)
       said.push(
         <span className="guess">
-          <b>{say.guessWord}</b> <Fractions text={guessWords(estimate, unit)} />, {guessSource(name, estimate)}
+          <b>{say.guessWord}</b> <Fractions text={guessWords(estimate, unit)} />, {guessSource(estimate)}
         </span>,
       );
     else if (isAwaited) said.push(<span className="guess guess-awaited">{say.guess}</span>);

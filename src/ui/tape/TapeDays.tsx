@@ -1,16 +1,12 @@
-import { dayWords } from "../../words/terms/days";
-import { useEffect, useId, useRef, useState } from "react";
-import { compareTapes } from "../../core/measures/compareTapes";
+import { useEffect, useId, useRef } from "react";
 import { LIMITS } from "../../core/decisions/limits";
-import { formatLength } from "../../words/terms/length";
-import { measureWords } from "../../words/measures";
-import { dayRefusal, differenceWords } from "../../words/tape";
-import { useRunAll } from "../session/useRunAll";
-import { useRun, useSettledWork, useWorkStore } from "../session/useWork";
-import { Fractions } from "../fields/Fractions";
+import { dayRefusal } from "../../words/tape";
+import { PartPlace } from "../parts/PartPlace";
+import { useRun, useSettledWork } from "../session/useWork";
 import { useEntry } from "../fields/useEntry";
 import { today } from "../session/today";
-import { setAside, takenAway } from "./unreadOfSets";
+import { COMPARE_DAYS } from "./compareDaysPart";
+import { useSets } from "./useSets";
 import * as say from "../../words/tapeStep";
 
 /** The day of these measures, measuring anew, and an earlier time beside this one. */
@@ -37,25 +33,13 @@ export function TapeDays() {
         )}
       </div>
       {tapes.length >= LIMITS.tapes && <p className="field-hint">{say.setsKept(LIMITS.tapes)}</p>}
-      {tapes.length > 1 && !empty && <Compare />}
+      {tapes.length > 1 && !empty && (
+        <PartPlace part={COMPARE_DAYS} name={say.compareWithAnEarlierSet} placeholder={null}>
+          {(CompareDays) => <CompareDays />}
+        </PartPlace>
+      )}
     </section>
   );
-}
-
-/** A set begun, or taken away, each as one step with what could not be read of it. */
-function useSets() {
-  const runAll = useRunAll();
-  const store = useWorkStore();
-  return {
-    begin: (): void => {
-      const { unread, tapes } = store.getState().work;
-      runAll([{ kind: "newTape", taken: today() }, ...setAside(unread, tapes.length)]);
-    },
-    takeAway: (at: number): void => {
-      const { unread, tapes } = store.getState().work;
-      runAll([{ kind: "removeTape", set: at }, ...takenAway(unread, tapes.length, at)]);
-    },
-  };
 }
 
 /** The button that began a set, or took it back, goes with it: then on to the first measure, or to beginning one again. */
@@ -120,82 +104,5 @@ function DayField({ taken }: { readonly taken: string | undefined }) {
         </p>
       )}
     </>
-  );
-}
-
-function Compare() {
-  const id = useId();
-  const { takeAway } = useSets();
-  const unit = useSettledWork((work) => work.unit);
-  const tapes = useSettledWork((work) => work.tapes);
-  const [chosen, setChosen] = useState(1);
-  const at = Math.min(chosen, tapes.length - 1);
-  const [newest, before] = [tapes[0], tapes[at]];
-  if (newest === undefined || before === undefined) return null;
-  const rows = compareTapes(newest, before);
-  return (
-    <details className="tape-compare">
-      <summary>{say.compareWithAnEarlierSet}</summary>
-      <div className="tape-day">
-        <label htmlFor={id}>{say.measuresOf}</label>
-        <select
-          id={id}
-          className="field-input select"
-          value={at}
-          onChange={(event) => setChosen(Number(event.target.value))}
-        >
-          {tapes.slice(1).map((set, index) => (
-            // Sets have no name but their place, newest first.
-            <option key={`${set.taken ?? ""} ${index}`} value={index + 1}>
-              {dayWords(set.taken)}
-            </option>
-          ))}
-        </select>
-      </div>
-      {rows.length === 0 ? (
-        <p className="aside">{say.noneTakenTwice}</p>
-      ) : (
-        <table aria-label={say.bothDays}>
-          <thead>
-            <tr>
-              <th scope="col">{say.measure}</th>
-              <th scope="col">{say.thisWord}</th>
-              <th scope="col">{say.earlier}</th>
-              <th scope="col">{say.difference}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map((row) => {
-              const [difference, verdict] = differenceWords(row, unit);
-              return (
-                <tr key={row.measure} data-changed={row.changed ? "" : undefined}>
-                  <th scope="row">{measureWords(row.measure).short}</th>
-                  <td>
-                    <Fractions text={formatLength(row.now, unit)} />
-                  </td>
-                  <td>
-                    <Fractions text={formatLength(row.before, unit)} />
-                  </td>
-                  <td>
-                    <Fractions text={difference} />{" "}
-                    <span className="verdict-said">
-                      <Fractions text={verdict} />
-                    </span>
-                  </td>
-                </tr>
-              );
-            })}
-          </tbody>
-        </table>
-      )}
-      <p className="tape-away">
-        <button type="button" className="link-button" onClick={() => takeAway(at)}>
-          {say.throwAwayEarlier(dayWords(before.taken))}
-        </button>
-        <button type="button" className="link-button" onClick={() => takeAway(0)}>
-          {say.throwAwayThisOf(dayWords(newest.taken))}
-        </button>
-      </p>
-    </details>
   );
 }

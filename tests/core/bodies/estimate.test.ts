@@ -284,7 +284,7 @@ describe("a body that the survey does not speak for", () => {
     (name, trade) => {
       const estimate = invariant(estimatesOf(far)[name], name);
       const survey = rangeOf(conditionOn(TAPED_BODIES, knownOf(far)).of(name));
-      expect(estimate.from).toBe("proportion");
+      expect(estimate.from).toBe("between");
       expect(estimate.value).toBeCloseTo((survey.value + trade) / 2, 6);
       expect(estimate.least).toBeLessThanOrEqual(survey.least);
       expect(estimate.most).toBeGreaterThanOrEqual(survey.most);
