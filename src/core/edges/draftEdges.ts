@@ -37,7 +37,7 @@ export interface EdgesAsked {
 }
 
 export function draftEdges({ edges, straps, bodice, isLined, closure, allowances }: EdgesAsked): EdgesDraft {
-  const [left, right] = bodice;
+  const [left] = bodice;
   const asked = { neck: edges.neck ?? "facing", armhole: edges.armhole ?? "facing" } as const;
   const wanted = { depth: edges.facingDepth ?? USUAL_FACING_DEPTH, width: edges.bindingWidth ?? USUAL_BINDING_WIDTH };
   const depth = within(wanted.depth, DEPTHS);
@@ -45,12 +45,7 @@ export function draftEdges({ edges, straps, bodice, isLined, closure, allowances
   const isStrapped = left.strap !== undefined || left.cup !== undefined;
   // A strapped edge runs from centre to side in one: it is finished in one way.
   const finish = isStrapped ? { neck: asked.neck, armhole: asked.neck } : asked;
-  const facings = isLined
-    ? null
-    : ([
-        facingsOf({ half: left, ...finish, depth }),
-        right === left ? null : facingsOf({ half: right, ...finish, depth }),
-      ] as const);
+  const facings = isLined ? null : facingsOf({ halves: bodice, ...finish, depth });
   const figures = figuresOf(bodice, finish, {
     isLined,
     isStrapped,
@@ -67,12 +62,12 @@ export function draftEdges({ edges, straps, bodice, isLined, closure, allowances
         ? []
         : [{ width: stripWidth(width), length: strips.reduce((sum, { length, count }) => sum + length * count, 0) }],
     facing:
-      facings === null || facings[0].pieces.length === 0
+      facings === null || facings.pieces.every((half) => half.length === 0)
         ? null
-        : { asked: wanted.depth, depth: facings[0].depth, inOne: facings[0].inOne },
+        : { asked: wanted.depth, depth: facings.depth, inOne: facings.inOne },
     binding: strips.length === 0 ? null : { asked: wanted.width, width },
     parts: [
-      ...(facings === null ? [] : facingParts(facings[0], facings[1])),
+      ...(facings === null ? [] : facingParts(facings)),
       ...strips.map((strip, at) => bindingPart(strip, at)),
       ...(strap?.parts ?? []),
     ],
@@ -134,11 +129,19 @@ function figuresOf(
 }
 
 /** Each facing, and its interfacing. */
-function facingParts(left: Facings, right: Facings | null): readonly Part[] {
-  return left.pieces.flatMap((piece) => {
-    const other = right?.pieces.find(({ name }) => name === piece.name);
-    const of = (cloth: "main" | "interfacing") =>
-      partsOfHalves(piece, other ?? null, (one, half) => facingPart(one, half, cloth));
+function facingParts({ pieces: [left, right] }: Facings): readonly Part[] {
+  const names = [...new Set([...left, ...right].map(({ name }) => name))];
+  return names.flatMap((name) => {
+    const [one, other] = [left.find((piece) => piece.name === name), right.find((piece) => piece.name === name)];
+    const of = (cloth: "main" | "interfacing"): readonly PiecePart[] => {
+      if (one !== undefined && other !== undefined)
+        return partsOfHalves(one, other, (piece, half) => facingPart(piece, half, cloth));
+      // An edge that one half alone has.
+      return [
+        ...(one === undefined ? [] : [facingPart(one, "left", cloth)]),
+        ...(other === undefined ? [] : [facingPart(other, "right", cloth)]),
+      ];
+    };
     return of("main").flatMap((part, at) => [part, ...of("interfacing").slice(at, at + 1)]);
   });
 }

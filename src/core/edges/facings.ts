@@ -1,4 +1,4 @@
-/** Facings of a half: which ones its edges take, how deep they can be, and the pieces. */
+/** Facings of both halves: which ones their edges take, how deep they can be, and the pieces. */
 import { edgeFlatten, edgeLength } from "../geometry/edgeCurve";
 import type { PiecePoint } from "../geometry/point";
 import { segmentNearest } from "../geometry/segment";
@@ -21,15 +21,17 @@ const LEFT_OF_SHOULDER: Mm = 10;
 const MADE_AS_ONE: Mm = 20;
 
 export interface Facings {
-  readonly pieces: readonly Piece[];
-  /** As it could be made. */
+  /** Of the wearer's left half and of her right one: the same where the halves are. */
+  readonly pieces: readonly [readonly Piece[], readonly Piece[]];
+  /** As it could be made, in both halves. */
   readonly depth: Mm;
-  /** Neck and armhole in one. */
+  /** Neck and armhole in one, in both halves. */
   readonly inOne: boolean;
 }
 
 export interface FacingsAsked {
-  readonly half: PieceSet;
+  /** The wearer's left half first. */
+  readonly halves: readonly [PieceSet, PieceSet];
   readonly neck: EdgeFinish;
   readonly armhole: EdgeFinish;
   readonly depth: Mm;
@@ -65,10 +67,19 @@ const ofSeam = ({ walk }: Side, ...seams: readonly WalkEdge["seam"][]): readonly
 const lengthOn = (side: Side, seam: WalkEdge["seam"]): Mm =>
   ofSeam(side, seam).reduce((sum, { curve }) => sum + edgeLength(curve), 0);
 
-export function facingsOf({ half, neck, armhole, depth: asked }: FacingsAsked): Facings {
-  const sides = sidesOf(half, asked);
-  const none: Facings = { pieces: [], depth: asked, inOne: false };
-  if (sides === null || (neck !== "facing" && armhole !== "facing")) return none;
+/**
+ * Facings of the edges that take one. Halves that differ are made in one way, as far as the narrower of them allows: a neck that is
+ * faced by itself on one side and with the armhole on the other cannot be sewn.
+ *
+ * @param depth mm, as asked for
+ * @source common practice
+ */
+export function facingsOf({ halves: [left, right], neck, armhole, depth: asked }: FacingsAsked): Facings {
+  const sidesOfLeft = sidesOf(left, asked);
+  const sidesOfRight = right === left ? sidesOfLeft : sidesOf(right, asked);
+  const sides = [sidesOfLeft, ...(right === left ? [] : [sidesOfRight])].flatMap((own) => own ?? []);
+  if (sides.length === 0 || (neck !== "facing" && armhole !== "facing"))
+    return { pieces: [[], []], depth: asked, inOne: false };
   const depth = Math.max(LEAST_DEPTH, Math.min(asked, ...sides.map(roomAboveDarts)));
   const shoulder = Math.min(...sides.map((side) => lengthOn(side, "shoulder")));
   const isStrapped = shoulder === 0;
@@ -86,17 +97,19 @@ export function facingsOf({ half, neck, armhole, depth: asked }: FacingsAsked): 
       Math.min(depth, shoulder - LEFT_OF_SHOULDER),
     );
   const onSide = clearOfCorners(rowsOf("side"), Math.min(depth, ...sides.map((side) => lengthOn(side, "side"))));
-  const pieces = faces.flatMap((edges) =>
-    sides.flatMap((side, at): readonly Piece[] => {
-      const [first, second = null] = side.pieces;
-      if (first === undefined) return [];
-      const name = nameOf(edges, at === 0);
-      const onShoulder = onShoulderOf(edges);
-      const drawn = facing({ first, second, walked: asked, name, faces: edges, depth, onShoulder, onSide });
-      return drawn === null ? [] : [drawn];
-    }),
-  );
-  return { pieces, depth, inOne };
+  const piecesOn = (own: readonly [Side, Side] | null): readonly Piece[] =>
+    faces.flatMap((edges) =>
+      (own ?? []).flatMap((side, at): readonly Piece[] => {
+        const [first, second = null] = side.pieces;
+        if (first === undefined) return [];
+        const name = nameOf(edges, at === 0);
+        const onShoulder = onShoulderOf(edges);
+        const drawn = facing({ first, second, walked: asked, name, faces: edges, depth, onShoulder, onSide });
+        return drawn === null ? [] : [drawn];
+      }),
+    );
+  const ofLeft = piecesOn(sidesOfLeft);
+  return { pieces: [ofLeft, right === left ? ofLeft : piecesOn(sidesOfRight)], depth, inOne };
 }
 
 const nameOf = (faces: FacedEdges, isFront: boolean): DressPiece =>

@@ -4,9 +4,12 @@ import { describe, expect, it } from "vitest";
 import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import type { Edges } from "../../../src/core/decisions/dress";
 import { draftEdges } from "../../../src/core/edges/draftEdges";
+import type { EdgesDraft } from "../../../src/core/edges/edgesDraft";
 import { validateOutline } from "../../../src/core/geometry/outline";
+import { drawnPieces } from "../../../src/core/parts/halfParts";
+import type { PiecePart } from "../../../src/core/parts/part";
 import { isFrontPiece } from "../../../src/core/pattern/pieceGroups";
-import type { SeamName } from "../../../src/core/pattern/piece";
+import type { Piece, SeamName } from "../../../src/core/pattern/piece";
 import { piecesOf, setOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import { outlineOf } from "../../../src/core/pattern/ring";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
@@ -32,6 +35,27 @@ const EDGES: readonly Edges[] = [
   { facingDepth: 110, armhole: "binding" },
 ];
 
+/** Every edge that is faced has one facing on each half of front and back: neither none nor two. */
+function timesFaced(
+  halves: readonly [PieceSet, PieceSet],
+  facings: readonly PiecePart[],
+  { edges }: EdgesDraft,
+): readonly string[] {
+  const faced = edges.flatMap(({ edge, finish }) => (finish === "facing" ? [edge] : []));
+  return (["left", "right"] as const).flatMap((half, at) =>
+    [...new Set(faced)].flatMap((seam) =>
+      [true, false].flatMap((isFront) => {
+        const isOn = ({ name, edges: own }: Piece): boolean =>
+          name !== "strap" && isFrontPiece(name) === isFront && own.some((of) => of.seam === seam);
+        const set = halves[at] ?? {};
+        const wanted = piecesOf(set).some((piece) => !piece.name.startsWith("other") && isOn(piece)) ? 1 : 0;
+        const made = facings.filter((part) => (part.half === null || part.half === half) && isOn(part.piece)).length;
+        return made === wanted ? [] : [`${half} ${isFront ? "front" : "back"} ${seam}: ${made} times faced`];
+      }),
+    ),
+  );
+}
+
 /** What is wrong with the facings of a plan, in words. */
 function faultsOf({ left, right }: Plan, edges: Edges): readonly string[] {
   const one = setOf(left.pieces);
@@ -51,6 +75,7 @@ function faultsOf({ left, right }: Plan, edges: Edges): readonly string[] {
   const missing = isFaced && facings.length < 2 ? [`${facings.length} facings`] : [];
   return [
     ...missing,
+    ...timesFaced(halves, drawnPieces(facings), draft),
     ...facings.flatMap(({ key, piece, half }) => {
       const isFront = isFrontPiece(piece.name);
       const edge = (seam: SeamName, by: typeof seamByBezierJs): number =>

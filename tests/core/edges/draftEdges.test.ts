@@ -7,6 +7,7 @@ import type { Edges, Straps } from "../../../src/core/decisions/dress";
 import { STYLE_NAMES, type Closure, type StyleName } from "../../../src/core/decisions/pattern";
 import { draftEdges } from "../../../src/core/edges/draftEdges";
 import { validateOutline } from "../../../src/core/geometry/outline";
+import { drawnPieces } from "../../../src/core/parts/halfParts";
 import type { PiecePart } from "../../../src/core/parts/part";
 import { isFrontPiece } from "../../../src/core/pattern/pieceGroups";
 import { pointOf, type Piece, type SeamName } from "../../../src/core/pattern/piece";
@@ -76,6 +77,28 @@ function sampled(piece: Piece, seams: readonly SeamName[]): { readonly x: number
       });
     });
 }
+
+describe("facings of which one half's shoulder is too narrow for two", () => {
+  it.each(["left", "right"] as const)(
+    "wider on the %s: neck and armhole of each half have one facing, and no other",
+    (half) => {
+      const wider = { kind: "fit", id: "a", fit: "shoulderWidth", amount: 6, half } as const;
+      const bodice = bodiceOf(workOf("sideDart", { alterations: [wider] }));
+      const shoulders = bodice.map((set) => edgeOf(set, "shoulder", true));
+      // Two of 53 with 20 between them, 126: the one half has it, the other has not.
+      expect(Math.min(...shoulders)).toBeLessThan(126);
+      expect(Math.max(...shoulders)).toBeGreaterThan(126);
+      const facings = drawnPieces(facingsOf(drafted(bodice, { edges: { facingDepth: 53 } })));
+      for (const own of ["left", "right"] as const)
+        for (const seam of ["neck", "armhole"] as const) {
+          const faced = facings.filter(
+            ({ half: of, piece }) => (of ?? own) === own && piece.edges.some((edge) => edge.seam === seam),
+          );
+          expect(faced.map(({ piece: { name } }) => name)).toEqual(["frontFacing", "backFacing"]);
+        }
+    },
+  );
+});
 
 describe.each(STYLE_NAMES)("facings of %s", (style) => {
   const bodice = bodiceOf(workOf(style));

@@ -238,7 +238,10 @@ describe("facings", () => {
     half: PieceSet,
     depth = 60,
     finish: { neck: "facing" | "binding"; armhole: "facing" | "binding" } = both,
-  ) => facingsOf({ half, ...finish, depth });
+  ) => {
+    const { pieces, ...made } = facingsOf({ halves: [half, half], ...finish, depth });
+    return { ...made, pieces: pieces[0] };
+  };
   const names = (half: PieceSet, depth = 60) => of(half, depth).pieces.map(({ name }) => name);
 
   it("of neck and armhole are one where less than 20 is left between them on the shoulder", () => {
@@ -262,7 +265,7 @@ describe("facings", () => {
       "backArmholeFacing",
     ]);
     expect(of(half, 60, { neck: "binding", armhole: "binding" })).toEqual({ pieces: [], depth: 60, inOne: false });
-    expect(facingsOf({ half: setOf([box("front")]), ...both, depth: 60 }).pieces).toEqual([]);
+    expect(of(setOf([box("front")])).pieces).toEqual([]);
   });
 
   it.each([
@@ -390,6 +393,94 @@ describe("facings", () => {
   });
 });
 
+/** Two halves, one on either side of the 140 of shoulder from which on neck and armhole are faced by themselves at 60. */
+describe("facings of halves whose shoulders differ", () => {
+  const [narrow, wide] = [bodice({ shoulder: 136 }, { shoulder: 138 }), bodice({ shoulder: 150 }, { shoulder: 152 })];
+  const draft = (halves: readonly [PieceSet, PieceSet], edges: Edges = {}) =>
+    draftEdges({
+      edges,
+      straps: null,
+      bodice: halves,
+      isLined: false,
+      closure: { place: "centreBack", belowWaist: 0 },
+      allowances: {},
+    });
+  const seamsOf = (parts: ReturnType<typeof draft>["parts"]) =>
+    parts.flatMap((part) =>
+      part.kind === "piece" && part.cloth === "main"
+        ? [[part.key, part.cut.count, [...new Set(part.piece.edges.map(({ seam }) => seam))].join(" ")]]
+        : [],
+    );
+
+  const whole = "neck shoulder armhole side edge centre";
+
+  it.each([
+    ["left", [narrow, wide]],
+    ["right", [wide, narrow]],
+  ] as const)("are all in one where the shoulder of the %s half is too short for two", (_, halves) => {
+    const { parts, facing } = draft(halves);
+    expect(facing).toEqual({ asked: 60, depth: 60, inOne: true });
+    expect(seamsOf(parts)).toEqual([
+      ["frontFacing-left", 1, whole],
+      ["frontFacing-right", 1, whole],
+      ["backFacing-left", 1, whole],
+      ["backFacing-right", 1, whole],
+    ]);
+  });
+
+  it("are all apart where both are long enough, those of the armhole for each half too", () => {
+    const { parts, facing } = draft([bodice({ shoulder: 141 }, { shoulder: 141 }), wide]);
+    expect(facing?.inOne).toBe(false);
+    // Beside the neck all is alike: 60 of the shoulder. Beside the armhole too, but further out.
+    expect(seamsOf(parts)).toEqual([
+      ["frontFacing", 2, "neck shoulder edge centre"],
+      ["backFacing", 2, "neck shoulder edge centre"],
+      ["frontArmholeFacing-left", 1, "shoulder armhole side edge"],
+      ["frontArmholeFacing-right", 1, "shoulder armhole side edge"],
+      ["backArmholeFacing-left", 1, "shoulder armhole side edge"],
+      ["backArmholeFacing-right", 1, "shoulder armhole side edge"],
+    ]);
+  });
+
+  it.each([
+    ["left", [bodice({ apexAt: [30, 50] }), bodice()]],
+    ["right", [bodice(), bodice({ apexAt: [30, 50] })]],
+  ] as const)("are as deep as the dart of the %s half leaves room for: 50 less 6", (_, halves) => {
+    const { facing, parts } = draft(halves, { armhole: "binding" });
+    expect(facing).toEqual({ asked: 60, depth: close(44), inOne: false });
+    // On neither half more of the shoulder than of the other.
+    for (const part of parts)
+      if (part.kind === "piece") expect(seamByBezierJs(part.piece, "shoulder")).toBeCloseTo(44, 6);
+  });
+
+  it("leave 10 of the shorter shoulder on both halves", () => {
+    const { parts } = draft([bodice({ shoulder: 65 }, { shoulder: 67 }), bodice()], { armhole: "binding" });
+    const taken = parts.flatMap((part) => (part.kind === "piece" ? [seamByBezierJs(part.piece, "shoulder")] : []));
+    expect(taken).toEqual(taken.map(() => close(55)));
+  });
+
+  it("of an edge that one half alone has are cut for that half", () => {
+    const closed = (name: PieceName): Piece => ({
+      ...box(name, { shoulder: 150 }),
+      edges: box(name, { shoulder: 150 }).edges.map((edge) =>
+        edge.seam === "armhole" ? { ...edge, seam: "side" } : edge,
+      ),
+    });
+    const without = setOf([closed("front"), closed("back")]);
+    const armholes = (halves: readonly [PieceSet, PieceSet]) =>
+      draft(halves, { neck: "binding" }).parts.flatMap((part) =>
+        part.kind === "piece" ? [[part.key, part.cloth, part.half, part.cut.count]] : [],
+      );
+    for (const half of ["left", "right"] as const)
+      expect(armholes(half === "left" ? [wide, without] : [without, wide])).toEqual([
+        [`frontArmholeFacing-${half}`, "main", half, 1],
+        [`frontArmholeFacing-${half}-interfacing`, "interfacing", half, 1],
+        [`backArmholeFacing-${half}`, "main", half, 1],
+        [`backArmholeFacing-${half}-interfacing`, "interfacing", half, 1],
+      ]);
+  });
+});
+
 describe("edges", () => {
   const drafted = (edges: Edges, halves: readonly [PieceSet, PieceSet], more: { isLined?: boolean } = {}) =>
     draftEdges({
@@ -477,11 +568,10 @@ describe("edges", () => {
     });
     const half = setOf([sleeved("front"), sleeved("back")]);
     expect(drafted({}, [half, half]).edges.map(({ edge }) => edge)).toEqual(["neck"]);
-    expect(facingsOf({ half, neck: "binding", armhole: "facing", depth: 60 }).pieces).toEqual([]);
+    expect(facingsOf({ halves: [half, half], neck: "binding", armhole: "facing", depth: 60 }).pieces).toEqual([[], []]);
     const { centreNeck: _, ...headless } = box("front").points;
-    expect(
-      facingsOf({ half: setOf([{ ...box("front"), points: headless }, box("back")]), ...both, depth: 60 }).pieces,
-    ).toEqual([]);
+    const open = setOf([{ ...box("front"), points: headless }, box("back")]);
+    expect(facingsOf({ halves: [open, open], ...both, depth: 60 }).pieces).toEqual([[], []]);
   });
 
   it("of halves that differ are told apart: armholes each, facings each", () => {
