@@ -3,6 +3,7 @@ import { cutRingOf } from "../core/cloth/cutRing";
 import type { ClothLay, LayFailure } from "../core/cloth/cutting";
 import { cutListOf, layCloth } from "../core/cloth/layCloth";
 import { widthOf } from "../core/cloth/usualCloth";
+import { HALVES } from "../core/decisions/alteration";
 import type { Cloth, ClothName } from "../core/decisions/dress";
 import type { Work } from "../core/decisions/work";
 import { clothAskedOf, withCloth } from "../core/dress/dressCloth";
@@ -10,7 +11,7 @@ import { dressOf } from "../core/dress/dressOf";
 import type { DressCheck, DressPlan, UnderAdvice } from "../core/dress/dressPlan";
 import type { NecklineFailure } from "../core/neckline/necklineFailure";
 import type { RedrawnNeckline } from "../core/neckline/redrawNeckline";
-import type { EdgesDraft } from "../core/edges/edgesDraft";
+import type { BothStraps, EdgesDraft } from "../core/edges/edgesDraft";
 import type { LiningDraft } from "../core/lining/liningDraft";
 import type { ClosureReading, WayThrough, ZipLength } from "../core/opening/gettingIn";
 import type { WaistHalf } from "../core/parts/dressBody";
@@ -122,19 +123,27 @@ function edgesReport({ edges, strap, bias, facing }: EdgesDraft) {
     })),
     facing_depth_mm: orNull(facing?.depth ?? null),
     bias: bias.map(({ width, length }) => ({ width_mm: mm(width), length_mm: mm(length) })),
-    strap:
-      strap === null
-        ? null
-        : {
-            kind: strap.kind,
-            width_mm: mm(strap.width),
-            length_mm: mm(strap.length),
-            way_mm: mm(strap.way),
-            covers_bra: strap.coversBra,
-            elastic_mm: orNull(strap.elastic?.length ?? null),
-            from_centre_back_mm: mm(strap.fromCentreBack),
-          },
+    straps: strapsReport(strap),
   };
+}
+
+/** One of both where they are alike. */
+function strapsReport(straps: BothStraps | null) {
+  if (straps === null) return [];
+  const halves = straps.left === straps.right ? (["left"] as const) : HALVES;
+  return halves.map((half) => {
+    const { kind, width, length, way, coversBra, elastic, fromCentreBack } = straps[half];
+    return {
+      half: halves.length === 1 ? null : half,
+      kind,
+      width_mm: mm(width),
+      length_mm: mm(length),
+      way_mm: mm(way),
+      covers_bra: coversBra,
+      elastic_mm: orNull(elastic?.length ?? null),
+      from_centre_back_mm: mm(fromCentreBack),
+    };
+  });
 }
 
 /** As it is sold: in its own unit. */

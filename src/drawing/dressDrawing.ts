@@ -2,7 +2,7 @@
  * The whole dress, from the front and from behind, as it is worn: a line drawing by its own girths, lengths and edges. Whoever
  * looks at the front has the wearer's right half at the left.
  */
-import type { Half } from "../core/decisions/alteration";
+import { otherHalf, type Half } from "../core/decisions/alteration";
 import type { Dress } from "../core/decisions/dress";
 import type { Closure } from "../core/decisions/pattern";
 import type { DressPlan } from "../core/dress/dressPlan";
@@ -200,7 +200,11 @@ function gatherAt([mouth, end]: readonly Spot[]): FigureMark {
 }
 
 /** What is seen of the other side's inside above the upper edge of this one. */
-function insideMarks({ own, behind, at }: HalfOn, { edges }: DressPlan, { straps }: Dress): readonly FigureMark[] {
+function insideMarks(
+  { half, own, behind, at }: HalfOn,
+  { edges }: DressPlan,
+  { straps }: Dress,
+): readonly FigureMark[] {
   if (behind === null) return [];
   const [neckEnd, behindEnd] = [own.neck.at(-1), behind.neck.at(-1)];
   if (neckEnd === undefined || behindEnd === undefined) return [];
@@ -226,7 +230,7 @@ function insideMarks({ own, behind, at }: HalfOn, { edges }: DressPlan, { straps
       ? [
           line(
             "inside",
-            standing(bandOf(behind.shoulder, own.strapAim, edges.strap?.width ?? straps?.width ?? null), at),
+            standing(bandOf(behind.shoulder, own.strapAim, edges.strap?.[half].width ?? straps?.width ?? null), at),
             true,
           ),
         ]
@@ -258,15 +262,17 @@ const ELASTIC = [0.06, 0.12, 0.18, 0.24, 0.3] as const;
 const BOW: Mm = 26;
 
 function strapMarks(
-  { own, at }: HalfOn,
+  { half, own, at }: HalfOn,
   side: Side,
   { edges }: DressPlan,
   { dress: { straps } }: DressDecidedOf,
 ): readonly FigureMark[] {
   if (!own.hasStrap || own.strapAim === null) return [];
-  const width = edges.strap?.width ?? straps?.width ?? null;
   const { x, y } = own.strapAim;
-  const aim = straps?.kind === "crossed" && side === "back" ? { x: -x, y } : own.strapAim;
+  const isFromOther = straps?.kind === "crossed" && side === "back";
+  const strap = edges.strap?.[isFromOther ? otherHalf(half) : half];
+  const width = strap?.width ?? straps?.width ?? null;
+  const aim = isFromOther ? { x: -x, y } : own.strapAim;
   const band = standing(bandOf(own.shoulder, aim, width), at);
   const bow =
     straps?.kind === "tied"
@@ -297,7 +303,7 @@ function strapMarks(
       : [];
   const [inner, top, , outer] = band;
   const elastic =
-    side === "back" && edges.strap?.elastic != null && inner !== undefined && top !== undefined && outer !== undefined
+    side === "back" && strap?.elastic != null && inner !== undefined && top !== undefined && outer !== undefined
       ? ELASTIC.map((share) => {
           const by = { x: (top.x - inner.x) * share, y: (top.y - inner.y) * share };
           return line("gather", [

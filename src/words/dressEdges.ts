@@ -1,10 +1,11 @@
 /** Neckline, straps and the finish of upper edges in words. */
 import type { EdgeFinish, Neckline, NecklineShape, StrapKind, Straps } from "../core/decisions/dress";
 import type { LengthUnit } from "../core/decisions/work";
-import type { EdgeFigures, EdgesDraft, StrapFigures } from "../core/edges/edgesDraft";
+import type { BothStraps, EdgeFigures, EdgesDraft, StrapFigures } from "../core/edges/edgesDraft";
 import type { NecklineGape } from "../core/neckline/redrawNeckline";
 import { formatAmount, formatLeast, formatLength } from "./terms/length";
-import { capital } from "./terms/names";
+import { halfWords } from "./fits";
+import { capital, uncapital } from "./terms/names";
 import { plural } from "./terms/language";
 
 export const NECKLINE_WORDS: Readonly<Record<NecklineShape, string>> = {
@@ -87,6 +88,42 @@ export function coverWords({ coversBra, coversFrom }: StrapFigures, unit: Length
   return coversBra
     ? "It covers the strap under it."
     : `It does not cover the strap under it: that takes ${formatLeast(coversFrom, unit)}.`;
+}
+
+export interface StrapNote {
+  readonly text: string;
+  /** It is not as she wants it. */
+  readonly isDoubt: boolean;
+}
+
+/** All that is told of straps; of each where they differ in it. */
+export const strapNotes = (straps: BothStraps, unit: LengthUnit): readonly StrapNote[] =>
+  [strapFigureWords, strapSeamWords, coverWords].flatMap((tell) =>
+    ofEach(straps, (strap) => {
+      const text = tell(strap, unit);
+      return text === null ? null : { text, isDoubt: tell === coverWords && strap.coversBra === false };
+    }),
+  );
+
+/** Whether what is worn under straps is covered; nothing where it was not asked. */
+export const coverNotes = (straps: BothStraps, unit: LengthUnit): readonly string[] =>
+  ofEach(straps, (strap) => {
+    const text = coverWords(strap, unit);
+    return text === null ? null : { text, isDoubt: false };
+  }).map(({ text }) => text);
+
+/** "Left half: 20 mm wide, …"; without the half where both are told alike. */
+function ofEach({ left, right }: BothStraps, tell: (strap: StrapFigures) => StrapNote | null): readonly StrapNote[] {
+  const [one, other] = [tell(left), tell(right)];
+  if (one?.text === other?.text) return one === null ? [] : [one];
+  return (
+    [
+      ["left", one],
+      ["right", other],
+    ] as const
+  ).flatMap(([half, note]) =>
+    note === null ? [] : [{ ...note, text: `${capital(halfWords(half))}: ${uncapital(note.text)}` }],
+  );
 }
 
 /** "sweetheart, tied straps; edges: binding". */

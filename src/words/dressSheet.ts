@@ -9,7 +9,7 @@ import type { DressPlan } from "../core/dress/dressPlan";
 import { dressCheckFigures, dressClaim } from "./dressChecks";
 import { boundsWords, NOT_LAID } from "./dressCloth";
 import { openingWords, showingWords } from "./dressClosure";
-import { coverWords } from "./dressEdges";
+import { coverNotes } from "./dressEdges";
 import { isLiningDoubt, liningFailureWords, liningNoteWords } from "./dressLining";
 import { clothName } from "./dressParts";
 import { skirtFailureWords, skirtNoteWords } from "./dressSkirt";
@@ -120,7 +120,7 @@ export function dressNotes({ skirt, closure, under, edges }: DressPlan, unit: Le
     ...(skirt?.ok === true ? skirt.value.notes.map((note) => skirtNoteWords(note, skirt.value, unit)) : []),
     closure !== null && closure.passes ? openingWords(closure, unit) : null,
     showingWords(under),
-    edges.strap === null ? null : coverWords(edges.strap, unit),
+    ...(edges.strap === null ? [] : coverNotes(edges.strap, unit)),
   ];
   return all.filter((text) => text !== null);
 }

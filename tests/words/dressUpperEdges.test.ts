@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import type { ClosureReading } from "../../src/core/opening/gettingIn";
 import { draftEdges } from "../../src/core/edges/draftEdges";
+import type { StrapFigures } from "../../src/core/edges/edgesDraft";
 import { setOf } from "../../src/core/pattern/pieceSet";
 import {
   closureOutcome,
@@ -12,7 +13,14 @@ import {
   zipSoldWords,
 } from "../../src/words/dressClosure";
 import { notionWords } from "../../src/words/notions";
-import { coverWords, edgeLimitWords, strapFigureWords, strapSeamWords } from "../../src/words/dressEdges";
+import {
+  coverNotes,
+  coverWords,
+  edgeLimitWords,
+  strapFigureWords,
+  strapNotes,
+  strapSeamWords,
+} from "../../src/words/dressEdges";
 import { invariant } from "../../src/core/result";
 import { planOf, testWork } from "../support/works";
 
@@ -120,14 +128,58 @@ describe("upper edges", () => {
     });
 
   it("a strap other than its seams is told of", () => {
-    const strap = (width: number) => invariant(drafted({ kind: "plain", width, braStrap: 15 }).strap, "strap");
+    const strap = (width: number) => invariant(drafted({ kind: "plain", width, braStrap: 15 }).strap, "strap").left;
     expect(strapSeamWords(strap(40), "cm")).toBeNull();
     expect(strapSeamWords(strap(12), "cm")).toContain("40 mm wide: sew it in their middle");
     expect(strapSeamWords(strap(60), "cm")).toContain("hold no wider strap");
     expect(coverWords(strap(12), "cm")).toBe("It does not cover the strap under it: that takes 25 mm.");
     expect(coverWords(strap(30), "cm")).toBe("It covers the strap under it.");
-    const tied = invariant(drafted({ kind: "tied" }).strap, "strap");
+    const tied = invariant(drafted({ kind: "tied" }).strap, "strap").left;
     expect(strapFigureWords(tied, "cm")).toContain("each tie");
+  });
+
+  it("straps are told once where they are alike, and of each half in what they differ", () => {
+    const one: StrapFigures = {
+      kind: "plain",
+      width: 20,
+      seamWidth: 20,
+      asked: 20,
+      length: 400,
+      way: 410,
+      coversBra: true,
+      coversFrom: 20,
+      elastic: null,
+      fromCentreBack: 97,
+    };
+    const told = (right: StrapFigures) =>
+      strapNotes({ left: one, right }, "cm").map(({ text, isDoubt }) => [text, isDoubt]);
+    const plain = "20 mm wide, 40.0 cm long; its middle sewn 9.7 cm from the centre back along the edge.";
+    const covers = "It covers the strap under it.";
+    expect(told(one)).toEqual([
+      [plain, false],
+      [covers, false],
+    ]);
+    expect(told({ ...one, length: 410 })).toEqual([
+      [`Left half: ${plain}`, false],
+      ["Right half: 20 mm wide, 41.0 cm long; its middle sewn 9.7 cm from the centre back along the edge.", false],
+      [covers, false],
+    ]);
+    // What is told of one alone is told of that.
+    expect(told({ ...one, seamWidth: 24, coversBra: false }).slice(1)).toEqual([
+      [
+        "Right half: its seams on cup and back are 24 mm wide: sew it in their middle, and finish the edge on either side.",
+        false,
+      ],
+      ["Left half: it covers the strap under it.", false],
+      ["Right half: it does not cover the strap under it: that takes 20 mm.", true],
+    ]);
+    expect(coverNotes({ left: one, right: { ...one, coversBra: false } }, "cm")).toEqual([
+      "Left half: it covers the strap under it.",
+      "Right half: it does not cover the strap under it: that takes 20 mm.",
+    ]);
+    expect(coverNotes({ left: one, right: one }, "cm")).toEqual([covers]);
+    const silent = { ...one, coversBra: null, coversFrom: null };
+    expect(coverNotes({ left: silent, right: silent }, "cm")).toEqual([]);
   });
 
   it("what can't be had is told as it is made", () => {

@@ -34,7 +34,7 @@ function openingOf({ left, right, closure, ...body }: Opening): readonly CheckRe
     skirt: [],
     lining: [],
     liningFree: 0,
-    strapLength: null,
+    strapLengths: null,
     isNeckUntied: false,
   });
   const [easier] = through.ways;

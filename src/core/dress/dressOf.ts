@@ -93,8 +93,8 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
           lining: lined?.levels ?? [],
           liningFree: free === null ? 0 : Math.max(free.below - closure.belowWaist, 0),
           ...hipDepthOfLining(lined, closure),
-          strapLength: edges.strap?.length ?? null,
-          isNeckUntied: edges.strap?.kind === "tied",
+          strapLengths: edges.strap === null ? null : [edges.strap.left.length, edges.strap.right.length],
+          isNeckUntied: edges.strap?.left.kind === "tied",
           body: bodyThrough(body, made, closure),
         });
   const shell = [...bodiceParts(bodice, edges), ...(made?.parts ?? [])];

@@ -53,7 +53,7 @@ export function draftEdges({ edges, straps, bodice, isLined, closure, allowances
     width,
   });
   const strips = figures.flatMap(({ strip }) => (strip === null ? [] : [strip]));
-  const strap = straps === null ? null : draftStraps(left, straps, allowances);
+  const strap = straps === null ? null : draftStraps(bodice, straps, allowances);
   return {
     edges: figures,
     strap: strap?.figures ?? null,

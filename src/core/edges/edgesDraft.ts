@@ -37,9 +37,13 @@ export interface StrapFigures {
   readonly fromCentreBack: Mm;
 }
 
+/** By the shoulder that each goes over: one and the same where they are alike. */
+export type BothStraps = Readonly<Record<Half, StrapFigures>>;
+
 export interface EdgesDraft {
   readonly edges: readonly EdgeFigures[];
-  readonly strap: StrapFigures | null;
+  /** null: none is drafted anew. */
+  readonly strap: BothStraps | null;
   /** Bias strip of all bindings together, cut width by length. */
   readonly bias: readonly { readonly width: Mm; readonly length: Mm }[];
   /** null: nothing is faced. `depth`: as it could be made, of that asked for; `inOne`: neck and armhole by one facing. */

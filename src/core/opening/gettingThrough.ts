@@ -46,8 +46,8 @@ export interface GarmentOpened {
   readonly liningFree: Mm;
   /** How far down along the lining the hips go; absent: as along the shell. */
   readonly liningHipDepth?: Mm;
-  /** Each strap as it is made; null: as the pattern's. */
-  readonly strapLength: Mm | null;
+  /** Each strap as it is made, the left one first; null: as the pattern's. */
+  readonly strapLengths: readonly [Mm, Mm] | null;
   /** The neck edge is none that she has to get through: its straps are untied. */
   readonly isNeckUntied: boolean;
 }
@@ -90,14 +90,14 @@ export interface GettingThrough {
 }
 
 export function getThrough(garment: GarmentOpened): GettingThrough {
-  const { halves, closure, body, skirt, strapLength, isNeckUntied } = garment;
+  const { halves, closure, body, skirt, strapLengths, isNeckUntied } = garment;
   const full = skirt.at(-1)?.below ?? lengthBelowWaist(halves, closure);
   const end = Math.max(closure.belowWaist, 0);
   const opensWhole = end >= full;
   if (opensWhole && closure.place === "centreBack") return { ways: [], end, full };
   const hipLine = skirt.length > 0 ? (body.hipDepth ?? full) : hipLineBelow(halves, closure);
   const round = opensWhole ? [] : loopsRound(garment, end, hipLine);
-  const necks = isNeckUntied ? [] : [neckOf(halves, closure, strapLength)];
+  const necks = isNeckUntied ? [] : [neckOf(halves, closure, strapLengths)];
   const hips = body.hip === null ? null : body.hip + STEPPING_OVER_HIPS;
   const overhead = Math.max(body.bust + OVERHEAD_OVER_BUST, body.shoulderGirth ?? 0);
   const read = (way: WayIn, passages: readonly Passage[]) => wayThrough(way, end, full, passages);
@@ -218,10 +218,14 @@ export const tightestOf = <P extends Passage>(passages: readonly P[]): P | null 
   passages.length === 0 ? null : passages.reduce((a, b) => (b.lets - b.needed < a.lets - a.needed ? b : a));
 
 /** The neck edge, over straps too: a strap's inner edge goes from the neck edge in front to the one behind. */
-function neckOf(halves: readonly [PieceSet, PieceSet], { place }: Closure, strapLength: Mm | null): Loop {
-  const along = (piece: Piece): Mm =>
-    piece.name === "strap" && strapLength !== null ? strapLength : seamLength(piece, "neck");
-  const girth = sum(halves.flatMap((half) => piecesOf(half).map(along)));
+function neckOf(
+  halves: readonly [PieceSet, PieceSet],
+  { place }: Closure,
+  strapLengths: GarmentOpened["strapLengths"],
+): Loop {
+  const along = (piece: Piece, half: number): Mm =>
+    (piece.name === "strap" ? strapLengths?.[half] : undefined) ?? seamLength(piece, "neck");
+  const girth = sum(halves.flatMap((half, at) => piecesOf(half).map((piece) => along(piece, at))));
   const below = place === "side" ? null : -sum(halves.map((half) => aboveWaist(half, place) / 2));
   return { girth, below, at: "neck", of: "shell", free: 0, isToHips: true };
 }

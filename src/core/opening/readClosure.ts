@@ -19,8 +19,8 @@ export interface ClosureAsked {
   readonly liningFree?: Mm;
   /** How far down along the lining the hips go; absent: as along the shell. */
   readonly liningHipDepth?: Mm;
-  /** Each strap as it is made; absent: as the pattern's. */
-  readonly strapLength?: Mm | null;
+  /** Each strap as it is made, the left one first; absent: as the pattern's. */
+  readonly strapLengths?: readonly [Mm, Mm] | null;
   /** Its straps are tied: no closed edge goes over the head. */
   readonly isNeckUntied?: boolean;
   readonly body: {
@@ -35,7 +35,7 @@ export interface ClosureAsked {
 
 export function readClosure(asked: ClosureAsked): ClosureReading {
   const { bodice, closure, zip, skirt, lining, body } = asked;
-  const { liningFree = 0, liningHipDepth, strapLength = null, isNeckUntied = false } = asked;
+  const { liningFree = 0, liningHipDepth, strapLengths = null, isNeckUntied = false } = asked;
   const halves = bodice;
   const { ways, end, full } = getThrough({
     halves,
@@ -44,7 +44,7 @@ export function readClosure(asked: ClosureAsked): ClosureReading {
     skirt,
     lining,
     liningFree,
-    strapLength,
+    strapLengths,
     isNeckUntied,
     ...(liningHipDepth === undefined ? {} : { liningHipDepth }),
   });

@@ -1,6 +1,7 @@
 /** Straps, and the finish of every upper edge. */
 import { allowanceOf } from "../cutting/usualAllowances";
-import type { EdgeFigures } from "../edges/edgesDraft";
+import { HALVES } from "../decisions/alteration";
+import type { BothStraps, EdgeFigures } from "../edges/edgesDraft";
 import { drawnPieces } from "../parts/halfParts";
 import type { Part } from "../parts/part";
 import { seamLength } from "../girth/seamLength";
@@ -23,25 +24,30 @@ function strapSteps({ parts, edges, dress, bodice }: SewnDress): readonly StepDr
   const { strap } = edges;
   const kind = dress.straps?.kind ?? "plain";
   const casings = straps.filter((part) => part.kind === "rectangle" && part.name === "elasticCasing");
-  const long = straps
-    .filter((part) => !casings.includes(part))
-    .map((part) => plainSeam(lengthAlong(part), countOf(part)));
-  const cased = casings.map((part) => plainSeam(lengthAlong(part), countOf(part)));
+  const long = straps.filter((part) => !casings.includes(part)).map(longSeam);
+  const cased = casings.map(longSeam);
   return [
     step("makeStraps", keys, { seams: [...long, ...cased], way: kind }),
-    ...(strap?.elastic == null ? [] : [step("elasticInStraps", keys, { seams: [plainSeam(strap.elastic.length, 2)] })]),
+    ...(strap?.left.elastic == null
+      ? []
+      : [step("elasticInStraps", keys, { seams: [plainSeam(strap.left.elastic.length, STRAPS)] })]),
     step("basteStraps", keys, {
       way: kind,
       // Her own straps may be narrower than the seams that they are set in.
-      seams:
-        strap === null
-          ? edgeSeams(bodice, "strap", (name) => name !== "strap")
-          : [{ ...plainSeam(strap.width, 2 * STRAPS), seam: "strap" }],
+      seams: strap === null ? edgeSeams(bodice, "strap", (name) => name !== "strap") : endsOf(strap),
     }),
   ];
 }
 
 const countOf = ({ cut }: Part): number => (cut.onFold ? 1 : cut.count);
+
+const longSeam = (part: Part): SewnSeam => ({ ...plainSeam(lengthAlong(part), countOf(part)), half: part.half });
+
+/** Two of each strap. */
+const endsOf = ({ left, right }: BothStraps): readonly SewnSeam[] =>
+  left.width === right.width
+    ? [{ ...plainSeam(left.width, 2 * STRAPS), seam: "strap" }]
+    : HALVES.map((half) => ({ ...plainSeam((half === "left" ? left : right).width, 2), seam: "strap", half }));
 
 /** Of a strap of two layers each has one edge of the pair. */
 function lengthAlong(part: Part): number {

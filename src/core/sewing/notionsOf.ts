@@ -1,4 +1,5 @@
 /** What is bought beside the cloth. mm. */
+import type { BothStraps } from "../edges/edgesDraft";
 import { signedArea } from "../geometry/outline";
 import { cutDepth, cutWidth, type Part } from "../parts/part";
 import type { Piece } from "../pattern/piece";
@@ -90,12 +91,18 @@ export function notionsOf(asked: SewingAsked): readonly Notion[] {
             area: fused.reduce((sum, part) => sum + areaOf(part), 0),
           },
         ]),
-    ...(edges.strap?.elastic == null
-      ? []
-      : [{ what: "elastic" as const, count: 2, length: edges.strap.elastic.length, width: edges.strap.elastic.width }]),
+    ...elasticFor(edges.strap),
     ...edges.bias.map(({ width, length }) => ({ what: "bias" as const, count: 1, length, width })),
     ...(thread > 0 ? [{ what: "thread" as const, count: Math.ceil(thread / REEL), length: thread, width: null }] : []),
   ];
+}
+
+/** For each strap; together where they are alike. */
+function elasticFor(strap: BothStraps | null): readonly Notion[] {
+  const [left, right] = [strap?.left.elastic ?? null, strap?.right.elastic ?? null];
+  const of = (elastic: typeof left, count: number): readonly Notion[] =>
+    elastic === null ? [] : [{ what: "elastic", count, ...elastic }];
+  return left?.width === right?.width ? of(left, 2) : [...of(left, 1), ...of(right, 1)];
 }
 
 const ofPiece = (one: Piece): number => Math.abs(signedArea(one.edges.map((edge) => curveOf(one, edge))));

@@ -16,7 +16,6 @@ import { halvesOf, type PlanHalf } from "../../core/plan/plan";
 import { snapStep } from "../../core/plan/dartEdit";
 import { without } from "../../core/plan/workParts";
 import {
-  coverWords,
   edgeFigureWords,
   edgeLimitWords,
   FINISH_WORDS,
@@ -24,8 +23,7 @@ import {
   NECKLINE_WORDS,
   necklineOutcome,
   STRAP_KIND_WORDS,
-  strapFigureWords,
-  strapSeamWords,
+  strapNotes,
 } from "../../words/dressEdges";
 import { necklineFailureWords } from "../../words/neckline";
 import { usualLength } from "../../words/dressStep";
@@ -176,8 +174,6 @@ function StrapFields({ straps, dress }: { readonly straps: Straps | undefined; r
   // What was decided before the style was another one stays in reach.
   if (!hasStraps && straps === undefined) return null;
   const { strap } = dress.edges;
-  const cover = strap === null ? null : coverWords(strap, unit);
-  const seam = strap === null ? null : strapSeamWords(strap, unit);
   return (
     <>
       <Choice
@@ -231,19 +227,11 @@ function StrapFields({ straps, dress }: { readonly straps: Straps | undefined; r
           )}
           {strap !== null && (
             <ul className="dress-notes">
-              <li>
-                <Fractions text={strapFigureWords(strap, unit)} />
-              </li>
-              {seam !== null && (
-                <li>
-                  <Fractions text={seam} />
+              {strapNotes(strap, unit).map(({ text, isDoubt }) => (
+                <li key={text} data-doubt={isDoubt ? "" : undefined}>
+                  <Fractions text={text} />
                 </li>
-              )}
-              {cover !== null && (
-                <li data-doubt={strap.coversBra === false ? "" : undefined}>
-                  <Fractions text={cover} />
-                </li>
-              )}
+              ))}
             </ul>
           )}
         </>

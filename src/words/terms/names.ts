@@ -81,6 +81,9 @@ export const styleWords = (style: StyleName): string => STYLES[style];
 /** With a capital, for headings and the start of a sentence. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** Without it, where a sentence goes on after a colon. */
+export const uncapital = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
 export const pieceWords = (piece: PieceName): string => PIECES[piece];
 
 const CLOTHS: Readonly<Record<ClothName, string>> = {

@@ -6,6 +6,7 @@ import { checkSkirt } from "../../../src/core/dress/checkSkirt";
 import { clothAskedOf, withCloth } from "../../../src/core/dress/dressCloth";
 import { dartPlaces } from "../../../src/core/dress/dartPlaces";
 import { dressedBody } from "../../../src/core/dress/dressedBody";
+import type { StrapFigures } from "../../../src/core/edges/edgesDraft";
 import { finishedWaist } from "../../../src/core/dress/finishedWaist";
 import { tapesOf } from "../../../src/core/measures/tape";
 import type { DressBody, FinishedWaist } from "../../../src/core/parts/dressBody";
@@ -268,23 +269,22 @@ describe("the finished waist", () => {
 describe("parts of the bodice", () => {
   it("are each piece, straps of two layers, but the pattern's strap where another was drafted", () => {
     const set = setOf([darted("front", 0, { centreOnFold: true }), darted("back"), darted("strap")]);
+    const anew: StrapFigures = {
+      kind: "plain",
+      width: 20,
+      seamWidth: 20,
+      asked: 20,
+      length: 300,
+      way: 300,
+      coversBra: null,
+      coversFrom: null,
+      elastic: null,
+      fromCentreBack: 80,
+    };
     const made = (strap: boolean, right = set) =>
       bodiceParts([set, right], {
         ...NO_EDGES,
-        strap: strap
-          ? {
-              kind: "plain",
-              width: 20,
-              seamWidth: 20,
-              asked: 20,
-              length: 300,
-              way: 300,
-              coversBra: null,
-              coversFrom: null,
-              elastic: null,
-              fromCentreBack: 80,
-            }
-          : null,
+        strap: strap ? { left: anew, right: anew } : null,
       }).map(({ key, group, cut, half, cloth, grain }) => [key, group, cut.onFold, cut.count, half, cloth, grain]);
     const whole = [
       ["front", "bodice", true, 1, null, "main", "along"],

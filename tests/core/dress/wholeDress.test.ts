@@ -8,6 +8,7 @@ import type { DressPlan } from "../../../src/core/dress/dressPlan";
 import { readClosure, type ClosureAsked } from "../../../src/core/opening/readClosure";
 import { planOf } from "../../../src/core/plan/planOf";
 import { tapesOf } from "../../../src/core/measures/tape";
+import { invariant } from "../../../src/core/result";
 import { testWork } from "../../support/works";
 
 const workOf = (dress: Dress | undefined, pattern: Partial<Work["pattern"]> = {}): Work => ({
@@ -113,10 +114,12 @@ describe("the closure", () => {
     const at = closureAt("side", 180);
     const style = { style: "midriff" } as const;
     const body = { ...BODY, hipDepth: 200 };
-    const lengthOf = (dress: Dress): number | null =>
-      dressed(workOf(dress, { ...style, closure: at })).edges.strap?.length ?? null;
+    const lengthsOf = (dress: Dress): readonly [number, number] => {
+      const { left, right } = invariant(dressed(workOf(dress, { ...style, closure: at })).edges.strap, "straps");
+      return [left.length, right.length];
+    };
     const readings = [straps("plain", 0), straps("plain", -60), straps("tied", 0)].map((dress, index) => {
-      const asked = { strapLength: lengthOf(dress), isNeckUntied: index === 2, body };
+      const asked = { strapLengths: lengthsOf(dress), isNeckUntied: index === 2, body };
       const [read, expected] = both(dress, at, asked, style);
       expect(read).toEqual(expected);
       return read?.ways.find(({ way }) => way === "steppingIn")?.tightest;

@@ -254,7 +254,7 @@ describe("straps", () => {
   const [cup, back] = [pieceIn(pieces, "cup"), pieceIn(pieces, "back")];
   const front = Math.hypot(middle(cup).x - pointOf(cup, "strapAim").x, middle(cup).y - pointOf(cup, "strapAim").y);
   const behind = pointOf(back, "strapAim");
-  const figures = (straps: Straps) => invariant(drafted(bodice, { straps }).strap, "strap");
+  const figures = (straps: Straps) => invariant(drafted(bodice, { straps }).strap, "strap").left;
 
   it("are as long as their way and the ease, or as the pattern's without a word", () => {
     const way = front + Math.hypot(middle(back).x - behind.x, middle(back).y - behind.y);

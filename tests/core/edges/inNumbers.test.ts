@@ -603,54 +603,49 @@ describe("straps", () => {
     levelLines: [],
     centreOnFold: false,
   });
+  /** With a seam from one place of its level edge to another, and a place on the shoulder where the strap aims at. */
+  const strapped = (name: "cup" | "back", inner: number, outer: number, aim: readonly [number, number]): Piece =>
+    piece(
+      name,
+      {
+        centreNeck: named(0, 0, "neck"),
+        strapInner: named(inner, 0, "neck"),
+        strapOuter: named(outer, 0, "neck"),
+        strapAim: named(...aim, "neck"),
+      },
+      [
+        straight("centreNeck", "strapInner", "neck"),
+        straight("strapInner", "strapOuter", "strap"),
+        straight("strapOuter", "centreNeck", "waist"),
+      ],
+    );
+  const strapOf = (wide: number, long: number): Piece =>
+    piece(
+      "strap",
+      {
+        strapBackInner: named(0, 0, "shoulder"),
+        strapBackOuter: named(wide, 0, "shoulder"),
+        strapFrontOuter: named(wide, long, "shoulder"),
+        strapFrontInner: named(0, long, "shoulder"),
+      },
+      [
+        straight("strapBackInner", "strapBackOuter", "strap"),
+        straight("strapBackOuter", "strapFrontOuter", "armhole"),
+        straight("strapFrontOuter", "strapFrontInner", "strap"),
+        straight("strapFrontInner", "strapBackInner", "neck"),
+      ],
+    );
   /** Its seam 30 wide about x = 115, and 200 from there to the shoulder. */
-  const cup = piece(
-    "cup",
-    {
-      centreNeck: named(0, 0, "neck"),
-      strapInner: named(100, 0, "neck"),
-      strapOuter: named(130, 0, "neck"),
-      strapAim: named(115, -200, "neck"),
-    },
-    [
-      straight("centreNeck", "strapInner", "neck"),
-      straight("strapInner", "strapOuter", "strap"),
-      straight("strapOuter", "centreNeck", "waist"),
-    ],
-  );
+  const cup = strapped("cup", 100, 130, [115, -200]);
   /** Its seam 34 wide about x = 97, 80 from the centre; 50 from there to the shoulder, 30 nearer the centre and 40 up. */
-  const back = piece(
-    "back",
-    {
-      centreNeck: named(0, 0, "neck"),
-      strapInner: named(80, 0, "neck"),
-      strapOuter: named(114, 0, "neck"),
-      strapAim: named(67, -40, "neck"),
-    },
-    [
-      straight("centreNeck", "strapInner", "neck"),
-      straight("strapInner", "strapOuter", "strap"),
-      straight("strapOuter", "centreNeck", "waist"),
-    ],
-  );
-  /** 20 wide and 240 long. */
-  const strap = piece(
-    "strap",
-    {
-      strapBackInner: named(0, 0, "shoulder"),
-      strapBackOuter: named(20, 0, "shoulder"),
-      strapFrontOuter: named(20, 240, "shoulder"),
-      strapFrontInner: named(0, 240, "shoulder"),
-    },
-    [
-      straight("strapBackInner", "strapBackOuter", "strap"),
-      straight("strapBackOuter", "strapFrontOuter", "armhole"),
-      straight("strapFrontOuter", "strapFrontInner", "strap"),
-      straight("strapFrontInner", "strapBackInner", "neck"),
-    ],
-  );
+  const back = strapped("back", 80, 114, [67, -40]);
+  const strap = strapOf(20, 240);
   const set = setOf([cup, back, strap]);
-  const draft = (straps: Straps, allowances = {}) => invariant(draftStraps(set, straps, allowances), "straps");
+  const draft = (straps: Straps, allowances = {}) => {
+    const { figures, parts } = invariant(draftStraps([set, set], straps, allowances), "straps");
+    expect(figures.right).toBe(figures.left);
+    return { figures: figures.left, parts };
+  };
   const strip = {
     kind: "rectangle",
     group: "strap",
@@ -729,8 +724,112 @@ describe("straps", () => {
     expect(draft({ kind: "plain", braStrap: 11 }).figures).toMatchObject({ coversBra: false, coversFrom: 21 });
   });
 
+  describe("of halves that differ", () => {
+    // The seam of the right cup 24 wide about x = 115, 203 below the shoulder; that of its back 28 wide about 105, 45 beside and
+    // 60 below: 75. Its strap 22 wide and 250 long.
+    const other = setOf([
+      strapped("cup", 103, 127, [115, -203]),
+      strapped("back", 91, 119, [60, -60]),
+      strapOf(22, 250),
+    ]);
+    const each = (straps: Straps, halves: readonly [PieceSet, PieceSet] = [set, other]) =>
+      invariant(draftStraps(halves, straps, {}), "straps");
+
+    it("are each by its own: one strip for the left, one for the right", () => {
+      const { figures, parts } = each({ kind: "plain" });
+      expect(figures).toMatchObject({
+        left: { width: 20, seamWidth: 30, length: 240, way: 250, fromCentreBack: 97 },
+        right: { width: 22, seamWidth: 24, length: 250, way: 278, fromCentreBack: 105 },
+      });
+      const once = { ...strip, name: "strap", cut: { onFold: false, count: 1 } };
+      const left = { ...once, key: "strap-strip-left", half: "left", width: 40, depth: 240 };
+      const right = { ...once, key: "strap-strip-right", half: "right", width: 44, depth: 250 };
+      expect(parts).toEqual([left, right]);
+      // The other way round each goes with its half.
+      expect(each({ kind: "plain" }, [other, set]).parts).toMatchObject([
+        { key: "strap-strip-left", half: "left", width: 44, depth: 250 },
+        { key: "strap-strip-right", half: "right", width: 40, depth: 240 },
+      ]);
+    });
+
+    it("of a width that one of them cannot hold, differ in that alone", () => {
+      const { figures, parts } = each({ kind: "plain", width: 26, ease: -28 });
+      expect([figures.left, figures.right]).toMatchObject([
+        { width: 26, asked: 26, length: 222 },
+        { width: 24, asked: 26, length: 250 },
+      ]);
+      expect(parts).toMatchObject([{ width: 52 }, { width: 48 }]);
+    });
+
+    it("crossed, go from their own shoulder to the back of the other half", () => {
+      const { figures } = each({ kind: "crossed" });
+      const [left, right] = [200 + Math.hypot(67 + 105, 40), 203 + Math.hypot(60 + 97, 60)];
+      // Shorter than that by as much as each is of its plain way: 10 and 28.
+      expect(figures).toMatchObject({
+        left: { seamWidth: 28, way: close(left), length: close(left - 10), fromCentreBack: 105 },
+        right: { seamWidth: 24, way: close(right), length: close(right - 28), fromCentreBack: 97 },
+      });
+    });
+
+    it("tied, are two of each; with elastic, each has its casing", () => {
+      const cut = ({ parts }: ReturnType<typeof each>) =>
+        parts.flatMap((part) =>
+          part.kind === "rectangle" ? [[part.key, part.half, part.cut.count, part.width, part.depth]] : [],
+        );
+      expect(cut(each({ kind: "tied" }))).toEqual([
+        ["tie-left", "left", 2, 40, 420],
+        ["tie-right", "right", 2, 44, 425],
+      ]);
+      const elastic = each({ kind: "plain", elastic: true });
+      expect(cut(elastic)).toEqual([
+        ["strap-strip-left", "left", 1, 40, 140],
+        ["elastic-casing-left", "left", 1, 40, 150],
+        ["strap-strip-right", "right", 1, 44, 150],
+        ["elastic-casing-right", "right", 1, 44, 150],
+      ]);
+      expect([elastic.figures.left.elastic, elastic.figures.right.elastic]).toEqual([
+        { length: 110, width: 17 },
+        { length: 110, width: 19 },
+      ]);
+    });
+
+    it("are cut alike where they are only sewn elsewhere, and told apart all the same", () => {
+      // Seam and shoulder both 2 further from the centre.
+      const aside = setOf([cup, strapped("back", 82, 116, [69, -40]), strap]);
+      const { figures, parts } = each({ kind: "plain" }, [set, aside]);
+      expect([figures.left.fromCentreBack, figures.right.fromCentreBack]).toEqual([97, 99]);
+      expect(parts).toMatchObject([{ key: "strap-strip", half: null, cut: { count: 2 }, depth: 240 }]);
+    });
+
+    it("are one and the same where the halves differ in nothing that they follow from", () => {
+      const { figures, parts } = each({ kind: "plain" }, [set, setOf([cup, back, strapOf(20, 240.000_05)])]);
+      expect(figures.right).toBe(figures.left);
+      expect(parts.map(({ key, half }) => [key, half])).toEqual([["strap-strip", null]]);
+      const longer = each({ kind: "plain" }, [set, setOf([cup, back, strapOf(20, 240.001)])]);
+      expect(longer.parts.map(({ key }) => key)).toEqual(["strap-strip-left", "strap-strip-right"]);
+    });
+
+    it("of one width and two lengths have that very width, and elastic for it", () => {
+      const { figures } = each({ kind: "plain", elastic: true }, [set, setOf([cup, back, strapOf(20.000_05, 260)])]);
+      expect(figures.right).toMatchObject({
+        width: figures.left.width,
+        length: 260,
+        elastic: { length: 110, width: 17 },
+      });
+      expect(each({ kind: "plain" }, [set, other]).figures.right.elastic).toBeNull();
+    });
+
+    it("are none where one of them has none", () => {
+      for (const halves of [
+        [set, setOf([cup, back])],
+        [setOf([cup, back]), set],
+      ] as const)
+        expect(draftStraps(halves, { kind: "plain" }, {})).toBeNull();
+    });
+  });
+
   it("are none where a piece of them is missing, or where it says not where they go", () => {
-    const without = (pieces: readonly Piece[]) => draftStraps(setOf(pieces), { kind: "plain" }, {});
+    const without = (pieces: readonly Piece[]) => draftStraps([setOf(pieces), setOf(pieces)], { kind: "plain" }, {});
     expect([without([cup, back]), without([cup, strap]), without([back, strap])]).toEqual([null, null, null]);
     const { strapAim: _, ...aimless } = back.points;
     expect(without([cup, { ...back, points: aimless }, strap])).toBeNull();

@@ -282,18 +282,20 @@ describe("a closed neck", () => {
       edges: box("strap", 40, 40).edges.map((edge) => (edge.seam === "neck" ? edge : { ...edge, seam: "armhole" })),
     };
     const pieces = setOf([box("front", 80, 180), box("back", 80, 180), strap]);
-    const neck = (strapLength?: number) =>
+    const neck = (strapLengths?: readonly [number, number]) =>
       read(200, {
         place: "side",
         skirt: tier,
         bust: 700,
         hip: null,
         pieces,
-        ...(strapLength === undefined ? {} : { strapLength }),
+        ...(strapLengths === undefined ? {} : { strapLengths }),
       }).ways[0]?.tightest;
     // Two of 80 and one of 40 on each half, or one as long as it is made.
     expect(neck()).toMatchObject({ at: "neck", girth: 400 });
-    expect(neck(90)).toMatchObject({ at: "neck", girth: 500 });
+    expect(neck([90, 90])).toMatchObject({ at: "neck", girth: 500 });
+    // Each by its own.
+    expect(neck([90, 60])).toMatchObject({ at: "neck", girth: 470 });
   });
 });
 
