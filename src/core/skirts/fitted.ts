@@ -99,7 +99,7 @@ function stepOf({ body }: SkirtAsked, hem: Mm): readonly SkirtNote[] {
 }
 
 function skirtOf(
-  { skirt, allowances, closure }: SkirtAsked,
+  { skirt, closure }: SkirtAsked,
   draft: ALineDraft,
   notes: readonly SkirtNote[],
   vent: Mm | null,
@@ -112,7 +112,8 @@ function skirtOf(
   const one = vented(left);
   const halves = [one, left === right ? one : vented(right)] as const;
   const { lengths, hem, levels, suppression, flare } = draft;
-  const own = skirt.hem === undefined ? null : { ...allowances, hem: skirt.hem };
+  // Her other allowances are laid on where it is cut: of a toile they are wider.
+  const own = skirt.hem === undefined ? null : { hem: skirt.hem };
   const made = { kind: skirt.kind, lengths, hem, halves, suppression, flare, notes };
   return {
     ...made,

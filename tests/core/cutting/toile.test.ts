@@ -1,11 +1,15 @@
 /** Pieces of a toile: tried two ways on one garment, tacked so that its halves are told apart, and wide enough to be let out. */
 import { Point, Segment } from "@flatten-js/core";
 import { describe, expect, it } from "vitest";
+import type { Allowances } from "../../../src/core/decisions/allowances";
 import type { Alteration } from "../../../src/core/decisions/alteration";
 import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import { toileAllowances } from "../../../src/core/cutting/usualAllowances";
+import { truePartsOf } from "../../../src/core/cutting/trueParts";
 import type { TruePiece } from "../../../src/core/cutting/truePiece";
 import { truePiecesOf } from "../../../src/core/cutting/truePieces";
+import type { Work } from "../../../src/core/decisions/work";
+import { dressOf } from "../../../src/core/dress/dressOf";
 import { edgeFlatten, edgePointAt } from "../../../src/core/geometry/edgeCurve";
 import type { Piece } from "../../../src/core/pattern/piece";
 import { PIECE_ORDER } from "../../../src/core/pattern/pieceSet";
@@ -121,5 +125,35 @@ describe("allowances of a toile", () => {
         expect(off).toBeCloseTo(seam === "side" ? 30 : 15, 0);
       }
     }
+  });
+
+  it("lie outside the skirt as well, which has a hem of its own: side and waist are cut 30 mm off, its hem 42 mm", () => {
+    const work: Work = {
+      ...testWork,
+      allowances: { side: 12, waist: 10 },
+      dress: { skirt: { kind: "straight", length: 600, hem: 42 } },
+    };
+    const dress = dressOf(work);
+    if (!dress.ok) throw new Error("no dress");
+    const { parts } = dress.value;
+    const cutBy = (allowances: Allowances): readonly number[] => {
+      const drawn = truePartsOf({ parts, ids: ["skirtFront"], allowances, closure, liningOpen: null });
+      const [front] = drawn.ok ? drawn.value : [];
+      const cut = polygonOf(front?.cutting.map(({ at }) => at) ?? []);
+      return (["side", "waist", "hem"] as const).map((seam) => {
+        const edges = front?.seams.find((run) => run.seam === seam)?.edges ?? [];
+        const chord = ({ a, b }: (typeof edges)[number]) => Math.hypot(a.x - b.x, a.y - b.y);
+        const [longest] = edges.toSorted((p, q) => chord(q) - chord(p));
+        if (longest === undefined) throw new Error(`no ${seam}`);
+        const { x, y } = edgePointAt(longest, 0.5);
+        return Math.round(new Point(x, y).distanceTo(cut)[0]);
+      });
+    };
+    expect(cutBy(toileAllowances(work.allowances ?? {}, "cm"))).toEqual([30, 30, 42]);
+    expect(cutBy(work.allowances ?? {})).toEqual([12, 10, 42]);
+    // Its own is the hem alone.
+    const own = parts.flatMap((part) => (part.kind === "piece" && part.group === "skirt" ? [part.allowances] : []));
+    expect(own).toEqual(own.map(() => ({ hem: 42 })));
+    expect(own.length).toBeGreaterThan(0);
   });
 });
