@@ -55,13 +55,13 @@ export interface OldPieces {
 /** Of the dress, what its paper follows from. */
 export interface DressOnPaper {
   readonly parts: readonly Part[];
-  /** How far below the waist the lining of its skirt is left open; null: it opens nowhere. */
+  /** How far below the waist its lining is left open, of the skirt or of the basque; null: it opens nowhere there. */
   readonly liningOpen: Mm | null;
 }
 
 export const dressOnPaper = ({ parts, lining }: Pick<DressPlan, "parts" | "lining">): DressOnPaper => ({
   parts,
-  liningOpen: lining?.ok === true ? (lining.value.skirtFigures?.free?.below ?? null) : null,
+  liningOpen: lining?.ok === true ? (lining.value.free?.below ?? null) : null,
 });
 
 export interface PaperRequest {

@@ -3,13 +3,16 @@ import type { Allowances } from "../decisions/allowances";
 import type { Lining } from "../decisions/dress";
 import type { Closure } from "../decisions/pattern";
 import type { DressBody, FinishedWaist } from "../parts/dressBody";
-import type { PieceSet } from "../pattern/pieceSet";
+import { isBasque } from "../pattern/pieceGroups";
+import type { Piece } from "../pattern/piece";
+import { piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { ok, type Result } from "../result";
 import type { SkirtDraft } from "../skirts/skirtDraft";
 import { bodiceLining } from "./bodiceLining";
 import type { LiningDraft, LiningFailure } from "./liningDraft";
 import { liningParts } from "./liningParts";
-import { openAt } from "./openSeam";
+import type { FreeEnd } from "./leaveFree";
+import { openAt, openSeamOf, type OpenAt } from "./openSeam";
 import { lineSkirt } from "./skirtLining";
 import { FREE_LEAST, USUAL_BODICE_EASE, USUAL_FREE_BELOW, USUAL_FREE_BESIDE } from "./usualLining";
 
@@ -45,15 +48,20 @@ export function draftLining(asked: LiningAsked): Result<LiningDraft, LiningFailu
   return ok({
     ...below,
     bodice,
+    free: below.skirtFigures?.free ?? (opensBelow(bodice, closure) ? free : null),
     beside: isBodice || isSkirt ? free.beside : 0,
     parts: [...liningParts(bodice, "bodiceLining"), ...liningParts(below.skirt, "skirtLining")],
   });
 }
 
-function bodiceHalves(
-  { lining, bodice, closure }: LiningAsked,
-  free: { readonly below: number; readonly beside: number },
-): readonly [PieceSet, PieceSet] {
+/** Whether a basque of it has a seam that opens. */
+const opensBelow = ([left, right]: LiningDraft["bodice"], closure: Closure): boolean =>
+  [...openIn(left, openAt("left", closure)), ...openIn(right, openAt("right", closure))].length > 0;
+
+const openIn = (half: PieceSet, at: OpenAt): readonly Piece[] =>
+  piecesOf(half).filter((piece) => isBasque(piece.name) && openSeamOf(piece, at) !== null);
+
+function bodiceHalves({ lining, bodice, closure }: LiningAsked, free: FreeEnd): readonly [PieceSet, PieceSet] {
   // A side that opens has no room for ease: the other one takes it all.
   const ease = (lining.bodiceEase ?? USUAL_BODICE_EASE) / (closure.place === "side" ? SIDES / 2 : SIDES);
   const [left, right] = [openAt("left", closure), openAt("right", closure)];

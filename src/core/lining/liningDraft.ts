@@ -3,6 +3,7 @@ import type { Part } from "../parts/part";
 import type { PieceSet } from "../pattern/pieceSet";
 import type { SkirtLevel } from "../skirts/skirtDraft";
 import type { Mm } from "../units";
+import type { FreeEnd } from "./leaveFree";
 
 export type LiningNote =
   /** Whether it passes over the hips with the closure open: what it lets through, and what is needed. */
@@ -20,7 +21,7 @@ export interface SkirtLiningFigures {
   readonly hem: Mm;
   readonly lengths: { readonly front: Mm; readonly side: Mm; readonly back: Mm };
   /** Of the V beside the zip: where it ends below the waist seam, and its width at the waist. null: nothing opens there. */
-  readonly free: { readonly below: Mm; readonly beside: Mm } | null;
+  readonly free: FreeEnd | null;
 }
 
 export interface LiningDraft {
@@ -28,6 +29,8 @@ export interface LiningDraft {
   readonly bodice: readonly [PieceSet, PieceSet];
   readonly skirt: readonly [PieceSet, PieceSet];
   readonly skirtFigures: SkirtLiningFigures | null;
+  /** Of the V beside the closure, of the skirt's lining or of the bodice's own basque; null: nothing opens below the waist. */
+  readonly free: FreeEnd | null;
   /** What ends beside the closure keep from it, along the waist, each; 0 where nothing is lined. */
   readonly beside: Mm;
   /** Of the skirt's lining, from the waist to its hem: the cloth that goes round, with the ends left free of the zip open. */

@@ -23,6 +23,7 @@ import type { Piece, PieceName, SeamName } from "../../../src/core/pattern/piece
 import { PIECE_ORDER } from "../../../src/core/pattern/pieceSet";
 import { planOf as planOfWork } from "../../../src/core/plan/planOf";
 import { invariant } from "../../../src/core/result";
+import { dressOnPaper } from "../../../src/paper/request";
 import { anyDressWork } from "../../support/arbitraryDress";
 import { polygonOf } from "../../support/independent";
 import { boxPiece } from "../../support/boxPiece";
@@ -41,7 +42,7 @@ function dressed(work: Work): Dressed {
   const dress = dressOf(work);
   const plan = planOfWork(work);
   if (!dress.ok || !plan.ok) throw new Error(JSON.stringify(dress));
-  const { parts, lining } = dress.value;
+  const { parts } = dress.value;
   const { closure } = work.pattern;
   const allowances = work.allowances ?? {};
   const bodice = truePiecesOf(plan.value, {
@@ -56,7 +57,7 @@ function dressed(work: Work): Dressed {
     ids: printedParts(parts).map(({ id }) => id),
     allowances,
     closure,
-    liningOpen: lining?.ok === true ? (lining.value.skirtFigures?.free?.below ?? null) : null,
+    liningOpen: dressOnPaper(dress.value).liningOpen,
   });
   if (!bodice.ok || !made.ok) throw new Error(JSON.stringify([bodice, made]));
   return { dress: dress.value, bodice: bodice.value, parts: made.value };
@@ -149,6 +150,29 @@ describe("parts of a dress at true scale", () => {
     // Usual: its V runs on below the zip's end.
     expect(endOn("lining-skirtBack")).toBeGreaterThan(180 + 15);
     expect(named(parts, "skirtFront").notches.some(({ kind }) => kind === "opening")).toBe(false);
+  });
+
+  it("have it marked on the lining of a basque too: 25 further down than on the shell, its seam left free of the zip", () => {
+    const lined = (closure: Closure) =>
+      dressed({
+        ...testWork,
+        pattern: { ...testWork.pattern, length: "hip", closure },
+        dress: { lining: { bodice: true } },
+      });
+    const { bodice: shell, parts: lining } = lined({ place: "centreBack", belowWaist: 100 });
+    const ends = (pieces: readonly TruePiece[]) =>
+      pieces.flatMap(({ key, notches, seams }) => {
+        const notch = notches.find(({ kind }) => kind === "opening");
+        if (notch === undefined) return [];
+        const run = seams.find(({ seam }) => seam === notch.seam);
+        const top = Math.min(...(run?.edges.flatMap(({ a, b }) => [a.y, b.y]) ?? []));
+        return [[key, notch.seam, run?.opens, Math.round(notch.stitch.y - top)]];
+      });
+    expect(ends(shell)).toEqual([["backBasque", "centre", "zip", 100]]);
+    expect(ends(lining)).toEqual([["lining-backBasque", "centre", "free", 125]]);
+    // A closure that ends at the waist leaves the lining free for a little all the same.
+    const [[key, seam, opens] = []] = ends(lined({ place: "centreBack", belowWaist: 0 }).parts);
+    expect([key, seam, opens]).toEqual(["lining-backBasque", "centre", "free"]);
   });
 
   it("meet the bodice at the waist by notches of one number", () => {

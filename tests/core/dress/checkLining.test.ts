@@ -14,6 +14,7 @@ const nothing: LiningDraft = {
   bodice: [NONE, NONE],
   skirt: [NONE, NONE],
   skirtFigures: null,
+  free: null,
   beside: 6,
   levels: [],
   parts: [],

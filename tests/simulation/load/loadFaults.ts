@@ -193,7 +193,7 @@ function paperFaults(work: Work, plan: Plan, { parts, lining }: DressPlan, asked
   const names = plan.left.pieces.map(({ name }) => name);
   const bodice = truePiecesOf(plan, { names, size: null, allowances, closure, sewnOn: sewnOnBodice(parts) });
   const ids = printedParts(parts).map(({ id }) => id);
-  const free = lining?.ok === true ? (lining.value.skirtFigures?.free?.below ?? null) : null;
+  const free = lining?.ok === true ? (lining.value.free?.below ?? null) : null;
   const hung = truePartsOf({ parts, ids, allowances, closure, liningOpen: free });
   const pieces = [bodice, hung].flatMap((made) => (made.ok ? made.value : []));
   const refused = bodice.ok ? null : bodice.failure.piece;
