@@ -5,7 +5,16 @@
 import type { LengthUnit } from "../core/decisions/work";
 import type { ClothLay, LaidPart } from "../core/cloth/cutting";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
-import { clothEdgeWords, copyWords, GOES_ON, layLegend, rulerWords, START_OF_CLOTH } from "../words/layDrawing";
+import {
+  clothEdgeWords,
+  copyWords,
+  GOES_ON,
+  howLaidWords,
+  laidAtWords,
+  layLegend,
+  rulerWords,
+  START_OF_CLOTH,
+} from "../words/layDrawing";
 import { textWidth } from "./fitLines";
 import { line, words, type Figure, type FigureMark, type Spot } from "./figure";
 
@@ -16,6 +25,8 @@ interface LaidRow {
   readonly key: string;
   readonly name: string;
   readonly copy: number;
+  /** In how many layers and which side up, where it has to be told; else empty. */
+  readonly how: string;
   /** mm of cloth: from the fold or the left selvage, and from the beginning of the cloth, to its nearest corner. */
   readonly across: Mm;
   readonly along: Mm;
@@ -51,13 +62,14 @@ export function layDrawing(lay: ClothLay, named: (key: string) => string, unit: 
   const { columns, scale } = fitted(wide, long);
   const ends = columnEnds(lay, long, columns);
   const order = lay.parts.toSorted((p, q) => p.y - q.y || p.x - q.x);
-  const rows = order.map(({ key, copy, x, y }, index): LaidRow => ({
+  const rows = order.map((part, index): LaidRow => ({
     number: index + 1,
-    key,
-    name: named(key),
-    copy,
-    across: x,
-    along: y,
+    key: part.key,
+    name: named(part.key),
+    copy: part.copy,
+    how: howLaidWords(lay.onFold, part),
+    across: part.x,
+    along: part.y,
   }));
   const marks = ends.flatMap((to, column): FigureMark[] => {
     const from = ends[column - 1] ?? 0;
@@ -294,13 +306,13 @@ function grainMarks({ x, top, foot }: Upright, middle: Mm, clear: Mm, at: At): r
 function nameMarks(
   ring: readonly Spot[],
   { x, top, foot }: Upright,
-  { number, name, copy, across, along }: LaidRow,
+  { number, name, copy, how, across, along }: LaidRow,
   at: At,
   scale: number,
   unit: LengthUnit,
 ): readonly FigureMark[] {
   const [middleY, half] = [(top + foot) / 2, (TYPE * 1.25) / scale];
-  const lines = [`${number} ${copyWords(name, copy)}`, `${rulerWords(across, unit)} · ${rulerWords(along, unit)}`];
+  const lines = [`${number} ${copyWords(name, copy)}`, laidAtWords(across, along, how, unit)];
   const need = Math.max(...lines.map((text) => textWidth(text, TYPE))) + 1;
   const run = runAt(ring, x, [middleY - half, middleY, middleY + half]);
   const upright = need < (run.to - run.from) * scale && 2 * half < foot - top;

@@ -30,7 +30,7 @@ import {
 } from "../words/dressSheet";
 import { notionWords } from "../words/notions";
 import { sewingStepWords } from "../words/sewing";
-import { copyWords } from "../words/layDrawing";
+import { laidNameWords } from "../words/layDrawing";
 import { formatLength } from "../words/terms/length";
 import { capital, type OtherNames } from "../words/terms/names";
 import type { Result } from "../core/result";
@@ -341,9 +341,10 @@ function Lay({ lay, parts, work: { unit, paper, dress }, others }: LayProps) {
         <FigureDrawing figure={figure} label={layTitle(lay, unit)} />
       </div>
       <ol className="pd-laid">
-        {rows.map(({ number, name, copy, across, along }) => (
+        {rows.map(({ number, name, copy, how, across, along }) => (
           <li key={number}>
-            <b>{number}</b> {copyWords(name, copy)}: <Words>{laidWords(across, along, lay.onFold, unit)}</Words>
+            <b>{number}</b> {laidNameWords(name, copy, how)}:{" "}
+            <Words>{laidWords(across, along, lay.onFold, unit)}</Words>
           </li>
         ))}
       </ol>

@@ -10,6 +10,7 @@ import { dressCheckFigures, dressClaim } from "./dressChecks";
 import { boundsWords, NOT_LAID } from "./dressCloth";
 import { openingWords, showingWords } from "./dressClosure";
 import { coverNotes } from "./dressEdges";
+import { oneLayerWords } from "./layDrawing";
 import { isLiningDoubt, liningFailureWords, liningNoteWords } from "./dressLining";
 import { clothName } from "./dressParts";
 import { skirtFailureWords, skirtNoteWords } from "./dressSkirt";
@@ -73,6 +74,7 @@ export const layTitle = ({ cloth, width, toBuy }: ClothLay, unit: LengthUnit): s
 
 export function layHint(lay: ClothLay, cloth: Cloth, unit: LengthUnit): string {
   const { onFold, oneWay, length } = lay;
+  const oneLayer = oneLayerWords(lay);
   const { length: has, shrinkage = 0 } = cloth;
   const had =
     has === undefined
@@ -84,6 +86,7 @@ export function layHint(lay: ClothLay, cloth: Cloth, unit: LengthUnit): string {
     onFold ? "Folded along its length, selvages together." : "Laid single.",
     oneWay ? "All parts one way." : "Parts may lie either way up.",
     boundsWords(lay, unit),
+    ...(oneLayer === null ? [] : [oneLayer]),
     ...(shrinkage > 0 ? ["Wash it first: what is bought allows for what it shrinks."] : []),
     ...had,
   ].join(" ");

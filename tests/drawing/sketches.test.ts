@@ -6,6 +6,7 @@ import { radians } from "../../src/core/units";
 import { circleSketch } from "../../src/drawing/circleSketch";
 import type { Figure } from "../../src/drawing/figure";
 import { layDrawing } from "../../src/drawing/layDrawing";
+import { laidNameWords, oneLayerWords } from "../../src/words/layDrawing";
 
 const sector = (inner: number, outer: number, angle: number, foldSides: 0 | 1): SectorPart => ({
   kind: "sector",
@@ -62,6 +63,7 @@ const part = (key: string, copy: number, x: number, y: number, width: number, le
   length,
   turn: 0,
   isTurnedOver: false,
+  isPaperDown: false,
   atFold: x === 0,
   layers: 2,
   ring: [
@@ -118,6 +120,36 @@ describe("a lay", () => {
     expect(texts(layDrawing(lay([part("a", 1, 254, 508, 400, 300)], 900), (key) => key, "in").figure)).toContain(
       "10 · 20",
     );
+  });
+
+  it("says of what is cut through one layer of folded cloth that it is, and which paper lies turned over", () => {
+    const [a, b, c] = [
+      part("skirtFront", 1, 0, 0, 300, 700),
+      { ...part("skirtBack", 1, 330, 40, 320, 700), layers: 1 } as const,
+      { ...part("top", 1, 330, 760, 320, 300), layers: 1, isPaperDown: true } as const,
+    ];
+    const told = (onFold: boolean) => {
+      const { figure, rows } = layDrawing(lay([a, b, c], 1100, onFold), (key) => key, "cm");
+      return [
+        rows.map(({ how }) => how),
+        texts(figure)
+          .filter((text) => / · /u.test(text))
+          .slice(0, 3),
+      ];
+    };
+    expect(told(true)).toEqual([
+      ["", "one layer", "one layer, turned over"],
+      ["0 · 0", "33 · 4 · one layer", "33 · 76 · one layer, turned over"],
+    ]);
+    // Laid single there is but one.
+    expect(told(false)).toEqual([
+      ["", "", "turned over"],
+      ["0 · 0", "33 · 4", "33 · 76 · turned over"],
+    ]);
+    expect(oneLayerWords(lay([a, b], 1100))).toContain("upper layer alone");
+    expect([oneLayerWords(lay([a], 1100)), oneLayerWords(lay([a, b], 1100, false))]).toEqual([null, null]);
+    expect(laidNameWords("Skirt back", 1, "")).toBe("Skirt back");
+    expect(laidNameWords("Skirt back", 2, "one layer")).toBe("Skirt back (2), one layer");
   });
 
   it("draws parts to scale, at their places from the cloth's own corner", () => {

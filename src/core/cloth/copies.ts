@@ -63,7 +63,8 @@ function ofPart(part: Part, allowances: Allowances, ground: Ground): readonly Co
   const count = part.cut.count * (strip?.lengths ?? 1);
   const laid = (ways: readonly Way[], layers: 1 | 2, at: readonly number[]): readonly Copy[] => {
     const fitting = ways.filter(({ width }) => fits(width, ground.usable));
-    return at.map((copy) => ({ key: part.key, copy, layers, ways: fitting.length > 0 ? fitting : ways }));
+    const paper = part.kind === "piece" ? { isPaperMirrored: startsOver(part) } : {};
+    return at.map((copy) => ({ key: part.key, copy, layers, ...paper, ways: fitting.length > 0 ? fitting : ways }));
   };
   const all = Array.from({ length: count }, (_, index) => index + 1);
   const turned = turnsOf(part, open, ground);

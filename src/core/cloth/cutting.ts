@@ -40,8 +40,10 @@ export interface LaidPart {
   readonly length: Mm;
   /** Degrees from how it is drawn: 0 upright, 180 upside down, 45 on the bias. */
   readonly turn: number;
-  /** Printed side down. */
+  /** The mirror image of what it is drawn by. */
   readonly isTurnedOver: boolean;
+  /** Its paper lies printed side down: that of a half may be printed turned over already. Never of what is measured out. */
+  readonly isPaperDown: boolean;
   /** Its straight side lies on the fold. */
   readonly atFold: boolean;
   /** On the fold: 2 where both layers are cut, 1 where the upper one alone is. */

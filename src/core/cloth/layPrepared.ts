@@ -48,7 +48,7 @@ export function layPrepared(
     seed,
   });
   const from = onFold ? 0 : SELVAGE;
-  const parts = copies.map(({ key, copy, layers }, index): LaidPart => {
+  const parts = copies.map(({ key, copy, layers, isPaperMirrored }, index): LaidPart => {
     const { way, x, y } = invariant(places[index], "place");
     return {
       key,
@@ -61,6 +61,7 @@ export function layPrepared(
       length: way.length,
       turn: way.turn,
       isTurnedOver: way.isTurnedOver,
+      isPaperDown: isPaperMirrored !== undefined && way.isTurnedOver !== isPaperMirrored,
       atFold: way.atFold,
     };
   });

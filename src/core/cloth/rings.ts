@@ -20,6 +20,8 @@ export interface Copy {
   readonly key: string;
   readonly copy: number;
   readonly layers: 1 | 2;
+  /** Whether its paper is the mirror image of what it is laid by; absent: it has none. */
+  readonly isPaperMirrored?: boolean;
   /** The very same ones for copies that are alike. */
   readonly ways: readonly Way[];
 }

@@ -13,6 +13,7 @@ import {
   NOT_LAID,
   WHERE_LAID,
 } from "../../words/dressCloth";
+import { laidNameWords, oneLayerWords } from "../../words/layDrawing";
 import { formatLength } from "../../words/terms/length";
 import { Fractions } from "../fields/Fractions";
 import type { ClothState } from "./cloth/clothRoom";
@@ -63,6 +64,7 @@ function Laid({ lay, named, unit }: LaidProps) {
   // Its names go by the parts that it was laid with.
   // oxlint-disable-next-line react/exhaustive-deps
   const { figure, rows } = useMemo(() => layDrawing(lay, named, unit), [lay, unit]);
+  const oneLayer = oneLayerWords(lay);
   return (
     <>
       <p className="to-buy">
@@ -73,6 +75,7 @@ function Laid({ lay, named, unit }: LaidProps) {
       <p className="aside">
         <Fractions text={boundsWords(lay, unit)} />
       </p>
+      {oneLayer !== null && <p className="aside">{oneLayer}</p>}
       {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, by keys too */}
       <div className="lay-drawn" role="group" aria-label={drawnLayLabel(lay.cloth)} tabIndex={0}>
         <FigureDrawing figure={figure} />
@@ -88,9 +91,9 @@ function Laid({ lay, named, unit }: LaidProps) {
             </tr>
           </thead>
           <tbody>
-            {rows.map(({ number, name, copy, across, along }) => (
+            {rows.map(({ number, name, copy, how, across, along }) => (
               <tr key={number}>
-                <th scope="row">{copy > 1 ? `${name} (${copy})` : name}</th>
+                <th scope="row">{laidNameWords(name, copy, how)}</th>
                 <td>
                   <Fractions text={formatLength(across, unit)} />
                 </td>

@@ -474,6 +474,7 @@ describe("a lay", () => {
             length: 300,
             turn: 0,
             isTurnedOver: false,
+            isPaperDown: false,
             atFold: false,
           },
         ],

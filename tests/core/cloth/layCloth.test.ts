@@ -5,8 +5,9 @@ import { cutRingOf } from "../../../src/core/cloth/cutRing";
 import type { ClothLay } from "../../../src/core/cloth/cutting";
 import { cutListOf, layCloth, prepareLay, type ClothAsked } from "../../../src/core/cloth/layCloth";
 import { lengthToBuy, shrunk } from "../../../src/core/cloth/usualCloth";
-import type { Part } from "../../../src/core/parts/part";
+import type { Part, PiecePart } from "../../../src/core/parts/part";
 import { radians } from "../../../src/core/units";
+import { boxPiece } from "../../support/boxPiece";
 import { askedOf, inventedDress, rectanglePart, sectorPart } from "../../support/clothParts";
 import { faultsOf } from "./laidFaults";
 
@@ -107,6 +108,56 @@ describe("rectangles by hand", () => {
       ok: false,
       failure: { code: "cloth/nothing-to-lay" },
     });
+  });
+});
+
+describe("the paper of a part", () => {
+  const back = boxPiece("back", 200, 300);
+  const piece = (key: string, count: number, more: Partial<PiecePart> = {}): PiecePart => ({
+    kind: "piece",
+    key,
+    group: "bodice",
+    cloth: "main",
+    cut: { onFold: false, count },
+    half: null,
+    grain: "along",
+    piece: back,
+    ...more,
+  });
+  const downs = (cloth: Cloth, ...parts: readonly Part[]) =>
+    laid(on(cloth, ...parts)).parts.map(({ key, copy, layers, isPaperDown }) => [key, copy, layers, isPaperDown]);
+
+  it("lies printed side down for each second one on a single layer; that of a half is printed for that half", () => {
+    expect(
+      downs(
+        { width: 1400 },
+        piece("back", 2),
+        // Printed turned over, and as it is drawn: both are laid as they are printed.
+        piece("back-left", 1, { half: "left" }),
+        piece("back-right", 1, { half: "right" }),
+        piece("lining-back-left", 1, { half: "left", group: "bodiceLining" }),
+        piece("lining-back-right", 1, { half: "right", group: "bodiceLining" }),
+        // Measured out: there is none.
+        rectanglePart("strap", 40, 300, 1, { half: "left" }),
+      ),
+    ).toEqual([
+      ["back", 1, 1, false],
+      ["back", 2, 1, true],
+      ["back-left", 1, 1, false],
+      ["back-right", 1, 1, false],
+      ["lining-back-left", 1, 1, false],
+      ["lining-back-right", 1, 1, false],
+      ["strap", 1, 1, false],
+    ]);
+  });
+
+  it("of a half lies printed side up on the upper of two layers, which alone is cut", () => {
+    expect(downs({ width: 1400, fold: true }, piece("back-left", 1, { half: "left" }), piece("other", 3))).toEqual([
+      ["back-left", 1, 1, false],
+      ["other", 1, 2, expect.any(Boolean)],
+      // The third of them is as the first.
+      ["other", 3, 1, false],
+    ]);
   });
 });
 
