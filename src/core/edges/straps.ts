@@ -98,10 +98,11 @@ const areAlike = (a: StrapFigures, b: StrapFigures): boolean =>
 
 /** What is alike to the eye is the same number: it is told and bought together. */
 function asNear(strap: StrapFigures, other: StrapFigures): StrapFigures {
-  const of = (value: Mm, like: Mm): Mm => (areNear([value], [like]) ? like : value);
-  const width = of(strap.width, other.width);
-  return { ...strap, width, length: of(strap.length, other.length), elastic: strap.elastic && elasticOf(width) };
+  const width = held(strap.width, other.width);
+  return { ...strap, width, length: held(strap.length, other.length), elastic: strap.elastic && elasticOf(width) };
 }
+
+const held = (value: Mm, like: Mm): Mm => (areNear([value], [like]) ? like : value);
 
 const areNear = (one: readonly Mm[], other: readonly Mm[]): boolean =>
   one.every((value, at) => Math.abs(value - (other[at] ?? Infinity)) <= SAME_POINT);

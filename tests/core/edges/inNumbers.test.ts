@@ -449,8 +449,9 @@ describe("facings of halves whose shoulders differ", () => {
     const { facing, parts } = draft(halves, { armhole: "binding" });
     expect(facing).toEqual({ asked: 60, depth: close(44), inOne: false });
     // On neither half more of the shoulder than of the other.
-    for (const part of parts)
-      if (part.kind === "piece") expect(seamByBezierJs(part.piece, "shoulder")).toBeCloseTo(44, 6);
+    const taken = parts.flatMap((part) => (part.kind === "piece" ? [seamByBezierJs(part.piece, "shoulder")] : []));
+    expect(taken).toEqual(taken.map(() => close(44)));
+    expect(taken.length).toBeGreaterThan(0);
   });
 
   it("leave 10 of the shorter shoulder on both halves", () => {
