@@ -329,6 +329,7 @@ describe("how much ease, and how far free", () => {
     expect(draftedOn([bodice, bodice], {})).toEqual({
       bodice: [{}, {}],
       skirt: [{}, {}],
+      free: null,
       skirtFigures: null,
       beside: 0,
       levels: [],
