@@ -338,6 +338,7 @@ describe("how much ease, and how far free", () => {
     });
     // The bodice alone: nothing of a skirt is told.
     expect(draftedOn([bodice, bodice], { bodice: true })).toMatchObject({
+      free: null,
       beside: 6,
       skirt: [{}, {}],
       skirtFigures: null,
