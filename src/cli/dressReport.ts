@@ -11,7 +11,7 @@ import { dressOf } from "../core/dress/dressOf";
 import type { DressCheck, DressPlan, UnderAdvice } from "../core/dress/dressPlan";
 import type { NecklineFailure } from "../core/neckline/necklineFailure";
 import type { RedrawnNeckline } from "../core/neckline/redrawNeckline";
-import type { BothStraps, EdgesDraft } from "../core/edges/edgesDraft";
+import type { BothStraps, EdgesDraft, StrapFigures } from "../core/edges/edgesDraft";
 import type { LiningDraft } from "../core/lining/liningDraft";
 import type { ClosureReading, WayThrough, ZipLength } from "../core/opening/gettingIn";
 import type { WaistHalf } from "../core/parts/dressBody";
@@ -123,6 +123,7 @@ function edgesReport({ edges, strap, bias, facing }: EdgesDraft) {
     })),
     facing_depth_mm: orNull(facing?.depth ?? null),
     bias: bias.map(({ width, length }) => ({ width_mm: mm(width), length_mm: mm(length) })),
+    strap: strap === null ? null : strapReport(strap.left),
     straps: strapsReport(strap),
   };
 }
@@ -131,20 +132,18 @@ function edgesReport({ edges, strap, bias, facing }: EdgesDraft) {
 function strapsReport(straps: BothStraps | null) {
   if (straps === null) return [];
   const halves = straps.left === straps.right ? (["left"] as const) : HALVES;
-  return halves.map((half) => {
-    const { kind, width, length, way, coversBra, elastic, fromCentreBack } = straps[half];
-    return {
-      half: halves.length === 1 ? null : half,
-      kind,
-      width_mm: mm(width),
-      length_mm: mm(length),
-      way_mm: mm(way),
-      covers_bra: coversBra,
-      elastic_mm: orNull(elastic?.length ?? null),
-      from_centre_back_mm: mm(fromCentreBack),
-    };
-  });
+  return halves.map((half) => ({ half: halves.length === 1 ? null : half, ...strapReport(straps[half]) }));
 }
+
+const strapReport = ({ kind, width, length, way, coversBra, elastic, fromCentreBack }: StrapFigures) => ({
+  kind,
+  width_mm: mm(width),
+  length_mm: mm(length),
+  way_mm: mm(way),
+  covers_bra: coversBra,
+  elastic_mm: orNull(elastic?.length ?? null),
+  from_centre_back_mm: mm(fromCentreBack),
+});
 
 /** As it is sold: in its own unit. */
 const zipReport = (zip: ZipLength | null): number | null => (zip === null ? null : mm(zip.length));
