@@ -1,5 +1,5 @@
 /** What `paper` answers: the file written and one line that says so, or the one line that says why there is none. */
-import { printedParts, replacedPieces, type PrintedGroup } from "../core/cutting/trueParts";
+import { isPrintedAmong, printedParts, replacedPieces, type PrintedGroup } from "../core/cutting/trueParts";
 import { dressOf } from "../core/dress/dressOf";
 import { fail, ok, type Result } from "../core/result";
 import { FORMATS } from "../core/sheets/formats";
@@ -92,12 +92,15 @@ export function requestFor(
   const pieces = size === null ? (printed ?? plan.left.pieces) : (sizes[labels.indexOf(size)] ?? []);
   const derived = work.dress === undefined || overlay || size !== null || allSizes ? null : dressOf(work);
   const dress = derived?.ok === true ? dressOnPaper(derived.value) : null;
-  const found = printedParts(dress?.parts ?? []);
+  const all = printedParts(dress?.parts ?? [], () => false);
   const has = (name: PartsNamed): boolean =>
-    name === "bodice" || found.some(({ group }) => PARTS_OF[name].includes(group));
+    name === "bodice" || all.some(({ group }) => PARTS_OF[name].includes(group));
   const missing = parts?.find((name) => !has(name));
   if (missing !== undefined) return fail(say.noSuchPartHere(missing, PARTS_NAMED.filter(has).join(", ")));
   const isWanted = (name: PartsNamed): boolean => parts === null || parts.includes(name);
+  const wanted = all
+    .filter(({ group }) => PARTS_NAMED.some((name) => isWanted(name) && PARTS_OF[name].includes(group)))
+    .map(({ id }) => id);
   const replaced = replacedPieces(plan, dress?.parts ?? []);
   return ok({
     work,
@@ -114,9 +117,9 @@ export function requestFor(
       ...(dress === null
         ? {}
         : {
-            parts: found
-              .filter(({ group }) => PARTS_NAMED.some((name) => isWanted(name) && PARTS_OF[name].includes(group)))
-              .map(({ id }) => id),
+            parts: printedParts(dress.parts, isPrintedAmong(dress.parts, wanted, isWanted("bodice") ? undefined : []))
+              .map(({ id }) => id)
+              .filter((id) => wanted.includes(id)),
           }),
       under: [],
       before: false,

@@ -15,7 +15,7 @@ import { foldOf } from "../core/cutting/truePieces";
 import { CUTTING_ACCURACY } from "../core/tolerance";
 import type { Mm, Radians } from "../core/units";
 import { capital, pieceWords } from "../words/terms/names";
-import { partNamed, tackingWords } from "../words/truePaper";
+import { cutTooWords, partNamed, tackingWords } from "../words/truePaper";
 import { plainLetters } from "./plainLetters";
 import * as say from "../words/trueFile";
 
@@ -25,6 +25,8 @@ export interface DxfOptions {
   readonly sizeName: string;
   /** yyyy-mm-dd. */
   readonly day: string;
+  /** For a toile, which is cut from one cloth. */
+  readonly toile?: true;
 }
 
 /** @source ASTM D6673, from memory */
@@ -232,7 +234,7 @@ function notchPoint({ stitch, cut }: NotchCut, outward: Radians): Group[] {
   return [...point(LAYER.notch, cut), [39, depth], [50, degrees < 0 ? degrees + 360 : degrees]];
 }
 
-function pieceText(piece: TruePiece, { sizeName }: DxfOptions): Group[] {
+function pieceText(piece: TruePiece, { sizeName, toile }: DxfOptions): Group[] {
   const half = piece.half === null ? "" : `, ${piece.half}`;
   const tacked = piece.half === null ? "" : tackingWords(piece.half);
   const said = [
@@ -242,7 +244,9 @@ function pieceText(piece: TruePiece, { sizeName }: DxfOptions): Group[] {
   ];
   const lines = [
     ...said.map((text) => ({ text, layer: LAYER.boundary })),
-    { text: say.cutText(piece.cut.count, piece.cut.onFold, piece.half), layer: LAYER.annotation },
+    ...[say.cutText(piece.cut.count, piece.cut.onFold, piece.half), ...cutTooWords(piece, toile === true)].map(
+      (text) => ({ text, layer: LAYER.annotation }),
+    ),
   ];
   return [
     ...inTitleBox(piece.title, lines),

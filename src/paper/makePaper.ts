@@ -117,7 +117,12 @@ export function makePaper(
     if (!pieces.ok) return pieces;
     if (pieces.value.length === 0) return fail({ code: "sheet/nothing-to-lay" });
     onProgress({ stage: "writing", share: 0.5 });
-    const made = writeDxf(pieces.value, { style: work.name, sizeName: choices.size ?? blendWords(plan), day });
+    const made = writeDxf(pieces.value, {
+      style: work.name,
+      sizeName: choices.size ?? blendWords(plan),
+      day,
+      ...(choices.toile === true ? { toile: true } : {}),
+    });
     return ok({ bytes: bytesOf(made), fileName, mediaType: "image/vnd.dxf", pages: 1 });
   }
   const wanted = wantedBy(request);

@@ -1,7 +1,15 @@
 /** From what is asked to a laid sheet: the pieces at true scale, their ink, and where each lies. */
 import { ringAround } from "../core/cutting/ringAround";
 import type { Lines } from "../core/cutting/room";
-import { alsoCutBy, printedParts, replacedPieces, sewnOnBodice, truePartsOf } from "../core/cutting/trueParts";
+import {
+  alsoCutBy,
+  isPrintedAmong,
+  paperOf,
+  printedParts,
+  replacedPieces,
+  sewnOnBodice,
+  truePartsOf,
+} from "../core/cutting/trueParts";
 import { titledClearOf, truePiecesOf } from "../core/cutting/truePieces";
 import { isTurnedOver } from "../core/cutting/turnedOver";
 import type { TruePiece } from "../core/cutting/truePiece";
@@ -67,13 +75,18 @@ export function truePiecesFor(request: PaperRequest): Result<readonly TruePiece[
   const sewnOn = dress === undefined || !isOwn ? {} : { sewnOn: sewnOnBodice(dress.parts) };
   const pieces = truePiecesOf(plan, { names: choices.pieces, size: choices.size, allowances, closure, ...sewnOn });
   if (dress === undefined || !isOwn || !pieces.ok) return pieces;
-  const parts = truePartsOf({ ...dress, ids: choices.parts ?? [], allowances, closure });
+  const ids = choices.parts ?? [];
+  const parts = truePartsOf({ ...dress, ids, pieces: choices.pieces, allowances, closure });
   if (!parts.ok) return parts;
-  const own = pieces.value.map((piece): TruePiece => ({ ...piece, also: alsoCutBy(dress.parts, piece.key) }));
+  const isPrinted = isPrintedAmong(dress.parts, ids, choices.pieces);
+  const own = pieces.value.map((piece): TruePiece => ({
+    ...piece,
+    also: alsoCutBy(dress.parts, piece.key, isPrinted),
+  }));
   return ok(numbered([...own, ...parts.value], plan, dress.parts));
 }
 
-/** Numbers over the bodice and all that hangs on it; halves of one piece share theirs. */
+/** Numbers over the bodice and all that hangs on it; halves of one piece share theirs, and parts that one paper cuts. */
 function numbered(pieces: readonly TruePiece[], plan: Plan, parts: readonly Part[]): readonly TruePiece[] {
   const replaced = new Set(replacedPieces(plan, parts));
   const ids = [
@@ -81,7 +94,8 @@ function numbered(pieces: readonly TruePiece[], plan: Plan, parts: readonly Part
     ...printedParts(parts).map(({ id }) => id),
   ];
   return pieces.map((piece): TruePiece => {
-    const place = ids.findIndex((id) => id === piece.key || `${id}-${piece.half}` === piece.key);
+    const key = paperOf(parts, piece.key);
+    const place = ids.findIndex((id) => id === key || `${id}-${piece.half}` === key);
     return place < 0 ? piece : { ...piece, number: [place + 1, ids.length] };
   });
 }

@@ -22,6 +22,10 @@ const TO_TICK = "Cut too: ☐ lining ☐ interfacing";
 const alsoToTick = (also: readonly ClothName[]): readonly string[] =>
   also.length === 0 ? [] : [`Cut too: ${also.map((cloth) => `☐ ${clothWords(cloth)}`).join(" ")}`];
 
+/** What else is cut by a piece, to tick: a strap is its own lining, and a toile is cut from nothing else. */
+export const cutTooWords = ({ name, also }: Pick<TruePiece, "name" | "also">, isToile: boolean): readonly string[] =>
+  name === "strap" || isToile ? [] : also === undefined ? [TO_TICK] : alsoToTick(also);
+
 /** Beside rows of tacking, short: "tack, L". */
 export const tackingWords = (half: Half): string => `tack: ${HALF_LETTERS[half]}`;
 /** On pieces and strips: the wearer's own left and right. */
@@ -171,11 +175,7 @@ export function titleLines(
       : options.allowances
         ? "Allowances included"
         : "NO seam allowances: add them",
-    ...(piece.name === "strap" || options.toile === true
-      ? []
-      : piece.also === undefined
-        ? [TO_TICK]
-        : alsoToTick(piece.also)),
+    ...cutTooWords(piece, options.toile === true),
     ...(altered.length === 0 ? [] : [`Altered: ${altered.map(lowerStart).join("; ")}`]),
     // A day is not parted from its month at the end of a line.
     `${work.name}, ${dayWords(options.day).replaceAll(" ", "\u00a0")}${work.invented ? "; invented demo" : ""}`,

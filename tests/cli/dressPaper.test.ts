@@ -3,9 +3,17 @@ import { DOMParser } from "@xmldom/xmldom";
 import Parser from "dxf-parser";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { answerPaper } from "../../src/cli/answerPaper";
+import { answerPaper, requestFor } from "../../src/cli/answerPaper";
+import { readPaperArguments } from "../../src/cli/paperArgs";
+import type { Work } from "../../src/core/decisions/work";
+import type { PaperRequest } from "../../src/paper/request";
+import { truePiecesFor } from "../../src/paper/sheets";
+import { useChoices } from "../../src/ui/paper/choicesState";
+import { requestFor as asThePageAsks } from "../../src/ui/paper/paperRequest";
+import { createShowing } from "../../src/ui/session/ofWork";
 import { root } from "../support/doors";
 import { pdfWriting } from "../support/pdfjs";
+import { planOf, testWork } from "../support/works";
 
 const DAY = "2026-11-28";
 const demo = (name: string): string => join(root, "demo-data", `${name}.json`);
@@ -66,6 +74,42 @@ describe("true-scale paper of a dress", () => {
       .map((one) => one.text)
       .join("\n");
     expect(facings).toContain("Cut too: ☐ interfacing");
+  });
+
+  it("has a lining on the shell's own lines by its own paper, where the shell is not printed, and in one numbering", () => {
+    const work: Work = {
+      ...testWork,
+      pattern: { ...testWork.pattern, style: "sideDart", length: "hip" },
+      dress: { lining: { bodice: true } },
+    };
+    const printed = (request: PaperRequest): readonly (readonly unknown[])[] => {
+      const pieces = truePiecesFor(request);
+      return pieces.ok ? pieces.value.map(({ key, number, also }) => [key, ...number, ...(also ?? [])]) : [];
+    };
+    const plan = planOf(work);
+    const command = readPaperArguments(["dress.json", "--as", "svg", "--out", "-", "--parts", "lining"]);
+    if (!command.ok || command.value.kind === "help") throw new Error("arguments");
+    const lining = requestFor(command.value, { work, plan }, DAY);
+    if (!lining.ok) throw new Error(lining.failure);
+    // Front, back and two basques; of the lining all but the front basque, which alone keeps the shell's lines: the others
+    // are smaller above the waist, or set back beside the zip.
+    expect(printed(lining.value)).toEqual([
+      ["lining-front", 5, 7],
+      ["lining-back", 6, 7],
+      ["lining-frontBasque", 3, 7],
+      ["lining-backBasque", 7, 7],
+    ]);
+    // On the page the front basque is unticked, say since it is cut already.
+    const chosen = { ...useChoices.of(createShowing()).getState(), leftOut: ["frontBasque" as const] };
+    expect(printed(asThePageAsks(work, plan, "pieces", chosen, DAY))).toEqual([
+      ["front", 1, 7],
+      ["back", 2, 7],
+      ["backBasque", 4, 7],
+      ["lining-front", 5, 7],
+      ["lining-back", 6, 7],
+      ["lining-frontBasque", 3, 7],
+      ["lining-backBasque", 7, 7],
+    ]);
   });
 
   it("refuses parts that are not there, and parts of what has none", () => {

@@ -238,11 +238,12 @@ describe("the writing of a block", () => {
     "stands within the title's box of %s, line under line",
     (_key, piece) => {
       const { centre, width, height } = piece.title;
-      const lines = [...entitiesOf(piece, 1, "TEXT"), ...entitiesOf(piece, 15, "TEXT").slice(0, 1)];
+      const how = entitiesOf(piece, 15, "TEXT").filter(({ text }) => text?.startsWith("Cut") === true);
+      const lines = [...entitiesOf(piece, 1, "TEXT"), ...how];
       const corners = lines.map(({ startPoint }) => invariant(startPoint, "a place"));
       expect(Math.max(...corners.map(({ x }) => Math.abs(x - centre.x)))).toBeLessThanOrEqual(width / 2 + 0.001);
       expect(Math.max(...corners.map(({ y }) => Math.abs(y + centre.y)))).toBeLessThanOrEqual(height / 2 + 0.001);
-      expect(new Set(corners.map(({ x, y }) => (width > height ? y : x))).size).toBe(4);
+      expect(new Set(corners.map(({ x, y }) => (width > height ? y : x))).size).toBe(lines.length);
       const heights = lines.map(({ textHeight }) => textHeight ?? NaN);
       expect(Math.min(...heights)).toBeGreaterThanOrEqual(2);
       expect(Math.max(...heights)).toBeLessThanOrEqual(4);
@@ -255,7 +256,21 @@ describe("the writing of a block", () => {
   });
 
   it("says how to cut it, and where the bust point is", () => {
-    expect(textsOf(HAND_FRONT, 15)).toEqual(["Cut 1 on the fold", "Bust point"]);
+    expect(textsOf(HAND_FRONT, 15)).toEqual(["Cut 1 on the fold", "Cut too: [ ] lining [ ] interfacing", "Bust point"]);
     expect(textsOf(HAND_STRAP, 15)).toEqual(["Cut 2, one turned over"]);
+  });
+
+  it("says what else is cut by it where that is known, and nothing for a toile", () => {
+    const tooOn = (also: TruePiece["also"], toile?: true): readonly string[] =>
+      writeDxf([{ ...HAND_FRONT, ...(also === undefined ? {} : { also }) }], {
+        ...OPTIONS,
+        ...(toile === undefined ? {} : { toile }),
+      })
+        .split("\r\n")
+        .filter((line) => line.startsWith("Cut too"));
+    expect(tooOn(["interfacing"])).toEqual(["Cut too: [ ] interfacing"]);
+    expect(tooOn(["underlining", "lining"])).toEqual(["Cut too: [ ] underlining [ ] lining"]);
+    expect(tooOn([])).toEqual([]);
+    expect(tooOn(["interfacing"], true)).toEqual([]);
   });
 });

@@ -37,6 +37,8 @@ export interface PartsAsked {
   readonly parts: readonly Part[];
   /** Those wanted, by their ids. */
   readonly ids: readonly string[];
+  /** Pieces of the bodice that are printed beside them; absent: all. */
+  readonly pieces?: readonly PieceName[];
   /** null: cut along the stitch line. */
   readonly allowances: Allowances | null;
   readonly closure: Closure;
@@ -53,13 +55,29 @@ const idOf = ({ key, half }: PiecePart): string =>
 const isOfBodice = ({ group, key, half, piece }: PiecePart): boolean =>
   group === "bodice" || (group === "strap" && key === (half === null ? piece.name : `${piece.name}-${half}`));
 
-/** Each part that is drawn, and those of the same outline that are cut by its paper, as an interfacing is. */
+/** Whether paper is printed, by its id: that of a part, or the name of a piece of the bodice. */
+export type IsPrinted = (id: string) => boolean;
+const ALL: IsPrinted = () => true;
+
+/** Whether one is cut by the other's paper, wherever it lies: of a half that looks at the body that would be the other half. */
+const isCutAlike = (one: PiecePart, other: PiecePart): boolean =>
+  one.half === other.half &&
+  (one.half === null || FACES_BODY.has(one.group) === FACES_BODY.has(other.group)) &&
+  isSamePiece(one.piece, other.piece);
+
+/**
+ * Each part that is drawn, and those of the same outline that are cut by its paper, as an interfacing is. What is not printed
+ * has no paper to cut another by; but what belongs to it, as an interfacing to its facing, stays with it.
+ */
 function drawnParts(
   parts: readonly Part[],
+  isPrinted: IsPrinted,
 ): readonly { readonly part: PiecePart; readonly also: readonly PiecePart[] }[] {
   const drawn: { readonly part: PiecePart; readonly also: PiecePart[] }[] = [];
   for (const part of drawnPieces(parts)) {
-    const like = drawn.find(({ part: { half, piece } }) => half === part.half && isSamePiece(piece, part.piece));
+    const like = drawn.find(
+      ({ part: own }) => isCutAlike(own, part) && (own.group === part.group || isPrinted(idOf(own))),
+    );
     if (like === undefined) drawn.push({ part, also: [] });
     else like.also.push(part);
   }
@@ -67,18 +85,25 @@ function drawnParts(
 }
 
 /** Other cloths that are cut by the paper of a part, the main one's pieces among them; none for a key that is not drawn. */
-export const alsoCutBy = (parts: readonly Part[], key: string): readonly ClothName[] => [
+export const alsoCutBy = (parts: readonly Part[], key: string, isPrinted = ALL): readonly ClothName[] => [
   ...new Set(
-    drawnParts(parts)
+    drawnParts(parts, isPrinted)
       .find(({ part }) => part.key === key)
       ?.also.map(({ cloth }) => cloth),
   ),
 ];
 
-/** The parts that are printed besides the bodice; one of the same outline as another is cut by the paper of that. */
-export function printedParts(parts: readonly Part[]): readonly PrintedPart[] {
+/** The key of the part by whose paper another is cut where all are printed: its own key where that is its own. */
+export const paperOf = (parts: readonly Part[], key: string): string =>
+  drawnParts(parts, ALL).find(({ also }) => also.some((part) => part.key === key))?.part.key ?? key;
+
+/**
+ * The parts that are printed besides the bodice; one of the same outline as another is cut by the paper of that, where that
+ * is printed. Those that are not printed are among them.
+ */
+export function printedParts(parts: readonly Part[], isPrinted = ALL): readonly PrintedPart[] {
   const found = new Map<string, { group: PrintedGroup; name: PieceName; cloth: ClothName; halves: PiecePart[] }>();
-  for (const { part } of drawnParts(parts)) {
+  for (const { part } of drawnParts(parts, isPrinted)) {
     if (isOfBodice(part) || !isPrintedGroup(part.group)) continue;
     const own = found.get(idOf(part));
     if (own === undefined)
@@ -145,10 +170,21 @@ function sewnWith(parts: readonly Part[], group: PrintedGroup): Groups {
   }
 }
 
+/** What is printed where some parts are wanted, and some pieces of the bodice beside them. */
+export function isPrintedAmong(
+  parts: readonly Part[],
+  ids: readonly string[],
+  pieces: readonly PieceName[] | undefined,
+): IsPrinted {
+  const bodice: ReadonlySet<string> = new Set(pieces ?? drawnPieces(parts).filter(isOfBodice).map(idOf));
+  return (id) => bodice.has(id) || ids.includes(id);
+}
+
 /** The parts wanted, in the order in which they are offered; both halves of those that differ, the left one first. */
 export function truePartsOf({
   parts,
   ids,
+  pieces,
   allowances,
   closure,
   liningOpen,
@@ -171,7 +207,8 @@ export function truePartsOf({
     }
     return both[half === "right" ? 1 : 0];
   };
-  const wanted = printedParts(parts).filter(({ id }) => ids.includes(id));
+  const isPrinted = isPrintedAmong(parts, ids, pieces);
+  const wanted = printedParts(parts, isPrinted).filter(({ id }) => ids.includes(id));
   const made: TruePiece[] = [];
   for (const [index, { group, halves }] of wanted.entries()) {
     for (const part of halves) {
@@ -196,7 +233,7 @@ export function truePartsOf({
         ...own,
         seams: own.seams.map((run) => (run.opens !== null && FACES_BODY.has(group) ? { ...run, opens: "free" } : run)),
         part: { group, cloth: part.cloth },
-        also: alsoCutBy(parts, key),
+        also: alsoCutBy(parts, key, isPrinted),
       };
       if (drawn.cutting.length < 3) return refused;
       made.push(isPartTurnedOver(group, piece.name, half) ? turnedOver(drawn) : drawn);

@@ -1,6 +1,6 @@
 import { SHEET_FORMATS, type SheetFormat } from "../../core/decisions/paperChoice";
 import { useId, type ReactNode } from "react";
-import { PRINTED_GROUPS, printedParts, replacedPieces } from "../../core/cutting/trueParts";
+import { PRINTED_GROUPS, replacedPieces } from "../../core/cutting/trueParts";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import type { PaperKind } from "../../paper/request";
@@ -28,6 +28,7 @@ import {
   isNested,
   isPieceWanted,
   namesOf,
+  partsOffered,
   piecesDrawn,
   sizeOf,
 } from "./paperRequest";
@@ -63,7 +64,8 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
   const sizes = labels.filter((label) => label !== size);
   const dress = dressPrinted(work, chosen, plan, kind);
   const replaced = dress === null ? [] : replacedPieces(plan, dress.parts);
-  const parts = printedParts(dress?.parts ?? []);
+  const wanted = namesOf(pieces).filter((name) => isPieceWanted(name, chosen, replaced));
+  const parts = dress === null ? [] : partsOffered(dress, wanted, chosen);
   const measured = dress?.parts.some((part) => part.kind !== "piece") === true;
   const under = sizes.filter((label) => chosen.under.includes(label));
   return (

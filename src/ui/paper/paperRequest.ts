@@ -4,7 +4,7 @@ import { USUAL_ALLOWANCES } from "../../core/cutting/usualAllowances";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import type { Piece, PieceName, SeamName } from "../../core/pattern/piece";
-import { printedParts, replacedPieces } from "../../core/cutting/trueParts";
+import { isPrintedAmong, printedParts, replacedPieces, type PrintedPart } from "../../core/cutting/trueParts";
 import { dressOf } from "../../core/dress/dressOf";
 import { dressOnPaper, type DressOnPaper, type PaperKind, type PaperRequest } from "../../paper/request";
 import { USUAL_MARGIN } from "../../words/paperChoices";
@@ -53,11 +53,25 @@ export function dressPrinted(work: Work, chosen: Chosen, plan: Plan, kind: Paper
 export const isPieceWanted = (name: PieceName, chosen: Chosen, replaced: readonly PieceName[]): boolean =>
   replaced.includes(name) ? chosen.replacedToo.includes(name) : !chosen.leftOut.includes(name);
 
+/** The parts of the dress that can be chosen: one that the paper of a piece cuts, where that piece is left out, too. */
+export function partsOffered(
+  { parts }: DressOnPaper,
+  pieces: readonly PieceName[],
+  { partsLeftOut }: Chosen,
+): readonly PrintedPart[] {
+  const ids = printedParts(parts, () => false).map(({ id }) => id);
+  const wanted = ids.filter((id) => !partsLeftOut.includes(id));
+  return printedParts(parts, isPrintedAmong(parts, wanted, pieces));
+}
+
 export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chosen, day: string): PaperRequest {
   const nested = isNested(chosen, kind);
   const size = sizeOf(chosen, plan, kind);
   const dress = dressPrinted(work, chosen, plan, kind);
   const replaced = dress === null ? [] : replacedPieces(plan, dress.parts);
+  const pieces = namesOf(nested ? plan.printed : piecesDrawn(plan, size)).filter((name) =>
+    isPieceWanted(name, chosen, replaced),
+  );
   return {
     work,
     plan,
@@ -67,13 +81,11 @@ export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chos
       format: formatOf(work),
       margin: work.printerMargin ?? USUAL_MARGIN,
       size,
-      pieces: namesOf(nested ? plan.printed : piecesDrawn(plan, size)).filter((name) =>
-        isPieceWanted(name, chosen, replaced),
-      ),
+      pieces,
       ...(dress === null
         ? {}
         : {
-            parts: printedParts(dress.parts)
+            parts: partsOffered(dress, pieces, chosen)
               .map(({ id }) => id)
               .filter((id) => !chosen.partsLeftOut.includes(id)),
           }),

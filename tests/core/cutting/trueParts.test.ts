@@ -4,6 +4,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   alsoCutBy,
+  paperOf,
   printedParts,
   replacedPieces,
   sewnOnBodice,
@@ -290,6 +291,22 @@ describe("parts of halves that differ", () => {
     expect(side(named(faced.parts, "frontFacing-right"))).toBe(1);
   });
 
+  it("and a lining on the shell's own lines is drawn for itself, since the shell's paper would cut the other half", () => {
+    const lined = dressed({
+      ...workOf("sideDart", { lining: { bodice: true } }),
+      alterations: [{ kind: "fit", id: "a", fit: "sideSeamWaist", amount: 8, half: "left" }],
+    });
+    // A lining hangs with its right side to the body: what is for her left half is drawn as the shell of her right one.
+    for (const half of ["left", "right"] as const) {
+      const [shell, lining] = [
+        named(lined.bodice, `frontBasque-${half}`),
+        named(lined.parts, `lining-frontBasque-${half}`),
+      ];
+      expect([side(shell), side(lining)]).toEqual(half === "left" ? [1, -1] : [-1, 1]);
+      expect(alsoCutBy(lined.dress.parts, shell.key)).toEqual([]);
+    }
+  });
+
   it("are cut once each, and have keys unlike any other", () => {
     const keys = [...bodice, ...parts].map(({ key }) => key);
     expect(new Set(keys).size).toBe(keys.length);
@@ -366,6 +383,58 @@ describe("parts made by hand that are printed", () => {
       part("stiff-left", "facing", boxPiece("frontFacing", 100, 50), { ...left, cloth: "lining" }),
     ];
     expect(alsoCutBy(other, "frontFacing")).toEqual(["interfacing"]);
+  });
+
+  it("are drawn for themselves where they look at the body and the halves differ, and else cut by the shell's paper", () => {
+    const basque = lower("frontBasque", 250, 200);
+    const both = (half: "left" | "right" | null): readonly Part[] => {
+      const more = half === null ? {} : { half, cut: { onFold: false, count: 1 } };
+      const end = half === null ? "" : `-${half}`;
+      return [
+        part(`frontBasque${end}`, "bodice", basque, more),
+        part(`lining-frontBasque${end}`, "bodiceLining", basque, { ...more, cloth: "lining" }),
+        part(`frontBasque-underlining${end}`, "underlining", basque, { ...more, cloth: "underlining" }),
+      ];
+    };
+    expect(printedParts(both(null))).toEqual([]);
+    expect(alsoCutBy(both(null), "frontBasque")).toEqual(["lining", "underlining"]);
+    const differing = [...both("left"), ...both("right")];
+    expect(printedParts(differing).map(({ id, halves }) => [id, halves.map(({ key }) => key)])).toEqual([
+      ["lining-frontBasque", ["lining-frontBasque-left", "lining-frontBasque-right"]],
+    ]);
+    // An underlining lies against the shell, the same way up.
+    expect(alsoCutBy(differing, "frontBasque-left")).toEqual(["underlining"]);
+  });
+
+  it("are drawn for themselves where the paper that would cut them is not printed, with what belongs to them", () => {
+    const [front, back] = [boxPiece("front", 240, 400), boxPiece("back", 230, 400)];
+    const some: readonly Part[] = [
+      part("front", "bodice", front),
+      part("back", "bodice", back),
+      part("lining-front", "bodiceLining", front, { cloth: "lining" }),
+      part("lining-back", "bodiceLining", back, { cloth: "lining" }),
+      facing,
+      part("stiff", "facing", boxPiece("frontFacing", 100, 50), { cloth: "interfacing" }),
+    ];
+    const printed = (...ids: readonly string[]) => printedParts(some, (id) => ids.includes(id)).map(({ id }) => id);
+    expect(printed("front", "back", "frontFacing")).toEqual(["frontFacing"]);
+    expect(printed("front", "frontFacing")).toEqual(["lining-back", "frontFacing"]);
+    // An interfacing is none without its facing.
+    expect(printed()).toEqual(["lining-front", "lining-back", "frontFacing"]);
+    const made = (ids: readonly string[], pieces?: readonly PieceName[]) => {
+      const asked = { parts: some, ids, allowances: {}, closure: ZIP, liningOpen: null };
+      const found = truePartsOf(pieces === undefined ? asked : { ...asked, pieces });
+      return found.ok ? found.value.map(({ key }) => key) : [];
+    };
+    const linings = ["lining-front", "lining-back"];
+    expect(made(linings, [])).toEqual(linings);
+    expect(made(linings, ["front"])).toEqual(["lining-back"]);
+    expect(made(linings)).toEqual([]);
+    expect([paperOf(some, "lining-back"), paperOf(some, "stiff"), paperOf(some, "front")]).toEqual([
+      "back",
+      "frontFacing",
+      "front",
+    ]);
   });
 
   it("leave out of the plan what neither bodice nor straps are cut by", () => {
