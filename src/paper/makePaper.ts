@@ -1,5 +1,6 @@
 /** True-scale paper from a plan: what it would be, and the file itself. Runs in a worker; nothing here knows a page. */
 import { dayWords } from "../words/terms/days";
+import { buttonsOnSkirt, isSkirted } from "../core/cutting/trueParts";
 import type { TruePiece } from "../core/cutting/truePiece";
 import { drawnPieces } from "../core/parts/halfParts";
 import { fail, invariant, ok, type Result } from "../core/result";
@@ -11,7 +12,7 @@ import type { InkPage } from "../drawing/ink";
 import { sheetMap, tiledPages } from "../drawing/sheetPages";
 import { testSquare } from "../drawing/testSquare";
 import { planDoubts } from "../words/doubts";
-import { buttonSheetWords } from "../words/buttons";
+import { buttonsBelowWords, buttonSheetWords } from "../words/buttons";
 import {
   ALL_CHECKS_HOLD,
   OLD_OVERLAY_KIND,
@@ -250,7 +251,9 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
   const own = (
     choices.size === null ? plan.left.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(choices.size)] ?? [])
   ).filter(({ name }) => choices.pieces.includes(name));
-  const parts = drawnPieces(request.dress?.parts ?? [])
+  const dressParts = choices.size === null && choices.nested !== true ? (request.dress?.parts ?? []) : [];
+  const buttoned = pieces.flatMap(({ name, drills }) => (drills.some(({ what }) => what === "button") ? [name] : []));
+  const parts = drawnPieces(dressParts)
     .filter((part) => pieces.some(({ key }) => key === part.key))
     .map(({ piece }) => piece);
   return {
@@ -271,11 +274,14 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
         ? []
         : [
             pieceListWords(pieces),
-            opensWords(work),
+            opensWords(work, isSkirted(dressParts)),
             allowances === null ? NO_ALLOWANCES : allowanceWords([...own, ...parts], allowances, work.unit),
             ...(choices.toile === true && allowances !== null ? [TOILE_WORDS] : []),
             ...(pieces.some(({ tacking }) => tacking.length > 0) ? [TACKING_WORDS] : []),
-            ...buttonSheetWords(plan.left.pieces, choices.pieces, work.pattern.closure, allowances, work.unit),
+            ...buttonSheetWords(plan.left.pieces, buttoned, work.pattern.closure, allowances, work.unit),
+            ...(buttoned.length === 0
+              ? []
+              : buttonsBelowWords(buttonsOnSkirt(plan, dressParts, work.pattern.closure), work.unit)),
           ]),
     ],
     failing: choices.size === null ? failing : [],

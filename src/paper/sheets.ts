@@ -4,10 +4,10 @@ import type { Lines } from "../core/cutting/room";
 import {
   alsoCutBy,
   isPrintedAmong,
+  markedWith,
   paperOf,
   printedParts,
   replacedPieces,
-  sewnOnBodice,
   truePartsOf,
 } from "../core/cutting/trueParts";
 import { titledClearOf, truePiecesOf } from "../core/cutting/truePieces";
@@ -72,8 +72,8 @@ export function truePiecesFor(request: PaperRequest): Result<readonly TruePiece[
   const allowances = allowancesFor(request);
   const { closure } = work.pattern;
   const isOwn = choices.size === null && choices.nested !== true;
-  const sewnOn = dress === undefined || !isOwn ? {} : { sewnOn: sewnOnBodice(dress.parts) };
-  const pieces = truePiecesOf(plan, { names: choices.pieces, size: choices.size, allowances, closure, ...sewnOn });
+  const marked = dress === undefined || !isOwn ? {} : markedWith(plan, dress.parts);
+  const pieces = truePiecesOf(plan, { names: choices.pieces, size: choices.size, allowances, closure, ...marked });
   if (dress === undefined || !isOwn || !pieces.ok) return pieces;
   const ids = choices.parts ?? [];
   const parts = truePartsOf({ ...dress, ids, pieces: choices.pieces, allowances, closure });

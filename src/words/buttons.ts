@@ -4,11 +4,13 @@ import { allowanceOf } from "../core/cutting/usualAllowances";
 import { type Allowances } from "../core/decisions/allowances";
 import { buttonRow, HOLE_BEYOND, LEAST_STAND, type ButtonRow } from "../core/cutting/buttons";
 import type { Piece, PieceName } from "../core/pattern/piece";
+import { setOf } from "../core/pattern/pieceSet";
 import { isFrontPiece } from "../core/pattern/pieceGroups";
 import { LIMITS } from "../core/decisions/limits";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { allowanceAmount } from "./allowances";
+import { counted, listWords } from "./terms/language";
 import { formatAmount } from "./terms/length";
 
 export const BUTTONS_LABEL = "Buttons down the centre back";
@@ -16,7 +18,7 @@ const ZIP = "Leave it empty for a zip.";
 
 /** The row that a closure asks for on these pieces; null without buttons. */
 export const buttonRowOf = (pieces: readonly Piece[], closure: Closure): ButtonRow | null =>
-  buttonRow(Object.fromEntries(pieces.map((piece) => [piece.name, piece])), closure);
+  buttonRow(setOf(pieces), closure);
 
 /** Buttons that stand nearer than this are as close as their own width, mm. */
 const CLOSE: Mm = 15;
@@ -38,7 +40,15 @@ export function readButtons(text: string): number | null | undefined {
   return count >= LIMITS.buttons.least && count <= LIMITS.buttons.most ? count : undefined;
 }
 
-const BACKS: ReadonlySet<PieceName> = new Set(["back", "backBand", "backBasque"]);
+const BACKS: ReadonlySet<PieceName> = new Set(["back", "backBand", "backBasque", "skirtBack"]);
+
+/** Buttons on a skirt that no piece is printed of: how many, and how far below the waist seam each comes. */
+export const buttonsBelowWords = (below: readonly Mm[], unit: LengthUnit): readonly string[] =>
+  below.length === 0
+    ? []
+    : [
+        `${counted(below.length, { one: "button comes", other: "buttons come" })} on the skirt, which is cut by its measures: mark ${below.length === 1 ? "it" : "them"} ${listWords(below.map((mm) => formatAmount(mm, unit)))} below the waist seam.`,
+      ];
 
 /** Said where the allowance at the centre back is too narrow to be a stand; null where it is not, or where there are no buttons. */
 export function narrowStandWords(

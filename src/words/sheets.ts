@@ -193,11 +193,11 @@ export const missingLettersWords = (names: readonly string[]): readonly string[]
     : [];
 
 /** "Opens at the centre back, 180 mm below the waist seam." Which side is common practice: the left. */
-export function opensWords({ pattern, unit }: Pick<Work, "pattern" | "unit">): string {
+export function opensWords({ pattern, unit }: Pick<Work, "pattern" | "unit">, isSkirted: boolean): string {
   const { place, belowWaist, buttons } = pattern.closure;
   const where = place === "centreBack" ? "at the centre back" : "at the left side";
   const how = buttons === undefined ? "" : ", with buttons";
-  return pattern.length === "hip" && belowWaist > 0
+  return (pattern.length === "hip" || isSkirted) && belowWaist > 0
     ? `Opens ${where}${how}, down to ${formatLength(belowWaist, unit)} below the waist seam.`
     : `Opens ${where}${how}, down to the waist.`;
 }

@@ -150,8 +150,16 @@ describe("words on sheets", () => {
     expect(pieces.flatMap((piece) => texts(inkOf(piece)).map(({ text }) => text))).toEqual(
       expect.arrayContaining(["side seam: left side opens", "zip ends"]),
     );
-    expect(opensWords({ unit: "cm", pattern: { ...testWork.pattern, closure } })).toBe(
-      "Opens at the left side, down to 18.0 cm below the waist seam.",
+    const opens = (length: "hip" | "waist", isSkirted: boolean, belowWaist = 180): string =>
+      opensWords(
+        { unit: "cm", pattern: { ...testWork.pattern, length, closure: { ...closure, belowWaist } } },
+        isSkirted,
+      );
+    expect(opens("hip", false)).toBe("Opens at the left side, down to 18.0 cm below the waist seam.");
+    // A skirt is opened as a basque is, whatever the length of the pattern.
+    expect(opens("waist", true)).toBe("Opens at the left side, down to 18.0 cm below the waist seam.");
+    expect([opens("waist", false), opens("hip", true, 0)]).toEqual(
+      Array.from({ length: 2 }, () => "Opens at the left side, down to the waist."),
     );
   });
 

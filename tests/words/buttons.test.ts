@@ -1,6 +1,12 @@
 import type { Closure } from "../../src/core/decisions/pattern";
 import { describe, expect, it } from "vitest";
-import { buttonSheetWords, buttonsHint, narrowStandWords, readButtons } from "../../src/words/buttons";
+import {
+  buttonsBelowWords,
+  buttonSheetWords,
+  buttonsHint,
+  narrowStandWords,
+  readButtons,
+} from "../../src/words/buttons";
 import { planOf, testWork } from "../support/works";
 
 const { pieces } = planOf(testWork).left;
@@ -18,6 +24,16 @@ describe("words of buttons", () => {
     expect(buttonsHint(row, "in")).toContain("2 3/8 in from one to the next");
     expect(buttonsHint({ ...row, spacing: 14 }, "cm")).toContain("too close for most buttons");
     expect(buttonsHint(null, "cm")).toBe("Leave it empty for a zip.");
+  });
+
+  it("tell where those come that nothing marks", () => {
+    expect(buttonsBelowWords([32.8, 138], "cm")).toEqual([
+      "2 buttons come on the skirt, which is cut by its measures: mark them 33 mm and 138 mm below the waist seam.",
+    ]);
+    expect(buttonsBelowWords([50], "cm")).toEqual([
+      "1 button comes on the skirt, which is cut by its measures: mark it 50 mm below the waist seam.",
+    ]);
+    expect(buttonsBelowWords([], "cm")).toEqual([]);
   });
 
   it("read a whole number from 2 to 20", () => {

@@ -1,8 +1,9 @@
 /** Buttons in place of a zip: where they come on the centre back, walked over its pieces from the neck to the end of the opening. */
 import type { Closure } from "../decisions/pattern";
+import type { PieceName } from "../pattern/piece";
 import { piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { polar, type PiecePoint } from "../geometry/point";
-import { isBasque } from "../pattern/pieceGroups";
+import { isBelowWaist } from "../pattern/pieceGroups";
 import { radians, type Mm } from "../units";
 import { placeAlong, walkAlong, type Walk, type WalkedPlace } from "./walk";
 
@@ -31,25 +32,36 @@ export interface ButtonRow {
   readonly ends: readonly [Mm, Mm];
 }
 
+/**
+ * What the opening goes on into below the waist: a piece that is among those walked, or a skirt that is given by its measures,
+ * on which nothing can be marked.
+ */
+export type Below = "drafted" | "measured";
+
 interface Opening {
   readonly walk: Walk;
   readonly length: Mm;
+  /** So much of it lies above the waist. */
+  readonly above: Mm;
 }
 
+const DOWN_THE_BACK: ReadonlySet<PieceName> = new Set(["back", "backBand", "backBasque", "skirtBack"]);
+
 /**
- * The centre back from the neck to the end of the opening: the whole of it above the waist, and so far into the basque. None
- * where it does not open there, or where a piece of it lies on the fold.
+ * The centre back from the neck to the end of the opening: the whole of it above the waist, and so far into what hangs there.
+ * None where it does not open there, or where a piece of it lies on the fold.
  */
-function openingOf(pieces: PieceSet, { place, belowWaist }: Closure): Opening | null {
+function openingOf(pieces: PieceSet, { place, belowWaist }: Closure, below: Below): Opening | null {
   if (place !== "centreBack") return null;
-  const backs = piecesOf(pieces).filter(({ name }) => name === "back" || name === "backBand" || name === "backBasque");
+  const backs = piecesOf(pieces).filter(({ name }) => DOWN_THE_BACK.has(name));
   if (backs.some(({ centreOnFold }) => centreOnFold)) return null;
   const walk = walkAlong(backs, "centre");
   const above = walkAlong(
-    backs.filter(({ name }) => !isBasque(name)),
+    backs.filter(({ name }) => !isBelowWaist(name)),
     "centre",
   ).length;
-  return above === 0 ? null : { walk, length: Math.min(above + Math.max(belowWaist, 0), walk.length) };
+  const length = above + Math.max(belowWaist, 0);
+  return above === 0 ? null : { walk, length: below === "measured" ? length : Math.min(length, walk.length), above };
 }
 
 /**
@@ -57,10 +69,10 @@ function openingOf(pieces: PieceSet, { place, belowWaist }: Closure): Opening | 
  * the last is taken further from its end, the rest spread anew, by as little as helps; where nothing helps, they stay as they
  * were. None without buttons, or where the opening is too short for two.
  */
-export function buttonRow(pieces: PieceSet, closure: Closure): ButtonRow | null {
+export function buttonRow(pieces: PieceSet, closure: Closure, below: Below = "drafted"): ButtonRow | null {
   const { buttons } = closure;
   if (buttons === undefined) return null;
-  const opening = openingOf(pieces, closure);
+  const opening = openingOf(pieces, closure, below);
   return opening === null ? null : rowIn(opening, buttons);
 }
 
@@ -85,18 +97,34 @@ function evenly(length: Mm, ends: ButtonRow["ends"], buttons: number): ButtonRow
   return { along: Array.from({ length: buttons }, (_, index) => ends[0] + index * spacing), spacing, ends };
 }
 
+/** Of the row of buttons, those on a skirt that is given by its measures: how far below the waist seam each comes, mm. */
+export function buttonsOnMeasured(pieces: PieceSet, closure: Closure): readonly Mm[] {
+  const [opening, row] = [openingOf(pieces, closure, "measured"), buttonRow(pieces, closure, "measured")];
+  return opening === null || row === null
+    ? []
+    : row.along.filter((along) => along > opening.above).map((along) => along - opening.above);
+}
+
 /**
  * Where each button is sewn, on the centre line, which the two halves meet on when buttoned: from the neck down, with the way
  * square out to the edge of the stand. `meets` is the other half where the halves differ: its row is then taken, spread over
- * this one, so that every button has its buttonhole.
+ * this one, so that every button has its buttonhole. Those on a skirt that is given by its measures have no place.
  */
-export function buttonPlaces(pieces: PieceSet, closure: Closure, meets = pieces): readonly WalkedPlace[] {
+export function buttonPlaces(
+  pieces: PieceSet,
+  closure: Closure,
+  meets = pieces,
+  below: Below = "drafted",
+): readonly WalkedPlace[] {
   const { buttons } = closure;
   if (buttons === undefined) return [];
-  const [opening, row] = [openingOf(pieces, closure), buttonRow(meets, closure)];
+  const [opening, row] = [openingOf(pieces, closure, below), buttonRow(meets, closure, below)];
   if (opening === null || row === null) return [];
-  const own = evenly(opening.length, row.ends, buttons);
-  return own.spacing > 0 ? own.along.map((along) => placeAlong(opening.walk, along)) : [];
+  const { walk, length } = opening;
+  const own = evenly(length, row.ends, buttons);
+  return own.spacing > 0
+    ? own.along.filter((along) => along <= walk.length).map((along) => placeAlong(walk, along))
+    : [];
 }
 
 /** How far a buttonhole begins outside the centre line, mm: the button's shank lies in that end of it (common practice, no source). */

@@ -8,15 +8,26 @@ import type { ClothName } from "../decisions/dress";
 import type { Closure } from "../decisions/pattern";
 import { drawnPieces } from "../parts/halfParts";
 import type { Part, PartGroup, PiecePart } from "../parts/part";
-import { isSamePiece, type PieceSet } from "../pattern/pieceSet";
+import { isSamePiece, setOf, type PieceSet } from "../pattern/pieceSet";
 import type { Piece, PieceName } from "../pattern/piece";
+import { isBelowWaist } from "../pattern/pieceGroups";
 import type { Plan } from "../plan/plan";
 import { fail, ok, type Result } from "../result";
 import type { Mm } from "../units";
+import { buttonPlaces, buttonRow, buttonsOnMeasured, type ButtonRow } from "./buttons";
 import { notchPlaces, type NotchPlace } from "./notches";
 import type { TruePiece } from "./truePiece";
-import { isRefused, truePiece, turnedOver, type OutlineRefused } from "./truePieces";
+import {
+  areSamePlaces,
+  isRefused,
+  truePiece,
+  turnedOver,
+  type OutlineRefused,
+  type Skirted,
+  type TrueOptions,
+} from "./truePieces";
 import { FACES_BODY, isPartTurnedOver } from "./turnedOver";
+import type { WalkedPlace } from "./walk";
 
 /** What is printed of a dress besides the pieces of its bodice, in the order in which it is offered. */
 export const PRINTED_GROUPS = ["skirt", "bodiceLining", "skirtLining", "facing", "strap", "underlining"] as const;
@@ -155,6 +166,39 @@ const hangingOn = (parts: readonly Part[]): Groups =>
 export const sewnOnBodice = (parts: readonly Part[]): readonly [PieceSet, PieceSet] =>
   setsOf(parts, [...hangingOn(parts), "facing"]);
 
+/** Whether a skirt hangs on the bodice, drafted or not. */
+export const isSkirted = (parts: readonly Part[]): boolean => parts.some(({ group }) => group === "skirt");
+
+/** The skirt of a dress; null where none hangs on the bodice. */
+export const skirtOf = (parts: readonly Part[]): Skirted | null =>
+  isSkirted(parts)
+    ? { panels: setsOf(parts, ["skirt"]), below: isThere(parts, "skirt") ? "drafted" : "measured" }
+    : null;
+
+/** Buttons on a skirt that is given by its measures, where nothing marks them: how far below the waist seam each comes, mm. */
+export const buttonsOnSkirt = ({ left }: Plan, parts: readonly Part[], closure: Closure): readonly Mm[] =>
+  skirtOf(parts)?.below === "measured"
+    ? buttonsOnMeasured(setOf(left.pieces.filter(({ name }) => !isBelowWaist(name))), closure)
+    : [];
+
+/** The row of buttons down a dress: over what it is cut from, on her left half; null without buttons. mm. */
+export function buttonRowOn(plan: Plan, parts: readonly Part[], closure: Closure): ButtonRow | null {
+  const replaced = replacedPieces(plan, parts);
+  const skirt = skirtOf(parts);
+  const kept = setOf(plan.left.pieces.filter(({ name }) => !replaced.includes(name)));
+  return buttonRow({ ...kept, ...skirt?.panels[0] }, closure, skirt?.below);
+}
+
+/** What the pieces of the bodice are marked by besides themselves. */
+export const markedWith = (
+  plan: Plan,
+  parts: readonly Part[],
+): Required<Pick<TrueOptions, "sewnOn" | "replaced" | "skirt">> => ({
+  sewnOn: sewnOnBodice(parts),
+  replaced: replacedPieces(plan, parts),
+  skirt: skirtOf(parts),
+});
+
 /** What each group is sewn together with. */
 function sewnWith(parts: readonly Part[], group: PrintedGroup): Groups {
   switch (group) {
@@ -169,6 +213,17 @@ function sewnWith(parts: readonly Part[], group: PrintedGroup): Groups {
       return [isThere(parts, "bodiceLining") ? "bodiceLining" : "bodice", "skirtLining"];
   }
 }
+
+/** A part of both halves drawn once for each: what stands on it differs. */
+const apart = (part: PiecePart): readonly PiecePart[] =>
+  part.half === null
+    ? (["left", "right"] as const).map((half) => ({
+        ...part,
+        key: `${part.key}-${half}`,
+        half,
+        cut: part.cut.onFold ? part.cut : { onFold: false, count: part.cut.count / 2 },
+      }))
+    : [part];
 
 /** What is printed where some parts are wanted, and some pieces of the bodice beside them. */
 export function isPrintedAmong(
@@ -207,11 +262,20 @@ export function truePartsOf({
     }
     return both[half === "right" ? 1 : 0];
   };
+  const [left, right] = setsOf(parts, ["bodice", "skirt"]);
+  const buttonsOf = {
+    left: buttonPlaces(left, closure),
+    right: buttonPlaces(right, closure, left),
+  };
   const isPrinted = isPrintedAmong(parts, ids, pieces);
   const wanted = printedParts(parts, isPrinted).filter(({ id }) => ids.includes(id));
   const made: TruePiece[] = [];
   for (const [index, { group, halves }] of wanted.entries()) {
-    for (const part of halves) {
+    const marksOn = (name: PieceName, half: Half): readonly WalkedPlace[] =>
+      group === "skirt" ? buttonsOf[half].filter(({ piece }) => piece === name) : [];
+    for (const part of halves.flatMap((one) =>
+      areSamePlaces(marksOn(one.piece.name, "left"), marksOn(one.piece.name, "right")) ? [one] : apart(one),
+    )) {
       const { piece, half, key } = part;
       const refused = fail({ code: "paper/outline-refused" as const, piece: piece.name, half });
       if (isRefused(piece)) return refused;
@@ -224,7 +288,7 @@ export function truePartsOf({
         half,
         number: [index + 1, wanted.length],
         notches: notchesOf(group, half).filter(({ piece: name }) => name === piece.name),
-        buttons: [],
+        buttons: marksOn(piece.name, half ?? "left"),
         lengthen: [],
         bustPoint: null,
         cut: part.cut,

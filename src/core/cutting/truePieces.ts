@@ -15,7 +15,7 @@ import { outlineOf } from "../pattern/ring";
 import { lineDistance } from "../geometry/segment";
 import { CUTTING_ACCURACY, ON_FOLD, SAME_LINE } from "../tolerance";
 import type { Allowances } from "../decisions/allowances";
-import { buttonholeAt, buttonPlaces } from "./buttons";
+import { buttonholeAt, buttonPlaces, type Below } from "./buttons";
 import { cuttingLine } from "../allowance/cuttingLine";
 import { cutNotch, notchPlaces, ownNotches, type NotchPlace } from "./notches";
 import { lengthenLines, type LengthenLine } from "./lengthenLines";
@@ -41,6 +41,16 @@ export interface TrueOptions {
    * and what hangs there takes the place of a basque.
    */
   readonly sewnOn?: readonly [PieceSet, PieceSet];
+  /** Pieces that the dress is cut without, where other pieces or parts take their place. */
+  readonly replaced?: readonly PieceName[];
+  /** The skirt that hangs on the wearer's own pieces: buttons go on down its centre back. */
+  readonly skirt?: Skirted | null;
+}
+
+/** The shell of a skirt: its panels, her left half first; without panels it is given by its measures. */
+export interface Skirted {
+  readonly panels: readonly [PieceSet, PieceSet];
+  readonly below: Below;
 }
 
 /** The outline of a piece crosses itself, is open or not finite. */
@@ -58,27 +68,34 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
   const bustPointOf = (set: PieceSet, { bustPoint }: PlanHalf): PiecePoint | null =>
     size === null ? (bustPoint.own ?? bustPoint.printed) : (set[plan.bustPiece]?.points.bustPoint?.at ?? null);
   const sewnOn = size === null ? options.sewnOn : undefined;
-  const marks = marksOf(left, closure, { bustPoint: bustPointOf(left, plan.left), sewnOn: sewnOn?.[0] });
+  const cutOf = (pieces: PieceSet, half: 0 | 1): Cut => {
+    const skirt = size === null ? (options.skirt ?? null) : null;
+    const replaced = size === null ? (options.replaced ?? []) : [];
+    const kept = setOf(piecesOf(pieces).filter(({ name }) => !replaced.includes(name)));
+    return { pieces, backs: { ...kept, ...skirt?.panels[half] }, below: skirt?.below ?? "drafted" };
+  };
+  const [own, other] = [cutOf(left, 0), right === null ? null : cutOf(right, 1)];
+  const marks = marksOf(own, closure, { bustPoint: bustPointOf(left, plan.left), sewnOn: sewnOn?.[0] });
   const rightMarks =
-    right === null
+    right === null || other === null
       ? marks
-      : marksOf(right, closure, { bustPoint: bustPointOf(right, plan.right), meets: left, sewnOn: sewnOn?.[1] });
+      : marksOf(other, closure, { bustPoint: bustPointOf(right, plan.right), meets: own, sewnOn: sewnOn?.[1] });
   const names = PIECE_ORDER.filter((name) => left[name] !== undefined || right?.[name] !== undefined);
   const made: TruePiece[] = [];
   for (const name of PIECE_ORDER) {
-    const [one, other] = [left[name], right?.[name]];
+    const [one, two] = [left[name], right?.[name]];
     if (!options.names.includes(name) || one === undefined) continue;
-    const even = other === undefined || (isSamePiece(one, other) && isSameRow(marks, rightMarks, name));
+    const even = two === undefined || (isSamePiece(one, two) && isSameRow(marks, rightMarks, name));
     const halves: readonly (readonly [Piece, Half | null, Marks])[] = even
       ? [[one, null, marks]]
       : [
           [one, "left", marks],
-          [other, "right", rightMarks],
+          [two, "right", rightMarks],
         ];
     for (const [piece, half, { notches, buttons, lengthen }] of halves) {
       if (isRefused(piece)) return fail({ code: "paper/outline-refused", piece: name, half });
       const bustPoint = name === plan.bustPiece ? bustPointOf({ [name]: piece }, plan[half ?? "left"]) : null;
-      const own = <P extends WalkedPlace>(places: readonly P[]): readonly P[] =>
+      const on = <P extends WalkedPlace>(places: readonly P[]): readonly P[] =>
         places.filter((place) => place.piece === name);
       const drawn = truePiece(piece, {
         size,
@@ -88,8 +105,8 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
         half,
         label: labelOf(plan, name),
         number: [names.indexOf(name) + 1, names.length],
-        notches: own(notches),
-        buttons: own(buttons),
+        notches: on(notches),
+        buttons: on(buttons),
         lengthen: lengthen.filter((line) => line.piece === name),
         bustPoint,
         cut: cutCount(piece, half),
@@ -108,30 +125,45 @@ interface Marks {
   readonly lengthen: readonly LengthenLine[];
 }
 
-const buttonsOn = ({ buttons }: Marks, name: PieceName): readonly WalkedPlace[] =>
-  buttons.filter(({ piece }) => piece === name);
-
-/** Whether the buttons on a piece come at the same places on both halves: above or below it the halves may differ. */
-function isSameRow(one: Marks, other: Marks, name: PieceName): boolean {
-  const [these, those] = [buttonsOn(one, name), buttonsOn(other, name)];
-  return (
-    these.length === those.length &&
-    these.every(({ at }, index) => distance(at, invariant(those[index], "button").at) < SAME_LINE)
+/** Whether buttons come at the same places on both halves: above or below a piece the halves may differ. */
+const isSameRow = (one: Marks, other: Marks, name: PieceName): boolean =>
+  areSamePlaces(
+    one.buttons.filter(({ piece }) => piece === name),
+    other.buttons.filter(({ piece }) => piece === name),
   );
+
+/** Whether marks of one piece come at the same places on both halves. */
+export const areSamePlaces = (these: readonly WalkedPlace[], those: readonly WalkedPlace[]): boolean =>
+  these.length === those.length &&
+  these.every(({ at }, index) => distance(at, invariant(those[index], "mark").at) < SAME_LINE);
+
+/** Pieces of one half, and those that buttons go down: without what the dress is cut without, with what hangs there. */
+interface Cut {
+  readonly pieces: PieceSet;
+  readonly backs: PieceSet;
+  readonly below: Below;
 }
 
 interface MarksFrom {
   readonly bustPoint: PiecePoint | null;
   /** Another half whose buttons these meet. */
-  readonly meets?: PieceSet;
+  readonly meets?: Cut;
   readonly sewnOn?: PieceSet | undefined;
 }
 
-const marksOf = (pieces: PieceSet, closure: Closure, { bustPoint, meets = pieces, sewnOn }: MarksFrom): Marks => ({
-  notches: sewnOn === undefined ? notchPlaces(pieces, closure) : notchesWith(pieces, sewnOn, closure),
-  buttons: buttonPlaces(pieces, closure, meets),
-  lengthen: bustPoint === null ? [] : lengthenLines(pieces, bustPoint),
-});
+function marksOf(own: Cut, closure: Closure, { bustPoint, meets = own, sewnOn }: MarksFrom): Marks {
+  const { pieces, backs, below } = own;
+  // A basque that is printed beside what takes its place is buttoned as it is without that.
+  const beside = pieces.backBasque !== undefined && backs.backBasque === undefined;
+  return {
+    notches: sewnOn === undefined ? notchPlaces(pieces, closure) : notchesWith(pieces, sewnOn, closure),
+    buttons: [
+      ...buttonPlaces(backs, closure, meets.backs, below),
+      ...(beside ? buttonPlaces(pieces, closure, meets.pieces).filter(({ piece }) => isBasque(piece)) : []),
+    ],
+    lengthen: bustPoint === null ? [] : lengthenLines(pieces, bustPoint),
+  };
+}
 
 /** A basque that is printed beside what takes its place has the notches that it has without that. */
 function notchesWith(pieces: PieceSet, sewnOn: PieceSet, closure: Closure): readonly NotchPlace[] {

@@ -1,3 +1,5 @@
+import { buttonRowOn } from "../../core/cutting/trueParts";
+import { dressOf } from "../../core/dress/dressOf";
 import type { Command } from "../../core/plan/commands";
 import { BUTTONS_LABEL, BUTTONS_REFUSAL, buttonRowOf, buttonsHint, readButtons } from "../../words/buttons";
 import { useSettledPlan } from "../session/usePlan";
@@ -25,7 +27,12 @@ export function ButtonsField() {
     },
     clear: () => [closedBy(null)],
   });
-  const row = plan.ok ? buttonRowOf(plan.value.left.pieces, closure) : null;
+  const dress = useSettledWork(dressOf);
+  const row = !plan.ok
+    ? null
+    : dress.ok
+      ? buttonRowOn(plan.value, dress.value.parts, closure)
+      : buttonRowOf(plan.value.left.pieces, closure);
   return (
     <EntryField
       label={BUTTONS_LABEL}

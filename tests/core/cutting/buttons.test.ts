@@ -8,7 +8,7 @@ import { Bezier } from "bezier-js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { PIECE_ORDER, type PieceSet } from "../../../src/core/pattern/pieceSet";
-import { buttonPlaces, buttonRow } from "../../../src/core/cutting/buttons";
+import { buttonPlaces, buttonRow, buttonsOnMeasured } from "../../../src/core/cutting/buttons";
 import { truePiecesOf } from "../../../src/core/cutting/truePieces";
 import type { Drill, TruePiece } from "../../../src/core/cutting/truePiece";
 import { edgePointAt } from "../../../src/core/geometry/edgeCurve";
@@ -66,6 +66,24 @@ describe("buttons on a straight centre back", () => {
       ...[32, 137.2, 242.4, 347.6].map((y) => ["back", 0, y]),
       ...[32.8, 138].map((y) => ["backBasque", 0, y]),
     ]);
+  });
+
+  it("go on down the back of a skirt as far as it opens, and as far into one that is given by its measures", () => {
+    const above = [32, 137.2, 242.4, 347.6].map((y) => ["back", 0, y]);
+    // As into a basque: 400 + 150 less 2 × 12 is 526, in five parts of 105.2; two of the six come below the waist.
+    expect(heights(setOf([back(400), box("skirtBack", 0, 600, "waist", "hem")]), buttons(6, 150))).toEqual([
+      ...above,
+      ...[32.8, 138].map((y) => ["skirtBack", 0, y]),
+    ]);
+    const bodice = setOf([back(400)]);
+    expect(
+      buttonPlaces(bodice, buttons(6, 150), bodice, "measured").map(({ piece, at }) => [piece, at.x, at.y]),
+    ).toEqual(above.map(([piece, x, y]) => [piece, x, expect.closeTo(Number(y), 6)]));
+    expect(buttonsOnMeasured(bodice, buttons(6, 150))).toEqual([expect.closeTo(32.8, 6), expect.closeTo(138, 6)]);
+    // Of three along 300 + 300 the middle one keeps 8 mm clear of the waist seam, though nothing is walked below it.
+    expect(buttonsOnMeasured(setOf([back(300)]), buttons(3, 300))).toEqual([272]);
+    expect(buttonsOnMeasured(bodice, buttons(6, 0))).toEqual([]);
+    expect(buttonsOnMeasured(bodice, { ...buttons(6, 150), place: "side" })).toEqual([]);
   });
 
   it("end with the basque where the opening would go further, and at the waist where it goes nowhere below", () => {

@@ -4,6 +4,9 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   alsoCutBy,
+  buttonRowOn,
+  buttonsOnSkirt,
+  markedWith,
   paperOf,
   printedParts,
   replacedPieces,
@@ -51,7 +54,7 @@ function dressed(work: Work): Dressed {
     size: null,
     allowances,
     closure,
-    sewnOn: sewnOnBodice(parts),
+    ...markedWith(plan.value, parts),
   });
   const made = truePartsOf({
     parts,
@@ -262,6 +265,52 @@ describe("what is printed of a dress", () => {
     const plan = planOfWork(work);
     if (!plan.ok) throw new Error("plan");
     expect(replacedPieces(plan.value, dressed(work).dress.parts)).toEqual([]);
+  });
+});
+
+describe("buttons down a dress", () => {
+  it.each([
+    ["waist", "aLine"],
+    ["hip", "aLine"],
+    ["waist", "gathered"],
+    ["hip", "gathered"],
+    ["hip", "circle"],
+  ] as const)("are as many as are bought, evenly to the end of the opening: %s, %s", (length, kind) => {
+    const { style } = testWork.pattern;
+    const closure: Closure = { place: "centreBack", belowWaist: 180, buttons: 9 };
+    const work: Work = {
+      ...testWork,
+      pattern: { ...testWork.pattern, style, length, closure },
+      dress: { skirt: { kind, length: 600 } },
+    };
+    const { dress, bodice, parts } = dressed(work);
+    const plan = planOfWork(work);
+    if (!plan.ok) throw new Error("plan");
+    const on = (piece: TruePiece | undefined) =>
+      piece?.drills.flatMap(({ what, at }) => (what === "button" ? [alongSeam(piece, "centre", at)] : [])) ?? [];
+    const back = named(bodice, "back");
+    const waist = alongSeam(back, "centre", {
+      x: 0,
+      y: Math.max(...back.centreSeam.map(({ a, b }) => Math.max(a.y, b.y))),
+    });
+    const below = kind === "aLine" ? on(named(parts, "skirtBack")) : buttonsOnSkirt(plan.value, dress.parts, closure);
+    const along = [...on(back), ...below.map((at) => at + waist)];
+    expect(along).toHaveLength(9);
+    // 18 cm have room for at least one of nine, which are spread over some 60 cm.
+    expect(below.length).toBeGreaterThan(0);
+    // From 12 mm below the neck, or some more where one would come on the waist seam, and as much above the end.
+    const spacing = ((along[8] ?? 0) - (along[0] ?? 0)) / 8;
+    along.forEach((at, index) => expect(at - (along[0] ?? 0)).toBeCloseTo(index * spacing, 0));
+    const ends = (along[0] ?? 0) + waist + 180 - (along[8] ?? 0);
+    expect(ends).toBeGreaterThan(23.5);
+    expect(ends).toBeLessThan(24 + 2 * 16);
+    expect(buttonRowOn(plan.value, dress.parts, closure)?.spacing).toBeCloseTo(spacing, 0);
+    expect(dress.notions.filter(({ what }) => what === "buttons").map(({ count }) => count)).toEqual([9]);
+    // Nothing else that the dress is cut from is buttoned.
+    const others = [...bodice, ...parts].filter(({ name }) => !name.endsWith("Basque") && name !== "back");
+    expect(others.filter((piece) => on(piece).length > 0).map(({ key }) => key)).toEqual(
+      kind === "aLine" ? ["skirtBack"] : [],
+    );
   });
 });
 
@@ -564,6 +613,29 @@ describe("parts made by hand at true scale", () => {
     const facing = part("frontFacing", "facing", boxPiece("frontFacing", 250, 60, ["neck", "edge"]));
     expect(notchesOn(made([bodice, facing]), "seam", "neck")).toEqual([["frontFacing", [close(0)]]]);
     expect(notchesOn(made([facing]), "seam", "neck")).toEqual([["frontFacing", []]]);
+  });
+
+  it("have the buttons that go on below the bodice; a skirt of one outline is drawn for each half where these differ", () => {
+    const buttoned: Closure = { place: "centreBack", belowWaist: 150, buttons: 6 };
+    const skirtBack = part("skirtBack", "skirt", lower("skirtBack", 250, 600));
+    const on = (...backs: readonly Part[]) =>
+      made([...backs, skirtBack], { closure: buttoned }).map(({ key, cut, drills }) => [
+        key,
+        cut.count,
+        drills.map(({ at }) => at.y),
+      ]);
+    // 400 + 150 less 2 × 12, in five parts of 105.2.
+    expect(on(part("back", "bodice", boxPiece("back", 240, 400)))).toEqual([
+      ["skirtBack", 2, [close(32.8), close(138)]],
+    ]);
+    // 390 + 150 on the right half, in five parts of 103.2: there the fifth stands at 424.8.
+    const halves = (["left", "right"] as const).map((half, index) =>
+      part(`back-${half}`, "bodice", boxPiece("back", 240, 400 - 10 * index), { half, cut: one }),
+    );
+    expect(on(...halves)).toEqual([
+      ["skirtBack-left", 1, [close(32.8), close(138)]],
+      ["skirtBack-right", 1, [close(34.8), close(138)]],
+    ]);
   });
 
   it("are cut by her allowances and their own, or along the stitch line", () => {
