@@ -5,7 +5,7 @@
 import type { Closure } from "../decisions/pattern";
 import { distance, polar, type PiecePoint } from "../geometry/point";
 import { segmentIntersections } from "../geometry/segment";
-import { pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
+import { isSamePiece, pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { seamPairsOf, type SeamPair } from "../pattern/sewnTogether";
 import { pointOf, type Piece, type PieceName } from "../pattern/piece";
 import { isBelowWaist, isFrontPiece } from "../pattern/pieceGroups";
@@ -13,7 +13,7 @@ import { invariant } from "../result";
 import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import type { Notch, NotchCut, RingPoint } from "./truePiece";
-import { alongTo, placeAlong, walkAlong, type Walk, type WalkedPlace } from "./walk";
+import { alongAt, alongTo, placeAlong, walkAlong, type Walk, type WalkedPlace } from "./walk";
 
 /** A notch before it is known where the piece is cut. */
 export interface NotchPlace extends WalkedPlace {
@@ -39,18 +39,58 @@ const DOUBLE: Mm = 6;
 /** How far a notch is moved to be clear, at a time. */
 const STEP: Mm = 3;
 
+/** The numbers of the notches of a dress: a seam between the same pieces has the same ones in every layer of it. */
+export type Numbers = Map<string, number>;
+
+/** The same of both halves, the wearer's left one first. */
+export type OfHalves<T> = readonly [left: T, right: T];
+
 /** All notches of a set of pieces but those of darts and folds. Those with one number meet. */
-export function notchPlaces(pieces: PieceSet, closure: Closure): readonly NotchPlace[] {
-  const places: NotchPlace[] = [];
-  let number = 0;
-  for (const pair of seamPairsOf(pieces)) {
-    for (const two of onPair(pieces, pair)) {
-      number += 1;
-      places.push(...two.map((place): NotchPlace => ({ ...place, kind: "seam", number, seam: pair.seam })));
+export const notchPlaces = (pieces: PieceSet, closure: Closure): readonly NotchPlace[] =>
+  notchesOfHalves([pieces, pieces], closure)[0];
+
+/**
+ * The same of both halves. A piece that is alike on both is notched once, where its partner of either half can meet it.
+ *
+ * @param numbers those given so far, to which these are added
+ * @param shell what already hangs on pieces of these sets: what hangs there besides meets their notches as they are
+ */
+export function notchesOfHalves(
+  sets: OfHalves<PieceSet>,
+  closure: Closure,
+  numbers: Numbers = new Map(),
+  shell?: OfHalves<readonly NotchPlace[]>,
+): OfHalves<readonly NotchPlace[]> {
+  const places: OfHalves<NotchPlace[]> = [[], []];
+  const put = (half: 0 | 1, { seam }: SeamPair, two: Two, number: number): void => {
+    places[half].push(...two.map((place): NotchPlace => ({ ...place, kind: "seam", number, seam })));
+  };
+  const pairs = ofHalves((half) => seamPairsOf(sets[half]));
+  for (const [key, pair] of new Map(pairs.flat().map((own) => [keyOfPair(own), own]))) {
+    if (shell !== undefined && !pair.first.some(isBelowWaist)) {
+      for (const half of HALVES)
+        for (const { two, number } of metOnShell(sets[half], pair, shell[half])) put(half, pair, two, number);
+      continue;
+    }
+    const there = ofHalves((half) => pairs[half].find((own) => keyOfPair(own) === key) ?? null);
+    for (const [index, both] of onPair(sets, there).entries()) {
+      if (both.every((two) => two === null)) continue;
+      const number = numbers.get(`${key} ${index}`) ?? numbers.size + 1;
+      numbers.set(`${key} ${index}`, number);
+      for (const half of HALVES) {
+        const two = both[half];
+        if (two !== null) put(half, pair, two, number);
+      }
     }
   }
-  return [...places, ...balanceMarks(pieces), ...openingEnds(pieces, closure)];
+  const balance = balanceMarks(sets);
+  return ofHalves((half) => [...places[half], ...balance[half], ...openingEnds(sets[half], closure)]);
 }
+
+const HALVES = [0, 1] as const;
+const ofHalves = <T>(of: (half: 0 | 1) => T): OfHalves<T> => [of(0), of(1)];
+
+const keyOfPair = ({ seam, first, second }: SeamPair): string => `${seam} ${first.join("+")} ${second.join("+")}`;
 
 /** What meets has one shape on both pieces: double only where backs alone meet (the trade's custom). */
 const isDouble = ({ first, second }: SeamPair): boolean => [...first, ...second].every((name) => isBackPiece(name));
@@ -72,17 +112,28 @@ const BALANCE_AT = 0.58;
 /** A shorter armhole has no room for one. */
 const BALANCED: Mm = 90;
 
-function balanceMarks(set: PieceSet): readonly NotchPlace[] {
-  return ARMHOLES.flatMap((names): NotchPlace[] => {
-    const pieces = names.flatMap((name) => set[name] ?? []);
-    if (pieces.length < names.length) return [];
-    const walk = walkAlong(pieces, "armhole");
-    const at = BALANCE_AT * walk.length;
-    if (walk.length < BALANCED || !isClear(walk, at)) return [];
-    const place = marked(walk, at, names.every(isBackPiece));
-    return [{ ...place, kind: "balance", number: 0, seam: "armhole" }];
+function balanceMarks(sets: OfHalves<PieceSet>): OfHalves<readonly NotchPlace[]> {
+  const [left, right] = ofHalves((half) => ARMHOLES.map((names) => balanceMark(sets[half], names)));
+  // Its way there may differ between the halves, but a piece that is alike on both is marked once.
+  const shared = right.map((mark, index) => {
+    const other = left[index];
+    return other !== null && other !== undefined && isShared(sets, [other.piece]) ? other : mark;
   });
+  return [left.flatMap((mark) => mark ?? []), shared.flatMap((mark) => mark ?? [])];
 }
+
+function balanceMark(set: PieceSet, names: readonly PieceName[]): NotchPlace | null {
+  const pieces = names.flatMap((name) => set[name] ?? []);
+  if (pieces.length < names.length) return null;
+  const walk = walkAlong(pieces, "armhole");
+  const at = BALANCE_AT * walk.length;
+  if (walk.length < BALANCED || !isClear(walk, at)) return null;
+  return { ...marked(walk, at, names.every(isBackPiece)), kind: "balance", number: 0, seam: "armhole" };
+}
+
+/** Whether pieces are alike on both halves. */
+const isShared = ([left, right]: OfHalves<PieceSet>, names: readonly PieceName[]): boolean =>
+  left === right || names.every((name) => isSamePiece(left[name], right[name]));
 
 /** A place on a walk, and where it is double the two about it. */
 const marked = (walk: Walk, at: Mm, double: boolean): WalkedPlace & Pick<NotchPlace, "twins"> => ({
@@ -90,18 +141,86 @@ const marked = (walk: Walk, at: Mm, double: boolean): WalkedPlace & Pick<NotchPl
   ...(double ? { twins: [placeAlong(walk, at - DOUBLE / 2), placeAlong(walk, at + DOUBLE / 2)] } : {}),
 });
 
-function onPair(set: PieceSet, pair: SeamPair): readonly (readonly (WalkedPlace & Pick<NotchPlace, "twins">)[])[] {
+type Two = readonly (WalkedPlace & Pick<NotchPlace, "twins">)[];
+
+/** A seam of one half: both of its sides, and how much longer the second is walked than the first. */
+interface Sewn {
+  readonly pair: SeamPair;
+  readonly one: Walk;
+  readonly other: Walk;
+  readonly scale: number;
+}
+
+function sewnOf(set: PieceSet, pair: SeamPair): Sewn | null {
   const { seam, first, second, ease } = pair;
   const [one, other] = [walkOf(set, first, seam), walkOf(set, second, seam)];
-  if (one.length === 0 || other.length === 0) return [];
+  if (one.length === 0 || other.length === 0) return null;
   // As much as the seams really differ by, which is the ease named, or nothing, to within what truing leaves.
-  const scale = ease === 0 ? 1 : other.length / one.length;
-  const bust = seam === "princess" ? aboutBust(one, other) : null;
-  const wanted =
-    bust ?? sharesOf(one.length).map((share) => ({ a: share * one.length, b: share * one.length * scale }));
-  return wanted
-    .flatMap(({ a, b }) => cleared(one, other, a, b))
-    .map(({ a, b }) => [marked(one, a, isDouble(pair)), marked(other, b, isDouble(pair))]);
+  return { pair, one, other, scale: ease === 0 ? 1 : other.length / one.length };
+}
+
+const wantedOn = ({ pair, one, other, scale }: Sewn, shares = sharesOf(one.length)): readonly Meeting[] =>
+  (pair.seam === "princess" ? aboutBust(one, other) : null) ??
+  shares.map((share) => ({ a: share * one.length, b: share * one.length * scale }));
+
+const twoAt = ({ pair, one, other }: Sewn, { a, b }: Meeting): Two => [
+  marked(one, a, isDouble(pair)),
+  marked(other, b, isDouble(pair)),
+];
+
+/** The notches of a seam on both halves, in the order in which they are walked; null where a half has none there. */
+function onPair(sets: OfHalves<PieceSet>, pairs: OfHalves<SeamPair | null>): readonly OfHalves<Two | null>[] {
+  const [left, right] = ofHalves((half) => {
+    const pair = pairs[half];
+    return pair === null ? null : sewnOf(sets[half], pair);
+  });
+  if (left !== null && right !== null && sets[0] !== sets[1]) {
+    const [isFirst, isSecond] = [isShared(sets, left.pair.first), isShared(sets, left.pair.second)];
+    if (isFirst || isSecond) return onShared(left, right, isFirst);
+  }
+  const own = (sewn: Sewn | null): readonly (Two | null)[] =>
+    sewn === null ? [] : wantedOn(sewn).map((meeting) => alone(sewn, meeting));
+  const [these, those] = [own(left), sets[0] === sets[1] ? null : own(right)];
+  const most = Math.max(these.length, those?.length ?? 0);
+  return Array.from({ length: most }, (_, index) => {
+    const here = these[index] ?? null;
+    return [here, those === null ? here : (those[index] ?? null)] as const;
+  });
+}
+
+function alone(sewn: Sewn, wanted: Meeting): Two | null {
+  const off = clearOff([sewn], [wanted]);
+  return off === null ? null : twoAt(sewn, moved(wanted, off));
+}
+
+/** One side of the seam is a piece that is alike on both halves: it is notched where it is clear of what either half has there. */
+function onShared(left: Sewn, right: Sewn, isFirst: boolean): readonly OfHalves<Two | null>[] {
+  const [these, those] = [wantedOn(left), wantedOn(right, sharesOf(left.one.length))];
+  return these.map((wanted, index) => {
+    const there = those[index] ?? wanted;
+    const met = isFirst ? { a: wanted.a, b: there.b } : { a: wanted.b / right.scale, b: wanted.b };
+    const off = clearOff([left, right], [wanted, met]);
+    return off === null
+      ? [alone(left, wanted), alone(right, met)]
+      : [twoAt(left, moved(wanted, off)), twoAt(right, moved(met, off))];
+  });
+}
+
+/** What hangs on pieces that are notched already, at those notches: as many as are clear there. */
+function metOnShell(
+  set: PieceSet,
+  pair: SeamPair,
+  shell: readonly NotchPlace[],
+): readonly { readonly two: Two; readonly number: number }[] {
+  const sewn = sewnOf(set, pair);
+  if (sewn === null) return [];
+  return shell
+    .filter(({ kind, seam, piece }) => kind === "seam" && seam === pair.seam && pair.first.includes(piece))
+    .flatMap((place) => {
+      const a = alongAt(sewn.one, place);
+      const b = a * sewn.scale;
+      return isClear(sewn.other, b) ? [{ two: twoAt(sewn, { a, b }), number: place.number }] : [];
+    });
 }
 
 const walkOf = (set: PieceSet, names: readonly PieceName[], seam: SeamPair["seam"]): Walk =>
@@ -128,15 +247,21 @@ function aboutBust(one: Walk, other: Walk): readonly Meeting[] | null {
   return [-ABOUT_BUST, 0, ABOUT_BUST].map((by) => ({ a: a + by, b: b + by }));
 }
 
-/** The nearest place where the notch stands clear on both pieces; none where there is no such place. */
-function cleared(one: Walk, other: Walk, a: Mm, b: Mm): readonly Meeting[] {
-  const most = Math.min(one.length, other.length) / 3;
+const moved = ({ a, b }: Meeting, off: Mm): Meeting => ({ a: a + off, b: b + off });
+
+/** How far a notch is moved along to stand clear on every side that it meets; null where there is no such place. */
+function clearOff(sewn: readonly Sewn[], meetings: readonly Meeting[]): Mm | null {
+  const most = Math.min(...sewn.flatMap(({ one, other }) => [one.length, other.length])) / 3;
+  const isFree = (off: Mm): boolean =>
+    sewn.every(({ one, other }, index) => {
+      const { a, b } = invariant(meetings[index], "meeting");
+      return isClear(one, a + off) && isClear(other, b + off);
+    });
   for (let by = 0; by <= most; by += STEP) {
-    for (const off of by === 0 ? [0] : [by, -by]) {
-      if (isClear(one, a + off) && isClear(other, b + off)) return [{ a: a + off, b: b + off }];
-    }
+    const off = (by === 0 ? [0] : [by, -by]).find(isFree);
+    if (off !== undefined) return off;
   }
-  return [];
+  return null;
 }
 
 const isClear = ({ breaks, length }: Walk, along: Mm): boolean =>

@@ -15,7 +15,7 @@ import type { Plan } from "../plan/plan";
 import { fail, ok, type Result } from "../result";
 import type { Mm } from "../units";
 import { buttonPlaces, buttonRow, buttonsOnMeasured, type ButtonRow } from "./buttons";
-import { notchPlaces, type NotchPlace } from "./notches";
+import { notchesOfHalves, type NotchPlace, type Numbers, type OfHalves } from "./notches";
 import type { TruePiece } from "./truePiece";
 import {
   areSamePlaces,
@@ -28,6 +28,8 @@ import {
 } from "./truePieces";
 import { FACES_BODY, isPartTurnedOver } from "./turnedOver";
 import type { WalkedPlace } from "./walk";
+
+const HALVES = ["left", "right"] as const;
 
 /** What is printed of a dress besides the pieces of its bodice, in the order in which it is offered. */
 export const PRINTED_GROUPS = ["skirt", "bodiceLining", "skirtLining", "facing", "strap", "underlining"] as const;
@@ -95,18 +97,22 @@ function drawnParts(
   return drawn;
 }
 
+/** Whether a key is that of a part, or of one of its halves that are alike and yet drawn apart, since what stands on them differs. */
+const isKeyOf = (key: string, { key: own, half }: PiecePart): boolean =>
+  key === own || (half === null && HALVES.some((one) => key === `${own}-${one}`));
+
 /** Other cloths that are cut by the paper of a part, the main one's pieces among them; none for a key that is not drawn. */
 export const alsoCutBy = (parts: readonly Part[], key: string, isPrinted = ALL): readonly ClothName[] => [
   ...new Set(
     drawnParts(parts, isPrinted)
-      .find(({ part }) => part.key === key)
+      .find(({ part }) => isKeyOf(key, part))
       ?.also.map(({ cloth }) => cloth),
   ),
 ];
 
 /** The key of the part by whose paper another is cut where all are printed: its own key where that is its own. */
 export const paperOf = (parts: readonly Part[], key: string): string =>
-  drawnParts(parts, ALL).find(({ also }) => also.some((part) => part.key === key))?.part.key ?? key;
+  drawnParts(parts, ALL).find(({ also }) => also.some((part) => isKeyOf(key, part)))?.part.key ?? key;
 
 /**
  * The parts that are printed besides the bodice; one of the same outline as another is cut by the paper of that, where that
@@ -217,7 +223,7 @@ function sewnWith(parts: readonly Part[], group: PrintedGroup): Groups {
 /** A part of both halves drawn once for each: what stands on it differs. */
 const apart = (part: PiecePart): readonly PiecePart[] =>
   part.half === null
-    ? (["left", "right"] as const).map((half) => ({
+    ? HALVES.map((half) => ({
         ...part,
         key: `${part.key}-${half}`,
         half,
@@ -244,23 +250,22 @@ export function truePartsOf({
   closure,
   liningOpen,
 }: PartsAsked): Result<readonly TruePiece[], OutlineRefused> {
-  const notches = new Map<string, readonly [readonly NotchPlace[], readonly NotchPlace[]]>();
+  const notches = new Map<string, OfHalves<readonly NotchPlace[]>>();
   const closureOf = (group: PrintedGroup): Closure => {
     if (group !== "skirtLining" && group !== "bodiceLining") return closure;
     const { place } = closure;
     return { place, belowWaist: liningOpen ?? 0 };
   };
-  const notchesOf = (group: PrintedGroup, half: Half | null): readonly NotchPlace[] => {
+  const numbers: Numbers = new Map();
+  const shell = notchesOfHalves(setsOf(parts, sewnWith(parts, "skirt")), closure, numbers);
+  const notchesOf = (group: PrintedGroup): OfHalves<readonly NotchPlace[]> => {
     const groups = sewnWith(parts, group);
     const key = `${groups.join(" ")} ${group === "skirtLining"}`;
-    let both = notches.get(key);
-    if (both === undefined) {
-      const [left, right] = setsOf(parts, groups);
-      const own = notchPlaces(left, closureOf(group));
-      both = [own, right === left ? own : notchPlaces(right, closureOf(group))];
-      notches.set(key, both);
-    }
-    return both[half === "right" ? 1 : 0];
+    // A lining of a skirt that hangs on the shell's bodice meets its notches as they are.
+    const onShell = group === "skirtLining" && groups.includes("bodice") ? shell : undefined;
+    const both = notches.get(key) ?? notchesOfHalves(setsOf(parts, groups), closureOf(group), numbers, onShell);
+    notches.set(key, both);
+    return both;
   };
   const [left, right] = setsOf(parts, ["bodice", "skirt"]);
   const buttonsOf = {
@@ -271,15 +276,18 @@ export function truePartsOf({
   const wanted = printedParts(parts, isPrinted).filter(({ id }) => ids.includes(id));
   const made: TruePiece[] = [];
   for (const [index, { group, halves }] of wanted.entries()) {
-    const marksOn = (name: PieceName, half: Half): readonly WalkedPlace[] =>
+    const own = notchesOf(group);
+    const notchesOn = (name: PieceName, half: Half): readonly NotchPlace[] =>
+      own[half === "left" ? 0 : 1].filter(({ piece }) => piece === name);
+    const buttonsOn = (name: PieceName, half: Half): readonly WalkedPlace[] =>
       group === "skirt" ? buttonsOf[half].filter(({ piece }) => piece === name) : [];
-    for (const part of halves.flatMap((one) =>
-      areSamePlaces(marksOn(one.piece.name, "left"), marksOn(one.piece.name, "right")) ? [one] : apart(one),
-    )) {
+    const isMarkedAlike = ({ piece: { name } }: PiecePart): boolean =>
+      [notchesOn, buttonsOn].every((marksOn) => areSamePlaces(marksOn(name, "left"), marksOn(name, "right")));
+    for (const part of halves.flatMap((one) => (isMarkedAlike(one) ? [one] : apart(one)))) {
       const { piece, half, key } = part;
       const refused = fail({ code: "paper/outline-refused" as const, piece: piece.name, half });
       if (isRefused(piece)) return refused;
-      const own = truePiece(piece, {
+      const bare = truePiece(piece, {
         key,
         size: null,
         allowances: allowances === null ? null : { ...allowances, ...part.allowances },
@@ -287,15 +295,15 @@ export function truePartsOf({
         label: undefined,
         half,
         number: [index + 1, wanted.length],
-        notches: notchesOf(group, half).filter(({ piece: name }) => name === piece.name),
-        buttons: marksOn(piece.name, half ?? "left"),
+        notches: notchesOn(piece.name, half ?? "left"),
+        buttons: buttonsOn(piece.name, half ?? "left"),
         lengthen: [],
         bustPoint: null,
         cut: part.cut,
       });
       const drawn: TruePiece = {
-        ...own,
-        seams: own.seams.map((run) => (run.opens !== null && FACES_BODY.has(group) ? { ...run, opens: "free" } : run)),
+        ...bare,
+        seams: bare.seams.map((run) => (run.opens !== null && FACES_BODY.has(group) ? { ...run, opens: "free" } : run)),
         part: { group, cloth: part.cloth },
         also: alsoCutBy(parts, key, isPrinted),
       };

@@ -17,7 +17,7 @@ import { CUTTING_ACCURACY, ON_FOLD, SAME_LINE } from "../tolerance";
 import type { Allowances } from "../decisions/allowances";
 import { buttonholeAt, buttonPlaces, type Below } from "./buttons";
 import { cuttingLine } from "../allowance/cuttingLine";
-import { cutNotch, notchPlaces, ownNotches, type NotchPlace } from "./notches";
+import { cutNotch, notchesOfHalves, ownNotches, type NotchPlace, type OfHalves } from "./notches";
 import { lengthenLines, type LengthenLine } from "./lengthenLines";
 import { grainLine, titleBox, type Lines } from "./room";
 import type { Stretch } from "../allowance/cutStretch";
@@ -64,28 +64,36 @@ export interface OutlineRefused {
 export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly TruePiece[], OutlineRefused> {
   const { size, closure } = options;
   const left = setOf(size === null ? plan.left.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(size)] ?? []));
-  const right = size === null && plan.right !== plan.left ? setOf(plan.right.pieces) : null;
+  const isOne = plan.right === plan.left && options.sewnOn?.[0] === options.sewnOn?.[1];
+  const right = size === null && !isOne ? setOf(plan.right.pieces) : null;
   const bustPointOf = (set: PieceSet, { bustPoint }: PlanHalf): PiecePoint | null =>
     size === null ? (bustPoint.own ?? bustPoint.printed) : (set[plan.bustPiece]?.points.bustPoint?.at ?? null);
-  const sewnOn = size === null ? options.sewnOn : undefined;
-  const cutOf = (pieces: PieceSet, half: 0 | 1): Cut => {
-    const skirt = size === null ? (options.skirt ?? null) : null;
-    const replaced = size === null ? (options.replaced ?? []) : [];
-    const kept = setOf(piecesOf(pieces).filter(({ name }) => !replaced.includes(name)));
-    return { pieces, backs: { ...kept, ...skirt?.panels[half] }, below: skirt?.below ?? "drafted" };
-  };
-  const [own, other] = [cutOf(left, 0), right === null ? null : cutOf(right, 1)];
-  const marks = marksOf(own, closure, { bustPoint: bustPointOf(left, plan.left), sewnOn: sewnOn?.[0] });
+  const { sewnOn, replaced = [], skirt = null } = size === null ? options : {};
+  const [here, there] = [0, 1].map((half): Cut => {
+    const pieces = half === 1 && right !== null ? right : left;
+    const hung = sewnOn?.[half];
+    const hangs = hung !== undefined && piecesOf(hung).some(({ name }) => isBelowWaist(name));
+    const kept = setOf(piecesOf(pieces).filter(({ name }) => !replaced.includes(name) && !(hangs && isBasque(name))));
+    return {
+      pieces,
+      sewn: { ...kept, ...hung },
+      backs: { ...kept, ...skirt?.panels[half] },
+      below: skirt?.below ?? "drafted",
+    };
+  });
+  const [own, other] = [invariant(here, "half"), invariant(there, "half")];
+  const [notches, rightNotches] = notchesOn([own, other], closure);
+  const marks = marksOf(own, closure, { notches, bustPoint: bustPointOf(left, plan.left) });
   const rightMarks =
-    right === null || other === null
+    right === null
       ? marks
-      : marksOf(other, closure, { bustPoint: bustPointOf(right, plan.right), meets: own, sewnOn: sewnOn?.[1] });
+      : marksOf(other, closure, { notches: rightNotches, bustPoint: bustPointOf(right, plan.right), meets: own });
   const names = PIECE_ORDER.filter((name) => left[name] !== undefined || right?.[name] !== undefined);
   const made: TruePiece[] = [];
   for (const name of PIECE_ORDER) {
     const [one, two] = [left[name], right?.[name]];
     if (!options.names.includes(name) || one === undefined) continue;
-    const even = two === undefined || (isSamePiece(one, two) && isSameRow(marks, rightMarks, name));
+    const even = two === undefined || (isSamePiece(one, two) && areSameMarks(marks, rightMarks, name));
     const halves: readonly (readonly [Piece, Half | null, Marks])[] = even
       ? [[one, null, marks]]
       : [
@@ -125,52 +133,59 @@ interface Marks {
   readonly lengthen: readonly LengthenLine[];
 }
 
-/** Whether buttons come at the same places on both halves: above or below a piece the halves may differ. */
-const isSameRow = (one: Marks, other: Marks, name: PieceName): boolean =>
-  areSamePlaces(
-    one.buttons.filter(({ piece }) => piece === name),
-    other.buttons.filter(({ piece }) => piece === name),
-  );
+/** Whether buttons and notches come at the same places on both halves: about a piece that is alike on both, these may differ. */
+function areSameMarks(one: Marks, other: Marks, name: PieceName): boolean {
+  const on = <P extends WalkedPlace>(places: readonly P[]): readonly P[] =>
+    places.filter(({ piece }) => piece === name);
+  return areSamePlaces(on(one.buttons), on(other.buttons)) && areSamePlaces(on(one.notches), on(other.notches));
+}
 
 /** Whether marks of one piece come at the same places on both halves. */
 export const areSamePlaces = (these: readonly WalkedPlace[], those: readonly WalkedPlace[]): boolean =>
   these.length === those.length &&
   these.every(({ at }, index) => distance(at, invariant(those[index], "mark").at) < SAME_LINE);
 
-/** Pieces of one half, and those that buttons go down: without what the dress is cut without, with what hangs there. */
+/** Pieces of one half; what of them is sewn, with what hangs there, and what buttons go down: without what the dress is cut without. */
 interface Cut {
   readonly pieces: PieceSet;
+  readonly sewn: PieceSet;
   readonly backs: PieceSet;
   readonly below: Below;
 }
 
 interface MarksFrom {
+  readonly notches: readonly NotchPlace[];
   readonly bustPoint: PiecePoint | null;
   /** Another half whose buttons these meet. */
   readonly meets?: Cut;
-  readonly sewnOn?: PieceSet | undefined;
 }
 
-function marksOf(own: Cut, closure: Closure, { bustPoint, meets = own, sewnOn }: MarksFrom): Marks {
+function marksOf(own: Cut, closure: Closure, { notches, bustPoint, meets = own }: MarksFrom): Marks {
   const { pieces, backs, below } = own;
-  // A basque that is printed beside what takes its place is buttoned as it is without that.
-  const beside = pieces.backBasque !== undefined && backs.backBasque === undefined;
   return {
-    notches: sewnOn === undefined ? notchPlaces(pieces, closure) : notchesWith(pieces, sewnOn, closure),
+    notches,
     buttons: [
       ...buttonPlaces(backs, closure, meets.backs, below),
-      ...(beside ? buttonPlaces(pieces, closure, meets.pieces).filter(({ piece }) => isBasque(piece)) : []),
+      ...(isBeside(own) ? buttonPlaces(pieces, closure, meets.pieces).filter(({ piece }) => isBasque(piece)) : []),
     ],
     lengthen: bustPoint === null ? [] : lengthenLines(pieces, bustPoint),
   };
 }
 
-/** A basque that is printed beside what takes its place has the notches that it has without that. */
-function notchesWith(pieces: PieceSet, sewnOn: PieceSet, closure: Closure): readonly NotchPlace[] {
-  const uppers = setOf(piecesOf(pieces).filter(({ name }) => !isBasque(name)));
+/** A basque that is printed beside what takes its place is marked as it is without that. */
+const isBeside = ({ pieces, sewn }: Cut): boolean =>
+  piecesOf(pieces).some(({ name }) => isBasque(name) && sewn[name] === undefined);
+
+/** Notches of both halves, the left one first. */
+function notchesOn([left, right]: OfHalves<Cut>, closure: Closure): OfHalves<readonly NotchPlace[]> {
+  const [these, those] = notchesOfHalves([left.sewn, right.sewn], closure);
+  if (!isBeside(left)) return [these, those];
+  const [one, other] = notchesOfHalves([left.pieces, right.pieces], closure).map((places) =>
+    places.filter(({ piece }) => isBasque(piece)),
+  );
   return [
-    ...notchPlaces({ ...uppers, ...sewnOn }, closure),
-    ...notchPlaces(pieces, closure).filter(({ piece }) => isBasque(piece)),
+    [...these, ...(one ?? [])],
+    [...those, ...(other ?? [])],
   ];
 }
 

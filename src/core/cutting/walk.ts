@@ -1,6 +1,8 @@
 /** Walking along a sewn seam: over the pieces of one side one after the other, darts closed. */
 import {
   edgeLength,
+  edgeLengthBetween,
+  edgeNearest,
   edgeParameterAtLength,
   edgePointAt,
   edgeReverse,
@@ -106,4 +108,14 @@ export function placeAlong({ steps, length }: Walk, along: Mm): WalkedPlace {
 /** How far along the walk a named corner lies; null where it is none of its corners. */
 export function alongTo({ steps }: Walk, point: PointName): Mm | null {
   return steps.find(({ start }) => start === point)?.from ?? null;
+}
+
+/** How far along the walk a place on it lies, mm. */
+export function alongAt({ steps }: Walk, { piece, at }: WalkedPlace): Mm {
+  const near = steps
+    .filter((step) => step.piece === piece)
+    .map(({ curve, from }) => ({ curve, from, ...edgeNearest(curve, at) }))
+    .toSorted((p, q) => p.distance - q.distance)[0];
+  const { curve, from, t } = invariant(near, "a step of the walk");
+  return from + edgeLengthBetween(curve, 0, t);
 }

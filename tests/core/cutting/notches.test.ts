@@ -7,7 +7,7 @@ import { Bezier } from "bezier-js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { piecesOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
-import { cutNotch, notchPlaces, ownNotches, type NotchPlace } from "../../../src/core/cutting/notches";
+import { cutNotch, notchesOfHalves, notchPlaces, ownNotches, type NotchPlace } from "../../../src/core/cutting/notches";
 import { piecePoint } from "../../../src/core/geometry/point";
 import { pointOf, type Edge, type Piece, type PieceName, type SeamName } from "../../../src/core/pattern/piece";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
@@ -327,5 +327,60 @@ describe("balance marks", () => {
     expect(marks(holed("centreFront", 70), holed("sideFront", 70))).toEqual([]);
     expect(marks(holed("sideFront", 100))).toEqual([]);
     expect(marks(holed("strap", 100))).toEqual([]);
+  });
+});
+
+describe("notches of a piece that is alike on both halves", () => {
+  /** A box whose side seam has a dart so far down, 20 mm wide: sewn, it is as long as without one. */
+  const darted = (height: number, at: number): Piece =>
+    cornerPiece({
+      corners: [
+        ["centreNeck", 0, 0, "neck"],
+        ["underarm", 250, 0, "side"],
+        ["sideDartInner", 250, at, "side", "sideDart"],
+        ["sideDartOuter", 250, at + 20, "side"],
+        ["sideWaist", 250, height + 20, "waist"],
+        ["centreWaist", 0, height + 20, "centre"],
+      ],
+    });
+  const zip: Closure = { place: "side", belowWaist: 0 };
+  const sideOn = (places: readonly NotchPlace[]) =>
+    ["back", "front"].map((name) =>
+      places
+        .filter(({ piece, seam, kind }) => kind === "seam" && seam === "side" && piece === name)
+        .map(({ at }) => at.y),
+    );
+  const close = (value: number): unknown => expect.closeTo(value, 6);
+
+  it("stand where they are clear of what either half has there", () => {
+    const back = boxPiece("back", 250, 400);
+    const [left, right] = notchesOfHalves(
+      [setOf([back, boxPiece("front", 250, 400)]), setOf([{ ...back }, darted(400, 115)])],
+      zip,
+    );
+    // 0.3 of 400 is 120, and 18 mm clear of a dart at 115 in steps of 3 mm is 135; 0.64 is 256. Below the dart 20 mm more.
+    expect(sideOn(left)).toEqual([
+      [close(135), close(256)],
+      [close(135), close(256)],
+    ]);
+    expect(sideOn(right)).toEqual([
+      [close(135), close(256)],
+      [close(155), close(276)],
+    ]);
+    // By itself the half without a dart has its own.
+    expect(sideOn(notchPlaces(setOf([back, boxPiece("front", 250, 400)]), zip))[0]).toEqual([close(120), close(256)]);
+  });
+
+  it("keep one number on both halves, where they stand apart too", () => {
+    const back = boxPiece("back", 250, 100);
+    const halves = [30, 64].map((at) => setOf([back, darted(100, at)]));
+    const [left, right] = notchesOfHalves([halves[0] ?? {}, halves[1] ?? {}], zip);
+    // 0.42 of 100. A dart at 30 leaves free what is below 48, one at 64 what is above 46: no place is clear of both.
+    expect([sideOn(left), sideOn(right)]).toEqual([
+      [[close(48)], [close(68)]],
+      [[close(42)], [close(42)]],
+    ]);
+    const numbers = [left, right].map((places) => places.map(({ number, piece }) => `${piece} ${number}`));
+    expect(numbers[0]).toEqual(numbers[1]);
   });
 });

@@ -16,14 +16,15 @@ import {
 } from "../../../src/core/cutting/trueParts";
 import type { TruePiece } from "../../../src/core/cutting/truePiece";
 import { truePiecesOf } from "../../../src/core/cutting/truePieces";
+import type { Alteration } from "../../../src/core/decisions/alteration";
 import type { Dress } from "../../../src/core/decisions/dress";
-import type { Closure, StyleName } from "../../../src/core/decisions/pattern";
+import { STYLE_NAMES, type Closure, type StyleName } from "../../../src/core/decisions/pattern";
 import type { Work } from "../../../src/core/decisions/work";
 import { dressOf } from "../../../src/core/dress/dressOf";
 import type { DressPlan } from "../../../src/core/dress/dressPlan";
 import { edgePointAt, type EdgeCurve } from "../../../src/core/geometry/edgeCurve";
 import type { Part, PartGroup, PiecePart } from "../../../src/core/parts/part";
-import type { Piece, PieceName, SeamName } from "../../../src/core/pattern/piece";
+import type { DartName, Piece, PieceName, SeamName } from "../../../src/core/pattern/piece";
 import { PIECE_ORDER } from "../../../src/core/pattern/pieceSet";
 import { planOf as planOfWork } from "../../../src/core/plan/planOf";
 import { invariant } from "../../../src/core/result";
@@ -31,7 +32,7 @@ import { dressOnPaper } from "../../../src/paper/request";
 import { anyDressWork } from "../../support/arbitraryDress";
 import { polygonOf } from "../../support/independent";
 import { boxPiece } from "../../support/boxPiece";
-import { cornerPiece } from "../../support/cornerPiece";
+import { cornerPiece, dartFor } from "../../support/cornerPiece";
 import { alike } from "../../support/halves";
 import { planOf, testWork } from "../../support/works";
 
@@ -199,20 +200,25 @@ function alongSeam(piece: TruePiece, seam: string, at: { readonly x: number; rea
   const isDown = ["side", "panel", "centre", "princess", "armhole"].includes(seam);
   const middle = (edge: EdgeCurve<"piece">): number =>
     isDown ? edgePointAt(edge, 0.5).y : Math.abs(edgePointAt(edge, 0.5).x);
-  let before = 0;
+  let [length, nearest, along] = [0, Infinity, 0];
   for (const edge of edges.toSorted((p, q) => middle(p) - middle(q))) {
     const isBack = isDown ? edge.a.y > edge.b.y : Math.abs(edge.a.x) > Math.abs(edge.b.x);
-    let [from, length, nearest, offAt] = [edgePointAt(edge, isBack ? 1 : 0), 0, Infinity, 0];
+    let from = edgePointAt(edge, isBack ? 1 : 0);
     for (let i = 1; i <= CHORDS; i += 1) {
       const to = edgePointAt(edge, isBack ? 1 - i / CHORDS : i / CHORDS);
-      length += Math.hypot(to.x - from.x, to.y - from.y);
+      const own = Math.hypot(to.x - from.x, to.y - from.y);
+      const on = ((at.x - from.x) * (to.x - from.x) + (at.y - from.y) * (to.y - from.y)) / own;
+      const held = Math.min(Math.max(on, 0), own);
+      const off = Math.hypot(
+        from.x + ((to.x - from.x) * held) / own - at.x,
+        from.y + ((to.y - from.y) * held) / own - at.y,
+      );
+      if (off < nearest) [nearest, along] = [off, length + held];
+      length += own;
       from = to;
-      const off = Math.hypot(to.x - at.x, to.y - at.y);
-      if (off < nearest) [nearest, offAt] = [off, length];
     }
-    if (nearest < 1) return before + offAt;
-    before += length;
   }
+  if (nearest < 1) return along;
   throw new Error(`no such place on ${piece.key}: ${seam}`);
 }
 
@@ -244,6 +250,125 @@ describe("notches of any dress", () => {
       }),
       { numRuns: 30 },
     );
+  });
+});
+
+/** Pieces that are walked one after the other, from the centre outwards. */
+const CHAINS: readonly (readonly [PieceName, PieceName])[] = [
+  ["centreFront", "sideFront"],
+  ["skirtFront", "skirtSideFront"],
+  ["skirtBack", "skirtSideBack"],
+];
+
+const seamLength = (piece: TruePiece, seam: string): number =>
+  piece.seams
+    .filter((run) => run.seam === seam)
+    .flatMap(({ edges }) => edges)
+    .reduce((sum, edge) => {
+      const at = Array.from({ length: CHORDS + 1 }, (_, i) => edgePointAt(edge, i / CHORDS));
+      return at.slice(1).reduce((own, to, i) => own + Math.hypot(to.x - (at[i]?.x ?? 0), to.y - (at[i]?.y ?? 0)), sum);
+    }, 0);
+
+interface Numbered {
+  readonly key: string;
+  readonly seam: string;
+  readonly along: number;
+}
+
+/** What is wrong with the numbers of one layer: each is to stand on two pieces, on one seam, equally far along. */
+function unmet(layer: readonly TruePiece[]): readonly string[] {
+  const found = new Map<number, Numbered[]>();
+  for (const piece of layer)
+    for (const { kind, number, seam, stitch } of piece.notches) {
+      if (kind !== "seam") continue;
+      const inner = CHAINS.find(([, outer]) => outer === piece.name && seam !== "princess" && seam !== "panel")?.[0];
+      const before = layer.filter(({ name }) => name === inner).reduce((sum, one) => sum + seamLength(one, seam), 0);
+      const along = before + alongSeam(piece, seam, stitch);
+      found.set(number, [...(found.get(number) ?? []), { key: piece.key, seam, along }]);
+    }
+  return [...found].flatMap(([number, [one, other, ...more]]) => {
+    const said = `${number}: ${[one, other, ...more].map((at) => `${at?.key} ${at?.seam} ${at?.along.toFixed(1)}`).join(", ")}`;
+    if (one === undefined || other === undefined || more.length > 0 || one.seam !== other.seam) return [said];
+    // What is eased in is spread over a shoulder, and left out about the bust.
+    const most = one.seam === "shoulder" || one.seam === "princess" ? 6 : 0.5;
+    return Math.abs(one.along - other.along) < most ? [] : [said];
+  });
+}
+
+describe("notches of every kind of dress", () => {
+  const UNEVEN: Alteration = { kind: "fit", id: "a", fit: "sideSeamWaist", amount: 8, half: "left" };
+  const moved = (name: DartName, by: number): Alteration => ({
+    kind: "dartPlace",
+    id: "a",
+    dart: { piece: "front", dart: name },
+    by,
+    how: "redraw",
+    giveBack: {},
+    half: "right",
+  });
+  // The pieces about a dart that was moved on one half are alike on both: back, basque and skirt.
+  const [DART_MOVED, WAIST_DART_MOVED] = [moved("sideDart", -30), moved("waistDart", -20)];
+  const FACED: Dress = { edges: { facingDepth: 50 } };
+  it.each<[string, Dress]>([
+    ["nothing but the bodice", {}],
+    ["facings", FACED],
+    ["a lining", { lining: { bodice: true } }],
+    ["a lining and facings", { ...FACED, lining: { bodice: true } }],
+    ["a straight skirt", { skirt: { kind: "straight", length: 600 } }],
+    [
+      "a straight skirt, all lined",
+      { skirt: { kind: "straight", length: 600 }, lining: { bodice: true, skirt: true } },
+    ],
+    [
+      "a skirt of two panels, its lining on the bodice",
+      { skirt: { kind: "aLine", length: 600 }, lining: { skirt: true } },
+    ],
+    ["one of six", { skirt: { kind: "aLine", panels: 6, length: 600 }, lining: { skirt: true } }],
+    ["a gathered skirt", { skirt: { kind: "gathered", length: 600 } }],
+    [
+      "a gathered skirt with a lining on the bodice",
+      { skirt: { kind: "gathered", length: 600 }, lining: { skirt: true } },
+    ],
+    ["a circle", { skirt: { kind: "circle", length: 600 } }],
+  ])("meet: %s", (_, dress) => {
+    for (const style of STYLE_NAMES)
+      for (const alterations of [[], [UNEVEN], [style === "sideDart" ? DART_MOVED : WAIST_DART_MOVED]]) {
+        const work = workOf(style, dress, { alterations });
+        const { bodice, parts, dress: made } = dressed(work);
+        const plan = planOfWork(work);
+        if (!plan.ok) throw new Error("plan");
+        const replaced = replacedPieces(plan.value, made.parts);
+        const shell = bodice.filter(({ name }) => !replaced.includes(name));
+        const isLining = ({ part }: TruePiece): boolean => part?.cloth === "lining";
+        const linings = parts.filter(isLining);
+        // A lining that hangs on the bodice meets it there; what the bodice has besides is met by the shell.
+        const waists = new Set(
+          linings.flatMap(({ notches }) => notches.map(({ seam, number }) => `${seam} ${number}`)),
+        );
+        const isMet = ({ seam, number }: { readonly seam: string; readonly number: number }): boolean =>
+          seam === "waist" && waists.has(`${seam} ${number}`);
+        const hung = bodice
+          .filter(({ name }) => !name.endsWith("Basque"))
+          .map((piece) => ({ ...piece, notches: piece.notches.filter(isMet) }));
+        const isHung = dress.lining?.skirt === true && dress.lining.bodice !== true;
+        const layers = [
+          [
+            ...shell,
+            ...parts.filter((piece) => !isLining(piece)),
+            ...(isHung && dress.skirt?.kind === "gathered" ? linings : []),
+          ],
+          [
+            ...linings,
+            ...shell.filter(({ key }) => alsoCutBy(made.parts, key).includes("lining")),
+            ...(isHung ? hung : []),
+          ],
+        ];
+        for (const one of ["left", "right"] as const)
+          for (const layer of layers) {
+            const on = layer.filter((piece) => piece.half === null || piece.half === one);
+            expect([style, one, unmet(on)]).toEqual([style, one, []]);
+          }
+      }
   });
 });
 
@@ -613,6 +738,40 @@ describe("parts made by hand at true scale", () => {
     const facing = part("frontFacing", "facing", boxPiece("frontFacing", 250, 60, ["neck", "edge"]));
     expect(notchesOn(made([bodice, facing]), "seam", "neck")).toEqual([["frontFacing", [close(0)]]]);
     expect(notchesOn(made([facing]), "seam", "neck")).toEqual([["frontFacing", []]]);
+  });
+
+  it("are drawn for each half where no notch can meet both halves' partners, still cut by one paper with what they cut", () => {
+    const darted = (at: number): Piece =>
+      cornerPiece({
+        name: "skirtFront",
+        corners: [
+          ["centreNeck", 0, 0, "waist"],
+          ["underarm", 250, 0, "side"],
+          ["sideDartInner", 250, at, "side", "sideDart"],
+          ["sideDartOuter", 250, at + 20, "side"],
+          ["sideWaist", 250, 120, "hem"],
+          ["centreWaist", 0, 120, "centre"],
+        ],
+        inside: { sideDartApex: [150, at + 10] },
+        darts: [dartFor("sideDart", "side")],
+      });
+    const some = [
+      part("skirtFront-left", "skirt", darted(30), { half: "left", cut: one }),
+      part("skirtFront-right", "skirt", darted(64), { half: "right", cut: one }),
+      part("skirtBack", "skirt", lower("skirtBack", 250, 100)),
+      part("skirtBack-under", "underlining", lower("skirtBack", 250, 100), { cloth: "underlining" }),
+    ];
+    // As reckoned for notches by themselves: 48 beside a dart at 30, 42 beside one at 64.
+    const backs = made(some).filter(({ name }) => name === "skirtBack");
+    expect(notchesOn(backs, "seam", "side")).toEqual([
+      ["skirtBack-left", [close(48)]],
+      ["skirtBack-right", [close(42)]],
+    ]);
+    expect(backs.map(({ cut, half, also }) => [cut.count, half, also])).toEqual([
+      [1, "left", ["underlining"]],
+      [1, "right", ["underlining"]],
+    ]);
+    expect(alsoCutBy(some, "skirtBack-right")).toEqual(["underlining"]);
   });
 
   it("have the buttons that go on below the bodice; a skirt of one outline is drawn for each half where these differ", () => {
