@@ -32,7 +32,7 @@ import { cutFromWords } from "../words/pieceSource";
 import { oldOverlaySteps, OVERLAY_CAUTION, OVERLAY_STEPS, withoutStrips } from "../words/overlay";
 import { blendWords } from "../words/truePaper";
 import { writeDxf } from "./dxf";
-import { writePdf } from "./pdf";
+import { LONGEST_PAGE, writePdf } from "./pdf";
 import {
   allowancesFor,
   type PaperFailure,
@@ -143,6 +143,8 @@ export function makePaper(
   const sheet = layOnPaper(request, wanted.value.laid);
   if (!sheet.ok) return sheet;
   const pages = pagesOf(request, sheet.value, wanted.value);
+  const length = Math.max(...pages.map(({ height }) => height));
+  if (length > LONGEST_PAGE) return fail({ code: "paper/roll-too-long", length, most: LONGEST_PAGE });
   onProgress({ stage: "writing", share: 0.5 });
   const bytes = writePdf(pages, {
     title,

@@ -83,6 +83,8 @@ export type PaperFailure =
   /** The overlay would be as large as the pieces: too much of them moved. */
   | { readonly code: "paper/overlay-too-much"; readonly pieces: readonly PieceName[] }
   | { readonly code: "paper/nothing-changed" }
+  /** No PDF has a page as long, mm. */
+  | { readonly code: "paper/roll-too-long"; readonly length: Mm; readonly most: Mm }
   /** Strips are no pieces: the exchange format has nothing for them. */
   | { readonly code: "paper/overlay-no-dxf" };
 

@@ -88,10 +88,12 @@ export function truePiecesFor(request: PaperRequest): Result<readonly TruePiece[
 
 /** Numbers over the bodice and all that hangs on it; halves of one piece share theirs, and parts that one paper cuts. */
 function numbered(pieces: readonly TruePiece[], plan: Plan, parts: readonly Part[]): readonly TruePiece[] {
-  const replaced = new Set(replacedPieces(plan, parts));
+  const replaced = replacedPieces(plan, parts);
   const ids = [
-    ...plan.left.pieces.map(({ name }) => name).filter((name) => !replaced.has(name)),
+    ...plan.left.pieces.map(({ name }) => name).filter((name) => !replaced.includes(name)),
     ...printedParts(parts).map(({ id }) => id),
+    // Printed all the same, after what the dress is cut from.
+    ...replaced.filter((name) => pieces.some((piece) => piece.part === undefined && piece.name === name)),
   ];
   return pieces.map((piece): TruePiece => {
     const key = paperOf(parts, piece.key);

@@ -109,6 +109,7 @@ export type PaperFailureLike =
   | { readonly code: "paper/outline-refused"; readonly piece: PieceName; readonly half: Half | null }
   | { readonly code: "paper/overlay-too-much"; readonly pieces: readonly PieceName[] }
   | { readonly code: "paper/nothing-changed" }
+  | { readonly code: "paper/roll-too-long"; readonly length: Mm; readonly most: Mm }
   | { readonly code: "paper/overlay-no-dxf" };
 
 export interface PaperFailureWords {
@@ -151,6 +152,11 @@ export function paperFailureWords(failure: PaperFailureLike, unit: LengthUnit): 
       return {
         title: `So much has moved on the ${listWords(failure.pieces.map(pieceWords))} that an overlay would be as large as the ${plural(failure.pieces.length, { one: "piece", other: "pieces" })}.`,
         remedy: "Take true-scale pieces instead, or leave that out here.",
+      };
+    case "paper/roll-too-long":
+      return {
+        title: `The roll would be ${formatLength(failure.length, unit)} long; a PDF holds ${formatLength(failure.most, unit)} at the most.`,
+        remedy: "Choose a wider roll or sheets to join, or make some of the pieces at a time.",
       };
     case "paper/overlay-no-dxf":
       return {

@@ -112,6 +112,24 @@ describe("true-scale paper of a dress", () => {
     ]);
   });
 
+  it("numbers a piece that the dress is cut without after all others", () => {
+    const work: Work = {
+      ...testWork,
+      pattern: { ...testWork.pattern, style: "sideDart", length: "hip" },
+      dress: { skirt: { kind: "gathered", length: 600 }, lining: { bodice: true } },
+    };
+    const chosen = { ...useChoices.of(createShowing()).getState(), replacedToo: ["frontBasque" as const] };
+    const pieces = truePiecesFor(asThePageAsks(work, planOf(work), "pieces", chosen, DAY));
+    // Front and back, and both of lining; the skirt is cut by its measures, and takes the place of both basques.
+    expect(pieces.ok && pieces.value.map(({ key, number }) => [key, ...number])).toEqual([
+      ["front", 1, 5],
+      ["back", 2, 5],
+      ["frontBasque", 5, 5],
+      ["lining-front", 3, 5],
+      ["lining-back", 4, 5],
+    ]);
+  });
+
   it("refuses parts that are not there, and parts of what has none", () => {
     expect(said("siskin-tiers", "--as", "svg", "--out", "-", "--parts", "skirt")).toBe(
       "refused: This work has no skirt to print: --parts can be bodice, lining.",

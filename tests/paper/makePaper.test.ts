@@ -311,6 +311,18 @@ describe("what is said on the first page", () => {
     expect(textOf(pdf)).toContain("FRONT BASQUE");
     expect(textOf(pdf)).toContain("All");
   });
+
+  it("is refused on a roll longer than a page of a PDF can be", () => {
+    // ISO 32000-1: 14 400 points are 5080 mm. A hem allowance of 5 m makes basques longer than that.
+    const long = makePaper(
+      asked({ ...testWork, allowances: { hem: 5000 } }, { format: "A0 roll" }),
+      "pdf",
+      typefaces,
+      () => undefined,
+    );
+    expect(long).toMatchObject({ ok: false, failure: { code: "paper/roll-too-long", most: 5079 } });
+    expect(!long.ok && long.failure.code === "paper/roll-too-long" && long.failure.length > 5079).toBe(true);
+  });
 });
 
 describe("a whole nest", () => {

@@ -19,7 +19,7 @@ import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { today } from "../session/today";
-import { isSameRequest, requestFor } from "./paperRequest";
+import { isNothingAsked, isSameRequest, requestFor } from "./paperRequest";
 import { useChoices } from "./choicesState";
 import { MakeFiles, Trouble } from "./MakeFiles";
 import { PaperChoices } from "./PaperChoices";
@@ -73,7 +73,7 @@ export function PlannedPaper({ work, plan, kind, old }: PlannedProps) {
 function usePreview(request: PaperRequest): PreviewState {
   const room = usePaperRoom();
   useEffect(() => {
-    if (request.choices.pieces.length === 0) return undefined;
+    if (isNothingAsked(request)) return undefined;
     const timer = window.setTimeout(() => room.preview(request), SETTLED_MS);
     return () => window.clearTimeout(timer);
   }, [room, request]);
@@ -82,7 +82,7 @@ function usePreview(request: PaperRequest): PreviewState {
 }
 
 function failureOf(request: PaperRequest, preview: PreviewState): PaperFailure | null {
-  if (request.choices.pieces.length === 0) return { code: "sheet/nothing-to-lay" };
+  if (isNothingAsked(request)) return { code: "sheet/nothing-to-lay" };
   if (preview.kind !== "drawn" || preview.result.ok || !isSameRequest(preview.request, request)) return null;
   return preview.result.failure;
 }

@@ -103,6 +103,10 @@ export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chos
   };
 }
 
+/** Whether neither a piece nor a part of the dress is asked for. */
+export const isNothingAsked = ({ choices: { pieces, parts = [] } }: PaperRequest): boolean =>
+  pieces.length === 0 && parts.length === 0;
+
 /** Whether two requests come to the same paper. A work never changes in place. */
 export const isSameRequest = (a: PaperRequest, b: PaperRequest): boolean =>
   a.work === b.work &&
