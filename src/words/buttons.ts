@@ -10,7 +10,7 @@ import { LIMITS } from "../core/decisions/limits";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { allowanceAmount } from "./allowances";
-import { counted, listWords } from "./terms/language";
+import { listWords, plural } from "./terms/language";
 import { formatAmount } from "./terms/length";
 
 export const BUTTONS_LABEL = "Buttons down the centre back";
@@ -43,12 +43,16 @@ export function readButtons(text: string): number | null | undefined {
 const BACKS: ReadonlySet<PieceName> = new Set(["back", "backBand", "backBasque", "skirtBack"]);
 
 /** Buttons on a skirt that no piece is printed of: how many, and how far below the waist seam each comes. */
-export const buttonsBelowWords = (below: readonly Mm[], unit: LengthUnit): readonly string[] =>
-  below.length === 0
-    ? []
-    : [
-        `${counted(below.length, { one: "button comes", other: "buttons come" })} on the skirt, which is cut by its measures: mark ${below.length === 1 ? "it" : "them"} ${listWords(below.map((mm) => formatAmount(mm, unit)))} below the waist seam.`,
-      ];
+export function buttonsBelowWords(below: readonly Mm[], unit: LengthUnit): readonly string[] {
+  if (below.length === 0) return [];
+  const where = `${listWords(below.map((mm) => formatAmount(mm, unit)))} below the waist seam`;
+  return [
+    plural(below.length, {
+      one: `1 button comes on the skirt, which is cut by its measures: mark it ${where}.`,
+      other: `${below.length} buttons come on the skirt, which is cut by its measures: mark them ${where}.`,
+    }),
+  ];
+}
 
 /** Said where the allowance at the centre back is too narrow to be a stand; null where it is not, or where there are no buttons. */
 export function narrowStandWords(

@@ -178,15 +178,16 @@ function onPair(sets: OfHalves<PieceSet>, pairs: OfHalves<SeamPair | null>): rea
     const [isFirst, isSecond] = [isShared(sets, left.pair.first), isShared(sets, left.pair.second)];
     if (isFirst || isSecond) return onShared(left, right, isFirst);
   }
-  const own = (sewn: Sewn | null): readonly (Two | null)[] =>
-    sewn === null ? [] : wantedOn(sewn).map((meeting) => alone(sewn, meeting));
-  const [these, those] = [own(left), sets[0] === sets[1] ? null : own(right)];
+  const [these, those] = [allAlone(left), sets[0] === sets[1] ? null : allAlone(right)];
   const most = Math.max(these.length, those?.length ?? 0);
   return Array.from({ length: most }, (_, index) => {
     const here = these[index] ?? null;
     return [here, those === null ? here : (those[index] ?? null)] as const;
   });
 }
+
+const allAlone = (sewn: Sewn | null): readonly (Two | null)[] =>
+  sewn === null ? [] : wantedOn(sewn).map((meeting) => alone(sewn, meeting));
 
 function alone(sewn: Sewn, wanted: Meeting): Two | null {
   const off = clearOff([sewn], [wanted]);

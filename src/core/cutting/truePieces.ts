@@ -82,8 +82,8 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
     };
   });
   const [own, other] = [invariant(here, "half"), invariant(there, "half")];
-  const [notches, rightNotches] = notchesOn([own, other], closure);
-  const marks = marksOf(own, closure, { notches, bustPoint: bustPointOf(left, plan.left) });
+  const [leftNotches, rightNotches] = notchesOn([own, other], closure);
+  const marks = marksOf(own, closure, { notches: leftNotches, bustPoint: bustPointOf(left, plan.left) });
   const rightMarks =
     right === null
       ? marks

@@ -350,7 +350,6 @@ describe("notches of a piece that is alike on both halves", () => {
         .filter(({ piece, seam, kind }) => kind === "seam" && seam === "side" && piece === name)
         .map(({ at }) => at.y),
     );
-  const close = (value: number): unknown => expect.closeTo(value, 6);
 
   it("stand where they are clear of what either half has there", () => {
     const back = boxPiece("back", 250, 400);
