@@ -17,9 +17,9 @@ export function createMessages(state: SessionStore): Messages {
   const about = new Map<string, string>();
   const dismiss = (id: string): void =>
     state.setState(({ messages }) => ({ messages: messages.filter((message) => message.id !== id) }));
+  const isAboutOne = (id: string): boolean => [...about.values()].includes(id);
   const put = (message: Omit<Message, "id">): string => {
     const id = freshId();
-    const isAboutOne = (one: string): boolean => [...about.values()].includes(one);
     // The same is not said twice over; of two things of one name it is no repetition.
     state.setState(({ messages }) => ({
       messages: [...messages.filter((one) => one.text !== message.text || isAboutOne(one.id)), { id, ...message }],

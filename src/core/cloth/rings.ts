@@ -1,5 +1,4 @@
 /** Closed rings of straight stretches, and the ways in which a copy of a part may lie: plain data. */
-import { invariant } from "../result";
 import type { Mm } from "../units";
 import type { ClothSpot } from "./cutting";
 

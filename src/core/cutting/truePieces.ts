@@ -249,7 +249,11 @@ export function truePiece(
     seams: seamRuns(stretches).map((run): SeamRun => ({ ...run, opens: opensBy(run.seam, piece, half, closure) })),
     lengthen: lengthen.map(({ from, to }) => [from, to] as const),
     darts,
-    notches: [...notches, ...ownNotches(piece, piece.centreOnFold)].map((place) => cutNotch(place, cutting)),
+    notches: [
+      // The right side stays shut.
+      ...notches.filter(({ kind }) => kind !== "opening" || closure.place !== "side" || half !== "right"),
+      ...ownNotches(piece, piece.centreOnFold),
+    ].map((place) => cutNotch(place, cutting)),
     grain,
     levels,
     bustPoint,

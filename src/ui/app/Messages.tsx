@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useDeferredValue, useEffect, useRef } from "react";
 import type { Message } from "../../store/sessionState";
 import { useWorks } from "../works/useWorks";
 import * as say from "../../words/page";
@@ -8,8 +8,7 @@ export function Messages() {
   const { messages, dismiss } = useWorks();
   const place = useRef<HTMLDivElement>(null);
   // What is there from the outset is not read out: what is said before the first drawing comes a moment after it.
-  const [isUp, setIsUp] = useState(false);
-  useEffect(() => setIsUp(true), []);
+  const isUp = useDeferredValue(true, false);
 
   useEffect(() => {
     if (messages.length === 0) return undefined;

@@ -297,3 +297,16 @@ describe("buttons on halves that differ elsewhere", () => {
     expect(keys(uneven, 7)).toEqual([...alikeBelow.slice(0, 5), "backBasque-left", "backBasque-right"]);
   });
 });
+
+it("has the end of a side opening marked on the left side alone, where the halves are drawn apart", () => {
+  const side = { place: "side", belowWaist: 120 } as const;
+  const work: Work = {
+    ...withAlterations({ kind: "fit", id: "hip", fit: "sideSeamHip", amount: 8, half: "right" }),
+    pattern: { ...testWork.pattern, length: "hip", closure: side },
+  };
+  const made = truePiecesOf(planOf(work), { names: PIECE_ORDER, size: null, allowances: {}, closure: side });
+  const marked = made.ok
+    ? made.value.filter(({ notches }) => notches.some(({ kind }) => kind === "opening")).map(({ key }) => key)
+    : [];
+  expect(marked).toEqual(["frontBasque-left", "backBasque-left"]);
+});

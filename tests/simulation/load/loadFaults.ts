@@ -1,6 +1,6 @@
 /** What no work may have under load, whatever it is made of: what is planned of it, dressed, cut, laid and said. */
 import { truePiecesOf } from "../../../src/core/cutting/truePieces";
-import { printedParts, sewnOnBodice, truePartsOf } from "../../../src/core/cutting/trueParts";
+import { markedWith, printedParts, truePartsOf } from "../../../src/core/cutting/trueParts";
 import type { TruePiece } from "../../../src/core/cutting/truePiece";
 import type { Work } from "../../../src/core/decisions/work";
 import { dressOf } from "../../../src/core/dress/dressOf";
@@ -191,7 +191,7 @@ function paperFaults(work: Work, plan: Plan, { parts, lining }: DressPlan, asked
   const { closure } = work.pattern;
   const allowances = work.allowances ?? {};
   const names = plan.left.pieces.map(({ name }) => name);
-  const bodice = truePiecesOf(plan, { names, size: null, allowances, closure, sewnOn: sewnOnBodice(parts) });
+  const bodice = truePiecesOf(plan, { names, size: null, allowances, closure, ...markedWith(plan, parts) });
   const ids = printedParts(parts).map(({ id }) => id);
   const free = lining?.ok === true ? (lining.value.free?.below ?? null) : null;
   const hung = truePartsOf({ parts, ids, allowances, closure, liningOpen: free });
