@@ -11,10 +11,13 @@ const ABSENT = ["canvg", "dompurify", "fast-png", "html2canvas"];
 const absent = fileURLToPath(new URL("src/paper/absent.ts", import.meta.url));
 const fileOf = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 const entry = fileOf("src/main.tsx");
-/** The steps that look at the whole dress. */
-const DRESSED = ["trial/TrialStep.tsx", "dress/DressStep.tsx", "paper/PaperStep.tsx"].map((path) =>
-  fileOf(`src/ui/${path}`),
-);
+/** What looks at the whole dress. */
+const DRESSED = [
+  "trial/TrialStep.tsx",
+  "dress/DressStep.tsx",
+  "paper/PaperStep.tsx",
+  "envelope/SkirtedButtons.tsx",
+].map((path) => fileOf(`src/ui/${path}`));
 
 interface Graph {
   getModuleInfo(

@@ -176,7 +176,7 @@ export const sewnOnBodice = (parts: readonly Part[]): readonly [PieceSet, PieceS
 export const isSkirted = (parts: readonly Part[]): boolean => parts.some(({ group }) => group === "skirt");
 
 /** The skirt of a dress; null where none hangs on the bodice. */
-export const skirtOf = (parts: readonly Part[]): Skirted | null =>
+const skirtOf = (parts: readonly Part[]): Skirted | null =>
   isSkirted(parts)
     ? { panels: setsOf(parts, ["skirt"]), below: isThere(parts, "skirt") ? "drafted" : "measured" }
     : null;

@@ -5,6 +5,7 @@ import { PLAN_AHEAD } from "../works/planAheadPart";
 import { STANDING } from "../standing/standingPart";
 import { POINTED_DART } from "../darts/pointedDartPart";
 import { CHART_FIT } from "../envelope/chartFitPart";
+import { SKIRTED_BUTTONS } from "../envelope/skirtedButtonsPart";
 import { createLater, type Later } from "../parts/later";
 import { SEWN } from "../sewn/sewnPart";
 import { VERSIONS } from "../versions/versionsPart";
@@ -57,6 +58,7 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   SEWN,
   OWN_PATTERN,
   CHART_FIT,
+  SKIRTED_BUTTONS,
   VERSIONS,
 
   STANDING,

@@ -1,5 +1,3 @@
-import { buttonRowOn } from "../../core/cutting/trueParts";
-import { dressOf } from "../../core/dress/dressOf";
 import type { Command } from "../../core/plan/commands";
 import { BUTTONS_LABEL, BUTTONS_REFUSAL, buttonRowOf, buttonsHint, readButtons } from "../../words/buttons";
 import { useSettledPlan } from "../session/usePlan";
@@ -7,6 +5,8 @@ import { useSettledWork } from "../session/useWork";
 import { EntryField } from "../fields/EntryField";
 import { Fractions } from "../fields/Fractions";
 import { useEntry } from "../fields/useEntry";
+import { PartPlace } from "../parts/PartPlace";
+import { SKIRTED_BUTTONS } from "./skirtedButtonsPart";
 
 /** How many buttons close the centre back, and how far apart that puts them; empty: a zip. */
 export function ButtonsField() {
@@ -27,12 +27,16 @@ export function ButtonsField() {
     },
     clear: () => [closedBy(null)],
   });
-  const dress = useSettledWork(dressOf);
-  const row = !plan.ok
-    ? null
-    : dress.ok
-      ? buttonRowOn(plan.value, dress.value.parts, closure)
-      : buttonRowOf(plan.value.left.pieces, closure);
+  const isSkirted = useSettledWork(({ dress }) => dress?.skirt !== undefined);
+  const row = plan.ok ? buttonRowOf(plan.value.left.pieces, closure) : null;
+  const hint =
+    plan.ok && isSkirted ? (
+      <PartPlace part={SKIRTED_BUTTONS} name={BUTTONS_LABEL} placeholder={null}>
+        {(SkirtedButtons) => <SkirtedButtons plan={plan.value} />}
+      </PartPlace>
+    ) : (
+      <Fractions text={buttonsHint(row, unit)} />
+    );
   return (
     <EntryField
       label={BUTTONS_LABEL}
@@ -40,7 +44,7 @@ export function ButtonsField() {
       error={entry.reason}
       inputMode="numeric"
       otherwise="none"
-      {...(entry.reason === null ? { hint: <Fractions text={buttonsHint(row, unit)} /> } : {})}
+      {...(entry.reason === null ? { hint } : {})}
     />
   );
 }
