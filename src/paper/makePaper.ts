@@ -1,6 +1,6 @@
 /** True-scale paper from a plan: what it would be, and the file itself. Runs in a worker; nothing here knows a page. */
 import { dayWords } from "../words/terms/days";
-import { buttonsOnSkirt, isSkirted } from "../core/cutting/trueParts";
+import { buttonsOnSkirt, isKeyOf, isSkirted } from "../core/cutting/trueParts";
 import type { TruePiece } from "../core/cutting/truePiece";
 import { drawnPieces } from "../core/parts/halfParts";
 import { fail, invariant, ok, type Result } from "../core/result";
@@ -256,7 +256,7 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
   const dressParts = choices.size === null && choices.nested !== true ? (request.dress?.parts ?? []) : [];
   const buttoned = pieces.flatMap(({ name, drills }) => (drills.some(({ what }) => what === "button") ? [name] : []));
   const parts = drawnPieces(dressParts)
-    .filter((part) => pieces.some(({ key }) => key === part.key))
+    .filter((part) => pieces.some(({ key }) => isKeyOf(key, part)))
     .map(({ piece }) => piece);
   return {
     kind: old === undefined ? SHEET_KIND[choices.kind] : OLD_OVERLAY_KIND,

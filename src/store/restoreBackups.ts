@@ -116,7 +116,7 @@ function onTopOf(
   if (collisions.length > 0) return { collisions };
   const { past, future } = hasHistory
     ? { past: rebaseSteps(from, saved.past, kept.work), future: rebaseSteps(from, saved.future, kept.work) }
-    : { past: [...kept.past, kept.work], future: [] };
+    : { past: [...kept.past, { ...kept.work, unread: {} }], future: [] };
   return { ...kept, work, past, future };
 }
 

@@ -34,9 +34,9 @@ export interface ButtonRow {
 
 /**
  * What the opening goes on into below the waist: a piece that is among those walked, or a skirt that is given by its measures,
- * on which nothing can be marked.
+ * on which nothing can be marked: then how long that is, mm.
  */
-export type Below = "drafted" | "measured";
+export type Below = "drafted" | Mm;
 
 interface Opening {
   readonly walk: Walk;
@@ -61,7 +61,9 @@ function openingOf(pieces: PieceSet, { place, belowWaist }: Closure, below: Belo
     "centre",
   ).length;
   const length = above + Math.max(belowWaist, 0);
-  return above === 0 ? null : { walk, length: below === "measured" ? length : Math.min(length, walk.length), above };
+  return above === 0
+    ? null
+    : { walk, length: Math.min(length, below === "drafted" ? walk.length : above + below), above };
 }
 
 /**
@@ -98,8 +100,8 @@ function evenly(length: Mm, ends: ButtonRow["ends"], buttons: number): ButtonRow
 }
 
 /** Of the row of buttons, those on a skirt that is given by its measures: how far below the waist seam each comes, mm. */
-export function buttonsOnMeasured(pieces: PieceSet, closure: Closure): readonly Mm[] {
-  const [opening, row] = [openingOf(pieces, closure, "measured"), buttonRow(pieces, closure, "measured")];
+export function buttonsOnMeasured(pieces: PieceSet, closure: Closure, length: Mm): readonly Mm[] {
+  const [opening, row] = [openingOf(pieces, closure, length), buttonRow(pieces, closure, length)];
   return opening === null || row === null
     ? []
     : row.along.filter((along) => along > opening.above).map((along) => along - opening.above);

@@ -178,6 +178,7 @@ function onPair(sets: OfHalves<PieceSet>, pairs: OfHalves<SeamPair | null>): rea
     const [isFirst, isSecond] = [isShared(sets, left.pair.first), isShared(sets, left.pair.second)];
     if (isFirst || isSecond) return onShared(left, right, isFirst);
   }
+  if (left !== null && right !== null && sets[0] !== sets[1]) return onPieces(sets, left, right);
   const [these, those] = [allAlone(left), sets[0] === sets[1] ? null : allAlone(right)];
   const most = Math.max(these.length, those?.length ?? 0);
   return Array.from({ length: most }, (_, index) => {
@@ -204,6 +205,31 @@ function onShared(left: Sewn, right: Sewn, isFirst: boolean): readonly OfHalves<
     return off === null
       ? [alone(left, wanted), alone(right, met)]
       : [twoAt(left, moved(wanted, off)), twoAt(right, moved(met, off))];
+  });
+}
+
+/**
+ * Both sides of the seam differ between the halves, but a piece on either may be alike: a notch that comes on it stands at one
+ * place of it, and its partner on the other half moves along.
+ */
+function onPieces(sets: OfHalves<PieceSet>, left: Sewn, right: Sewn): readonly OfHalves<Two | null>[] {
+  const [these, those] = [wantedOn(left), wantedOn(right)];
+  const onShared = (here: Walk, there: Walk, along: Mm): Mm | null => {
+    const place = placeAlong(here, along);
+    const isThere = there.steps.some(({ piece }) => piece === place.piece);
+    return isThere && isShared(sets, [place.piece]) ? alongAt(there, place) : null;
+  };
+  return Array.from({ length: Math.max(these.length, those.length) }, (_, index) => {
+    const [wanted, own] = [these[index], those[index]];
+    if (wanted === undefined || own === undefined)
+      return [wanted === undefined ? null : alone(left, wanted), own === undefined ? null : alone(right, own)] as const;
+    const [a, b] = [onShared(left.one, right.one, wanted.a), onShared(left.other, right.other, wanted.b)];
+    const met = { a: a ?? (b === null ? own.a : b / right.scale), b: b ?? (a === null ? own.b : a * right.scale) };
+    if (a === null && b === null) return [alone(left, wanted), alone(right, own)] as const;
+    const off = clearOff([left, right], [wanted, met]);
+    return off === null
+      ? ([alone(left, wanted), alone(right, own)] as const)
+      : ([twoAt(left, moved(wanted, off)), twoAt(right, moved(met, off))] as const);
   });
 }
 

@@ -98,7 +98,7 @@ function drawnParts(
 }
 
 /** Whether a key is that of a part, or of one of its halves that are alike and yet drawn apart, since what stands on them differs. */
-const isKeyOf = (key: string, { key: own, half }: PiecePart): boolean =>
+export const isKeyOf = (key: string, { key: own, half }: PiecePart): boolean =>
   key === own || (half === null && HALVES.some((one) => key === `${own}-${one}`));
 
 /** Other cloths that are cut by the paper of a part, the main one's pieces among them; none for a key that is not drawn. */
@@ -178,14 +178,28 @@ export const isSkirted = (parts: readonly Part[]): boolean => parts.some(({ grou
 /** The skirt of a dress; null where none hangs on the bodice. */
 const skirtOf = (parts: readonly Part[]): Skirted | null =>
   isSkirted(parts)
-    ? { panels: setsOf(parts, ["skirt"]), below: isThere(parts, "skirt") ? "drafted" : "measured" }
+    ? { panels: setsOf(parts, ["skirt"]), below: isThere(parts, "skirt") ? "drafted" : measuredLength(parts) }
     : null;
 
+/** Of a skirt that is given by its measures: all tiers of it, or the shortest way down a circle's share; mm. */
+function measuredLength(parts: readonly Part[]): Mm {
+  const skirt = parts.filter(({ group }) => group === "skirt");
+  const ways = skirt.flatMap((part) =>
+    part.kind === "sector"
+      ? [part.outer - Math.max(part.inner, ...(part.waistRadii ?? []).map(({ radius }) => radius))]
+      : [],
+  );
+  if (ways.length > 0) return Math.min(...ways);
+  return skirt.reduce((sum, part) => sum + (part.kind === "rectangle" ? part.depth : 0), 0);
+}
+
 /** Buttons on a skirt that is given by its measures, where nothing marks them: how far below the waist seam each comes, mm. */
-export const buttonsOnSkirt = ({ left }: Plan, parts: readonly Part[], closure: Closure): readonly Mm[] =>
-  skirtOf(parts)?.below === "measured"
-    ? buttonsOnMeasured(setOf(left.pieces.filter(({ name }) => !isBelowWaist(name))), closure)
-    : [];
+export function buttonsOnSkirt({ left }: Plan, parts: readonly Part[], closure: Closure): readonly Mm[] {
+  const below = skirtOf(parts)?.below ?? "drafted";
+  return below === "drafted"
+    ? []
+    : buttonsOnMeasured(setOf(left.pieces.filter(({ name }) => !isBelowWaist(name))), closure, below);
+}
 
 /** The row of buttons down a dress: over what it is cut from, on her left half; null without buttons. mm. */
 export function buttonRowOn(plan: Plan, parts: readonly Part[], closure: Closure): ButtonRow | null {

@@ -11,14 +11,14 @@ export function Messages() {
   const isUp = useDeferredValue(true, false);
 
   useEffect(() => {
-    if (messages.length === 0) return undefined;
+    if (!isUp || messages.length === 0) return undefined;
     const { style } = document.documentElement;
     style.setProperty("--messages-height", `${place.current?.closest<HTMLElement>(".messages")?.offsetHeight ?? 0}px`);
     // What is being typed in is not covered by what comes up meanwhile.
     const { activeElement } = document;
     if (activeElement?.matches("input, textarea, select") === true) activeElement.scrollIntoView({ block: "nearest" });
     return () => void style.removeProperty("--messages-height");
-  }, [messages]);
+  }, [messages, isUp]);
 
   return (
     <div ref={place} className="messages-said" role="status">

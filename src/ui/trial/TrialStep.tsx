@@ -27,11 +27,14 @@ export function TrialStep() {
   const work = useSettledWork((current) => current);
   const run = useRun();
   const { trials = [] } = work;
-  const [opened, setOpened] = useState<string | null>(null);
-  const shown =
-    trials.find(({ id }) => id === opened) ?? trials.find(({ verdict }) => verdict === undefined) ?? trials[0];
-  // It stays the one that is looked at, whatever is said of it: a verdict would else put another under her hand.
-  if (shown !== undefined && shown.id !== opened) setOpened(shown.id);
+  /** What was looked at, the first that is still there before the others. */
+  const [looked, setLooked] = useState<readonly string[]>([]);
+  const [opened] = looked.flatMap((id) => trials.find((trial) => trial.id === id) ?? []);
+  const shown = opened ?? trials.find(({ verdict }) => verdict === undefined) ?? trials[0];
+  // It stays the one that is looked at, whatever is said of it: a verdict would else put another under her hand. One that was
+  // removed and is brought back by undo is looked at again.
+  if (shown !== undefined && shown !== opened) setLooked([...looked, shown.id]);
+  const setOpened = (id: string): void => setLooked([id]);
 
   const begin = (): void => {
     const id = freshId();

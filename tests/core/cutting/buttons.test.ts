@@ -76,14 +76,22 @@ describe("buttons on a straight centre back", () => {
       ...[32.8, 138].map((y) => ["skirtBack", 0, y]),
     ]);
     const bodice = setOf([back(400)]);
-    expect(
-      buttonPlaces(bodice, buttons(6, 150), bodice, "measured").map(({ piece, at }) => [piece, at.x, at.y]),
-    ).toEqual(above.map(([piece, x, y]) => [piece, x, expect.closeTo(Number(y), 6)]));
-    expect(buttonsOnMeasured(bodice, buttons(6, 150))).toEqual([expect.closeTo(32.8, 6), expect.closeTo(138, 6)]);
+    expect(buttonPlaces(bodice, buttons(6, 150), bodice, 640).map(({ piece, at }) => [piece, at.x, at.y])).toEqual(
+      above.map(([piece, x, y]) => [piece, x, expect.closeTo(Number(y), 6)]),
+    );
+    expect(buttonsOnMeasured(bodice, buttons(6, 150), 640)).toEqual([expect.closeTo(32.8, 6), expect.closeTo(138, 6)]);
     // Of three along 300 + 300 the middle one keeps 8 mm clear of the waist seam, though nothing is walked below it.
-    expect(buttonsOnMeasured(setOf([back(300)]), buttons(3, 300))).toEqual([272]);
-    expect(buttonsOnMeasured(bodice, buttons(6, 0))).toEqual([]);
-    expect(buttonsOnMeasured(bodice, { ...buttons(6, 150), place: "side" })).toEqual([]);
+    expect(buttonsOnMeasured(setOf([back(300)]), buttons(3, 300), 640)).toEqual([272]);
+    expect(buttonsOnMeasured(bodice, buttons(6, 0), 640)).toEqual([]);
+    expect(buttonsOnMeasured(bodice, { ...buttons(6, 150), place: "side" }, 640)).toEqual([]);
+  });
+
+  it("end with a skirt that is shorter than its opening: 400 + 100 less 2 × 12 is 476, in four parts of 119", () => {
+    const bodice = setOf([back(400)]);
+    expect(buttonPlaces(bodice, buttons(5, 200), bodice, 100).map(({ at }) => at.y)).toEqual(
+      [32, 151, 270, 389].map((y) => expect.closeTo(y, 6)),
+    );
+    expect(buttonsOnMeasured(bodice, buttons(5, 200), 100)).toEqual([expect.closeTo(88, 6)]);
   });
 
   it("end with the basque where the opening would go further, and at the waist where it goes nowhere below", () => {

@@ -310,3 +310,21 @@ it("has the end of a side opening marked on the left side alone, where the halve
     : [];
   expect(marked).toEqual(["frontBasque-left", "backBasque-left"]);
 });
+
+it("leaves a piece that is alike on both halves whole where a seam over it goes on over one that is not", () => {
+  const narrower = withAlterations({ kind: "fit", id: "n", fit: "shoulderWidth", amount: -9, half: "right" });
+  const plan = planOf({ ...narrower, pattern: { ...testWork.pattern, style: "princessShoulder" } });
+  const pieces = piecesOfPlan(plan);
+  const keys = pieces.map(({ key }) => key);
+  expect(keys).toContain("centreFront");
+  expect(keys).toContain("sideFront-left");
+  // What has one number meets: on the shoulder of each half, one on a front piece and one on the back.
+  for (const half of ["left", "right"] as const) {
+    const own = pieces.filter((piece) => piece.half === null || piece.half === half);
+    const numbers = own.flatMap(({ notches }) =>
+      notches.flatMap(({ kind, number }) => (kind === "seam" ? [number] : [])),
+    );
+    const counts = numbers.map((number) => numbers.filter((one) => one === number).length);
+    expect([...new Set(counts)]).toEqual([2]);
+  }
+});

@@ -6,7 +6,7 @@ import type { Work } from "../../../src/core/decisions/work";
 import { planOf } from "../../../src/core/plan/planOf";
 import { decidedIn } from "../../../src/core/plan/trialCommands";
 import { TrialRecord } from "../../../src/print/TrialRecord";
-import { undo } from "../../../src/store/workStore";
+import { run, undo } from "../../../src/store/workStore";
 import { TrialStep } from "../../../src/ui/trial/TrialStep";
 import { testWork } from "../../support/works";
 import { renderWork } from "../renderWork";
@@ -90,6 +90,21 @@ describe("of two trials that are open", () => {
       ["second", "again"],
       ["first", undefined],
     ]);
+  });
+});
+
+describe("a trial that is removed", () => {
+  it("is looked at again when it is brought back", async () => {
+    const trials = [
+      trialOf([], { id: "second", cloth: "muslin" }),
+      trialOf([], { id: "first", cloth: "an old sheet" }),
+    ];
+    const { store } = await renderWork(<TrialStep />, { ...testWork, trials });
+    expect(box("Cloth").value).toBe("muslin");
+    act(() => run(store, { kind: "removeTrial", trial: "second" }));
+    expect(box("Cloth").value).toBe("an old sheet");
+    act(() => undo(store));
+    expect(box("Cloth").value).toBe("muslin");
   });
 });
 
