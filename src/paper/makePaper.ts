@@ -1,6 +1,6 @@
 /** True-scale paper from a plan: what it would be, and the file itself. Runs in a worker; nothing here knows a page. */
 import { dayWords } from "../words/terms/days";
-import { buttonsOnSkirt, isKeyOf, isSkirted } from "../core/cutting/trueParts";
+import { buttonRowOn, buttonsOnSkirt, isKeyOf, isSkirted } from "../core/cutting/trueParts";
 import type { TruePiece } from "../core/cutting/truePiece";
 import { drawnPieces } from "../core/parts/halfParts";
 import { fail, invariant, ok, type Result } from "../core/result";
@@ -12,7 +12,7 @@ import type { InkPage } from "../drawing/ink";
 import { sheetMap, tiledPages } from "../drawing/sheetPages";
 import { testSquare } from "../drawing/testSquare";
 import { planDoubts } from "../words/doubts";
-import { buttonsBelowWords, buttonSheetWords } from "../words/buttons";
+import { buttonRowOf, buttonsBelowWords, buttonSheetWords } from "../words/buttons";
 import {
   ALL_CHECKS_HOLD,
   OLD_OVERLAY_KIND,
@@ -254,6 +254,10 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
     choices.size === null ? plan.left.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(choices.size)] ?? [])
   ).filter(({ name }) => choices.pieces.includes(name));
   const dressParts = choices.size === null && choices.nested !== true ? (request.dress?.parts ?? []) : [];
+  const row =
+    dressParts.length > 0
+      ? buttonRowOn(plan, dressParts, work.pattern.closure)
+      : buttonRowOf(plan.left.pieces, work.pattern.closure);
   const buttoned = pieces.flatMap(({ name, drills }) => (drills.some(({ what }) => what === "button") ? [name] : []));
   const parts = drawnPieces(dressParts)
     .filter((part) => pieces.some(({ key }) => isKeyOf(key, part)))
@@ -280,7 +284,7 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
             allowances === null ? NO_ALLOWANCES : allowanceWords([...own, ...parts], allowances, work.unit),
             ...(choices.toile === true && allowances !== null ? [TOILE_WORDS] : []),
             ...(pieces.some(({ tacking }) => tacking.length > 0) ? [TACKING_WORDS] : []),
-            ...buttonSheetWords(plan.left.pieces, buttoned, work.pattern.closure, allowances, work.unit),
+            ...buttonSheetWords(plan.left.pieces, buttoned, row, work.pattern.closure, allowances, work.unit),
             ...(buttoned.length === 0
               ? []
               : buttonsBelowWords(buttonsOnSkirt(plan, dressParts, work.pattern.closure), work.unit)),

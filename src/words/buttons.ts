@@ -23,12 +23,17 @@ export const buttonRowOf = (pieces: readonly Piece[], closure: Closure): ButtonR
 /** Buttons that stand nearer than this are as close as their own width, mm. */
 const CLOSE: Mm = 15;
 
+/** "62 mm from one to the next, the first 12 mm below the neck edge, the last 12 mm above the end of the opening." */
+function rowWords({ spacing, ends }: ButtonRow, unit: LengthUnit): string {
+  const [first, last] = ends.map((mm) => formatAmount(mm, unit));
+  return `${formatAmount(spacing, unit)} from one to the next, the first ${first} below the neck edge, the last ${last} above the end of the opening.`;
+}
+
 /** What stands at the field: how far apart they come. */
 export function buttonsHint(row: ButtonRow | null, unit: LengthUnit): string {
   if (row === null) return ZIP;
-  const [first, last] = row.ends.map((mm) => formatAmount(mm, unit));
   const close = row.spacing < CLOSE ? " That is too close for most buttons." : "";
-  return `${formatAmount(row.spacing, unit)} from one to the next, the first ${first} below the neck edge, the last ${last} above the end of the opening.${close} ${ZIP}`;
+  return `${rowWords(row, unit)}${close} ${ZIP}`;
 }
 
 export const BUTTONS_REFUSAL = `Write a whole number from ${LIMITS.buttons.least} to ${LIMITS.buttons.most}, or leave it empty for a zip.`;
@@ -71,15 +76,20 @@ export function narrowStandWords(
   return `Only ${allowanceAmount(allowed, unit)} at the centre seam: narrow for a button stand. Allow ${allowanceAmount(LEAST_STAND, unit)} or more.${also}`;
 }
 
-/** What the first page says of the buttons on its pieces; `allowances` null: cut along the stitch line. */
+/**
+ * What the first page says of the buttons on its pieces; `allowances` null: cut along the stitch line.
+ *
+ * @param row as it goes down all that is cut
+ */
 export function buttonSheetWords(
   pieces: readonly Piece[],
   names: readonly PieceName[],
+  row: ButtonRow | null,
   closure: Closure,
   allowances: Allowances | null,
   unit: LengthUnit,
 ): readonly string[] {
-  if (buttonRowOf(pieces, closure) === null || !names.some((name) => BACKS.has(name))) return [];
+  if (row === null || !names.some((name) => BACKS.has(name))) return [];
   const wide = "at least the width of your button, and the facing turned in besides";
   const narrow = allowances === null ? null : narrowStandWords(pieces, closure, allowances, unit);
   return [
@@ -87,6 +97,7 @@ export function buttonSheetWords(
       ? `Add a button stand beyond the centre back: ${wide}.`
       : `The allowance at the centre back is the button stand: ${wide}.`,
     ...(narrow === null ? [] : [narrow]),
+    `${plural(row.along.length, { one: "1 button", other: `${row.along.length} buttons` })}: ${rowWords(row, unit)}`,
     `Circles on the centre back: buttons on one half, buttonholes on the other, each begun ${formatAmount(HOLE_BEYOND, unit)} outside the centre line and as long as your button needs.`,
   ];
 }

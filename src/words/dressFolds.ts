@@ -47,7 +47,7 @@ export const liningEaseAtHip = "Ease of the lining at the hip";
 export const liningHem = "Hem of the lining, all round";
 export const shorterThanTheSkirtBy = "Shorter than the skirt by";
 export const freeBelowZip = "Free below the zip’s end";
-export const freeBesideZip = "Free beside the zip, each side";
+export const freeBesideZip = "Free beside the closure, each side";
 export const liningWaistTaken = "Its waist is taken in by";
 export const liningComesTo = "What the skirt’s lining comes to";
 

@@ -26,7 +26,7 @@ export const SHAPING_WORDS: Readonly<Record<NonNullable<Lining["shaping"]>, stri
 };
 
 export const SKIRT_LINING_ABOUT =
-  "A-line on the same waist, caught in the waist seam alone, its ends left free of the zip.";
+  "A-line on the same waist, caught in the waist seam alone, its ends left free of the closure.";
 
 export const NOTHING_TO_LINE = "There is no skirt to line.";
 
@@ -75,7 +75,7 @@ export function liningFigures(figures: SkirtLiningFigures, unit: LengthUnit): re
       ? []
       : [
           {
-            words: "Left free of the zip",
+            words: "Left free of the closure",
             figure: `${formatAmount(free.beside, unit)} each side, down to ${length(free.below)}`,
           },
         ]),

@@ -142,7 +142,7 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
     way === "pleats" ? "Skirt lining: tack the pleats at the waist." : "Skirt lining: sew the darts.",
   liningSkirtSeams: "Skirt lining: sew its seams, and stop where its V ends.",
   liningSkirtToWaist:
-    "Sew the skirt lining to the allowance of the waist seam, and to nothing else. Its ends are turned in and stay free of the zip.",
+    "Sew the skirt lining to the allowance of the waist seam, and to nothing else. Its ends are turned in and stay free of the closure.",
   closeLiningWaist: "Turn the bodice lining in at the waist and slip-stitch it over the seam.",
   handSewFacing:
     "Turn the ends of the facings in beside the opening and slip-stitch them; catch the facings to the seams.",

@@ -89,7 +89,7 @@ export function seamNameWords(
   }
   if (seam === "strap") return ["strap here", "strap"];
   if (opens === null) return [own];
-  if (opens === "free") return [`${own}: left open at the zip`, own];
+  if (opens === "free") return [`${own}: left open at the closure`, own];
   const how = seam === "side" ? "left side opens" : opens === "buttons" ? "opens, buttons" : "opens, zip";
   return [`${own}: ${how}`, own];
 }

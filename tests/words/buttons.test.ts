@@ -49,12 +49,12 @@ describe("words of buttons", () => {
     ]);
   });
 
-  it("call a stand narrow under 20 mm", () => {
+  it("call a stand narrow under 30 mm: a button of 15, and as much turned in", () => {
     expect(narrowStandWords(pieces, buttoned, {}, "cm")).toBe(
-      "Only 15 mm at the centre seam: narrow for a button stand. Allow 20 mm or more.",
+      "Only 15 mm at the centre seam: narrow for a button stand. Allow 30 mm or more.",
     );
-    expect(narrowStandWords(pieces, buttoned, { centre: 19.9 }, "cm")).not.toBeNull();
-    expect(narrowStandWords(pieces, buttoned, { centre: 20 }, "cm")).toBeNull();
+    expect(narrowStandWords(pieces, buttoned, { centre: 29.9 }, "cm")).not.toBeNull();
+    expect(narrowStandWords(pieces, buttoned, { centre: 30 }, "cm")).toBeNull();
     expect(narrowStandWords(pieces, zipped, {}, "cm")).toBeNull();
     expect(narrowStandWords(pieces, { ...buttoned, place: "side" }, {}, "cm")).toBeNull();
   });
@@ -65,17 +65,21 @@ describe("words of buttons", () => {
   });
 
   it("stand on the first page where a back is on the sheet", () => {
-    const said = buttonSheetWords(pieces, names, buttoned, { centre: 30 }, "cm");
-    expect(said).toHaveLength(2);
+    const down = { along: [12, 72, 132], spacing: 60, ends: [12, 12] } as const;
+    const said = buttonSheetWords(pieces, names, down, buttoned, { centre: 30 }, "cm");
+    expect(said).toHaveLength(3);
     expect(said[0]).toBe(
       "The allowance at the centre back is the button stand: at least the width of your button, and the facing turned in besides.",
     );
-    expect(said[1]).toContain("buttonholes on the other, each begun 3 mm outside the centre line");
-    expect(buttonSheetWords(pieces, names, buttoned, {}, "cm")[1]).toContain("Only 15 mm at the centre seam");
-    expect(buttonSheetWords(pieces, names, buttoned, null, "cm")[0]).toContain(
+    expect(said[1]).toBe(
+      "3 buttons: 60 mm from one to the next, the first 12 mm below the neck edge, the last 12 mm above the end of the opening.",
+    );
+    expect(said[2]).toContain("buttonholes on the other, each begun 3 mm outside the centre line");
+    expect(buttonSheetWords(pieces, names, down, buttoned, {}, "cm")[1]).toContain("Only 15 mm at the centre seam");
+    expect(buttonSheetWords(pieces, names, down, buttoned, null, "cm")[0]).toContain(
       "Add a button stand beyond the centre back",
     );
-    expect(buttonSheetWords(pieces, ["front", "frontBasque"], buttoned, {}, "cm")).toEqual([]);
-    expect(buttonSheetWords(pieces, names, zipped, {}, "cm")).toEqual([]);
+    expect(buttonSheetWords(pieces, ["front", "frontBasque"], down, buttoned, {}, "cm")).toEqual([]);
+    expect(buttonSheetWords(pieces, names, null, zipped, {}, "cm")).toEqual([]);
   });
 });

@@ -19,8 +19,11 @@ const BUTTON_FROM_SEAM: Mm = 8;
 const MOST_GIVEN: Mm = 16;
 const TRIED: Mm = 0.5;
 
-/** The narrowest allowance at the centre back that makes a stand for usual buttons, mm (common practice, no source). */
-export const LEAST_STAND: Mm = 20;
+/**
+ * The narrowest allowance at the centre back that makes a stand for usual buttons, mm: the width of one of 15, and as much turned
+ * in (common practice, no source).
+ */
+export const LEAST_STAND: Mm = 30;
 
 /** How buttons stand along the opening, mm. */
 export interface ButtonRow {

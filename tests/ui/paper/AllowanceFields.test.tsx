@@ -11,13 +11,13 @@ const closing = (closure: Closure): Work => ({ ...testWork, pattern: { ...testWo
 const buttoned = closing({ place: "centreBack", belowWaist: 180, buttons: 9 });
 
 describe("the button stand beside the allowances", () => {
-  it("is called narrow until 20 mm or more are allowed at the centre seam", async () => {
+  it("is called narrow until 30 mm or more are allowed at the centre seam", async () => {
     const { user, work } = await renderWork(<AllowanceFields pieces={pieces} />, buttoned);
     expect(
-      screen.getByText("Only 15 mm at the centre seam: narrow for a button stand. Allow 20 mm or more."),
+      screen.getByText("Only 15 mm at the centre seam: narrow for a button stand. Allow 30 mm or more."),
     ).toBeTruthy();
-    await user.type(screen.getByRole("textbox", { name: "Centre seam" }), "2{Enter}");
-    expect(work().allowances).toEqual({ centre: 20 });
+    await user.type(screen.getByRole("textbox", { name: "Centre seam" }), "3{Enter}");
+    expect(work().allowances).toEqual({ centre: 30 });
     expect(screen.queryByText(/button stand/)).toBeNull();
   });
 
