@@ -91,7 +91,8 @@ export function seamNameWords(
   if (opens === null) return [own];
   if (opens === "free") return [`${own}: left open at the closure`, own];
   const how = seam === "side" ? "left side opens" : opens === "buttons" ? "opens, buttons" : "opens, zip";
-  return [`${own}: ${how}`, own];
+  // Between buttons there may be room for the least alone.
+  return [`${own}: ${how}`, own, how];
 }
 
 /** Which way the bulk of a dart is pressed: its folded end is cut for that way alone. */

@@ -214,7 +214,7 @@ function onShared(left: Sewn, right: Sewn, isFirst: boolean): readonly OfHalves<
  */
 function onPieces(sets: OfHalves<PieceSet>, left: Sewn, right: Sewn): readonly OfHalves<Two | null>[] {
   const [these, those] = [wantedOn(left), wantedOn(right)];
-  const onShared = (here: Walk, there: Walk, along: Mm): Mm | null => {
+  const alikeAt = (here: Walk, there: Walk, along: Mm): Mm | null => {
     const place = placeAlong(here, along);
     const isThere = there.steps.some(({ piece }) => piece === place.piece);
     return isThere && isShared(sets, [place.piece]) ? alongAt(there, place) : null;
@@ -223,7 +223,7 @@ function onPieces(sets: OfHalves<PieceSet>, left: Sewn, right: Sewn): readonly O
     const [wanted, own] = [these[index], those[index]];
     if (wanted === undefined || own === undefined)
       return [wanted === undefined ? null : alone(left, wanted), own === undefined ? null : alone(right, own)] as const;
-    const [a, b] = [onShared(left.one, right.one, wanted.a), onShared(left.other, right.other, wanted.b)];
+    const [a, b] = [alikeAt(left.one, right.one, wanted.a), alikeAt(left.other, right.other, wanted.b)];
     const met = { a: a ?? (b === null ? own.a : b / right.scale), b: b ?? (a === null ? own.b : a * right.scale) };
     if (a === null && b === null) return [alone(left, wanted), alone(right, own)] as const;
     const off = clearOff([left, right], [wanted, met]);
