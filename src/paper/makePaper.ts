@@ -250,15 +250,17 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
   const { failing } = planDoubts(plan, work.unit);
   const isOverlay = choices.kind === "overlay";
   const allowances = allowancesFor(request);
-  const own = (
-    choices.size === null ? plan.left.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(choices.size)] ?? [])
-  ).filter(({ name }) => choices.pieces.includes(name));
+  const all =
+    choices.size === null ? plan.left.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(choices.size)] ?? []);
+  const own = all.filter(({ name }) => choices.pieces.includes(name));
   const dressParts = choices.size === null && choices.nested !== true ? (request.dress?.parts ?? []) : [];
   const row =
     dressParts.length > 0
       ? buttonRowOn(plan, dressParts, work.pattern.closure)
-      : buttonRowOf(plan.left.pieces, work.pattern.closure);
-  const buttoned = pieces.flatMap(({ name, drills }) => (drills.some(({ what }) => what === "button") ? [name] : []));
+      : buttonRowOf(all, work.pattern.closure);
+  const isButtoned = ({ drills }: TruePiece): boolean => drills.some(({ what }) => what === "button");
+  // One in another, sizes have no marks.
+  const buttoned = choices.nested === true ? [] : pieces.filter(isButtoned).map(({ name }) => name);
   const parts = drawnPieces(dressParts)
     .filter((part) => pieces.some(({ key }) => isKeyOf(key, part)))
     .map(({ piece }) => piece);
@@ -284,7 +286,7 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
             allowances === null ? NO_ALLOWANCES : allowanceWords([...own, ...parts], allowances, work.unit),
             ...(choices.toile === true && allowances !== null ? [TOILE_WORDS] : []),
             ...(pieces.some(({ tacking }) => tacking.length > 0) ? [TACKING_WORDS] : []),
-            ...buttonSheetWords(plan.left.pieces, buttoned, row, work.pattern.closure, allowances, work.unit),
+            ...buttonSheetWords(all, buttoned, row, work.pattern.closure, allowances, work.unit),
             ...(buttoned.length === 0
               ? []
               : buttonsBelowWords(buttonsOnSkirt(plan, dressParts, work.pattern.closure), work.unit)),
