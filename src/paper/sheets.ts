@@ -28,6 +28,7 @@ import { offSheet } from "../core/sheets/placing";
 import { outlineOf } from "../core/pattern/ring";
 import { CUTTING_ACCURACY } from "../core/tolerance";
 import { boundsOfPoints } from "../core/geometry/bounds";
+import { ringArea } from "../core/geometry/ringArea";
 import { radians, type Mm } from "../core/units";
 
 import type { Ink } from "../drawing/ink";
@@ -273,7 +274,7 @@ export function layStrips(laid: readonly Laid[], format: PaperFormat, margin: Mm
   if (format.height === null) return layOut(laid, format, margin);
   const window = (format.width - 2 * margin) * (format.height - 2 * margin);
   const onePage = (own: readonly Laid[]): Result<SheetLayout | null, PaperFailure> => {
-    if (own.reduce((sum, { ring }) => sum + areaOf(ring), 0) > window) return ok(null);
+    if (own.reduce((sum, { ring }) => sum + ringArea(ring), 0) > window) return ok(null);
     const layout = layPieces(
       own.map(({ key, ring }) => ({ key, ring })),
       { format, margin, overlap: OVERLAP, gap: 0 },
@@ -281,7 +282,7 @@ export function layStrips(laid: readonly Laid[], format: PaperFormat, margin: Mm
     return layout.ok ? ok(layout.value.tiles.length === 1 ? layout.value : null) : layout;
   };
   const pages: { readonly laid: readonly Laid[]; readonly layout: SheetLayout }[] = [];
-  for (const strip of laid.toSorted((a, b) => areaOf(b.ring) - areaOf(a.ring))) {
+  for (const strip of laid.toSorted((a, b) => ringArea(b.ring) - ringArea(a.ring))) {
     let isPlaced = false;
     for (let index = 0; index < pages.length && !isPlaced; index += 1) {
       const together = [...(pages[index]?.laid ?? []), strip];
@@ -325,15 +326,6 @@ export function layStrips(laid: readonly Laid[], format: PaperFormat, margin: Mm
     rows: 1,
   };
   return ok(drawn(laid, layout, false));
-}
-
-/** @source the shoelace formula */
-function areaOf(ring: readonly PiecePoint[]): number {
-  const doubled = ring.reduce((sum, { x, y }, index) => {
-    const next = ring[(index + 1) % ring.length] ?? { x, y };
-    return sum + x * next.y - y * next.x;
-  }, 0);
-  return Math.abs(doubled) / 2;
 }
 
 /** What is laid, with its ink where it lies. */

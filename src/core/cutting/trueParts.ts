@@ -3,7 +3,7 @@
  * sectors of circles are given by their measures and are none of them.
  */
 import type { Allowances } from "../decisions/allowances";
-import type { Half } from "../decisions/alteration";
+import { HALVES, type Half } from "../decisions/alteration";
 import type { ClothName } from "../decisions/dress";
 import type { Closure } from "../decisions/pattern";
 import { drawnPieces } from "../parts/halfParts";
@@ -28,8 +28,6 @@ import {
 } from "./truePieces";
 import { FACES_BODY, isPartTurnedOver } from "./turnedOver";
 import type { WalkedPlace } from "./walk";
-
-const HALVES = ["left", "right"] as const;
 
 /** What is printed of a dress besides the pieces of its bodice, in the order in which it is offered. */
 export const PRINTED_GROUPS = ["skirt", "bodiceLining", "skirtLining", "facing", "strap", "underlining"] as const;
