@@ -245,6 +245,8 @@ function coverOf(request: PaperRequest, sheet: LaidSheet, wanted: Wanted): reado
 /** A work can be without a name. */
 const nameOf = (name: string): string => (name.trim() === "" ? "Bodice" : name);
 
+const isButtoned = ({ drills }: TruePiece): boolean => drills.some(({ what }) => what === "button");
+
 function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, pieces }: Wanted): CoverWords {
   const { work, plan, choices, day, old } = request;
   const { failing } = planDoubts(plan, work.unit);
@@ -258,7 +260,6 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
     dressParts.length > 0
       ? buttonRowOn(plan, dressParts, work.pattern.closure)
       : buttonRowOf(all, work.pattern.closure);
-  const isButtoned = ({ drills }: TruePiece): boolean => drills.some(({ what }) => what === "button");
   // One in another, sizes have no marks.
   const buttoned = choices.nested === true ? [] : pieces.filter(isButtoned).map(({ name }) => name);
   const parts = drawnPieces(dressParts)
