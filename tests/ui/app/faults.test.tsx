@@ -6,6 +6,20 @@ import type { Download } from "../../../src/store/download";
 import { memoryLibrary } from "../../../src/store/memoryLibrary";
 import { App } from "../../../src/ui/app/App";
 import { PageBoundary } from "../../../src/ui/app/PageBoundary";
+/* oxlint-disable import/no-unassigned-import -- they are loaded for that alone */
+// What a stand-in stands in for, one after the other before any part asks for two at once: the runner keeps one note of which
+// it is loading, and of two at once one may wait for itself.
+import "../../../src/ui/envelope/EnvelopeStep";
+import "../../../src/ui/tissue/TissueStep";
+import "../../../src/ui/blend/BlendStep";
+import "../../../src/ui/darts/DartsPanel";
+import "../../../src/ui/fit/FitStep";
+import "../../../src/ui/trial/TrialStep";
+import "../../../src/ui/dress/DressStep";
+import "../../../src/ui/paper/PaperStep";
+import "../../../src/ui/table/Table";
+import "../../../src/ui/ledger/Ledger";
+/* oxlint-enable import/no-unassigned-import */
 import { usePageState } from "../../../src/ui/session/pageState";
 import { renderWork } from "../renderWork";
 
