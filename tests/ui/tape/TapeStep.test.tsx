@@ -143,6 +143,12 @@ describe("the tape", () => {
     expect(screen.getByRole("row", { name: /^waist 77\.0 cm 73\.8 cm \+3\.2 cm changed$/ })).toBeTruthy();
   });
 
+  it("tells what was taken last as the tape reads, not as it was once typed", async () => {
+    // 83.2 cm are 32.756 in: 32 ¾ on a tape marked in eighths.
+    await showTape({ unit: "in", tapes: [{ readings: {} }, { taken: "2026-03-01", readings: { bustGirth: [832] } }] });
+    expect(described(/^Bust girth/)).toContain("Last time 32 ¾ in (1 March 2026), which counts");
+  });
+
   it("takes an age or none, and says kindly what it cannot read", async () => {
     const { user, work } = await showTape();
     const age = screen.getByRole("textbox", { name: "Your age, if you like" });
