@@ -11,6 +11,7 @@ import { checklistByPiece, groupTitle, phaseWords } from "../words/checklist";
 import { planDoubts } from "../words/doubts";
 import { NOT_ALTERED, notAltered } from "../words/proposals";
 import { piecesSentences } from "../words/pieceSource";
+import { replacedNote } from "../words/replacedBySkirt";
 import { printedDartsNote } from "../words/printedDarts";
 import { capital, levelWords } from "../words/terms/names";
 import { TAPE_DOUBTS_HEAD, tapeDoubtLines, tapeDoubtsWhy } from "../words/tapeDoubts";
@@ -74,9 +75,8 @@ function tape(work: Work): readonly string[] {
 function verdict(work: Work, plan: Plan): readonly string[] {
   const { failing, notes } = planDoubts(plan, work.unit);
   const darts = printedDartsNote(plan, work);
-  const noted = [...notes, ...(darts === null ? [] : [darts]), toileNote(work.unit)].flatMap((note) =>
-    hanging("  - ", note),
-  );
+  const others = [darts, replacedNote(work, plan), toileNote(work.unit)].filter((note) => note !== null);
+  const noted = [...notes, ...others].flatMap((note) => hanging("  - ", note));
   if (failing.length === 0) return [...heading("Checks"), ALL_CHECKS_HOLD(plan.checks.length), ...noted];
   return [
     ...heading(say.beforeYouCut),

@@ -4,6 +4,7 @@ import { cautions } from "../words/cautions";
 import { planDoubts } from "../words/doubts";
 import { printedDartsNote } from "../words/printedDarts";
 import { toileNote } from "../words/paperChoices";
+import { replacedNote } from "../words/replacedBySkirt";
 import { Words } from "./Words";
 import { ALL_CHECKS_HOLD, doubtsTitle } from "../words/sheets";
 import * as say from "../words/printedChecklist";
@@ -13,7 +14,8 @@ export function BeforeCutting({ work, plan }: { readonly work: Work; readonly pl
   const doubts = planDoubts(plan, work.unit);
   const { failing } = doubts;
   const darts = printedDartsNote(plan, work);
-  const notes = darts === null ? doubts.notes : [...doubts.notes, darts];
+  const replaced = replacedNote(work, plan);
+  const notes = [...doubts.notes, ...[darts, replaced].filter((note) => note !== null)];
   return (
     <>
       {failing.length > 0 ? (

@@ -1,5 +1,6 @@
 import { cleanup, render, screen, within } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
+import { checklistText } from "../../src/cli/text";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
 import { measuresOf, tapesOf } from "../../src/core/measures/tape";
@@ -47,6 +48,23 @@ describe("PrintedChecklist", () => {
     cleanup();
     // The back is the same on both.
     expect(captions(show({ ...plain, alterations: [right] }).sheet)).toEqual(["Front: Left half", "Front: Right half"]);
+  });
+
+  it("says what to leave out where a skirt takes the place of the basque, on the sheet as in the text", () => {
+    const skirt = { kind: "circle", share: 0.5, length: 600 } as const;
+    const said = (work: Work): readonly boolean[] =>
+      [textOf(show(work).sheet), checklistText(work, planOf(work)).replaceAll(/\s+/g, " ")].map((text) =>
+        text.includes(
+          "The skirt of your dress takes the place of the front basque and back basque: leave out what is said of these here",
+        ),
+      );
+    const { sample, plain } = printCases;
+    expect(said({ ...sample, dress: { skirt } })).toEqual([true, true]);
+    cleanup();
+    expect(said({ ...sample, dress: {} })).toEqual([false, false]);
+    cleanup();
+    // A pattern that ends at the waist has none.
+    expect(said({ ...plain, dress: { skirt } })).toEqual([false, false]);
   });
 
   it("calls no real work an invented demo", () => {
