@@ -34,6 +34,15 @@ export async function openLibrary(
 function libraryOver({ during, close }: Connection): Library {
   const record = (id: string): Promise<Result<WorkRecord | undefined, StorageFailure>> =>
     attempt(() => during(["works"], "readonly", (tx) => tx.objectStore("works").get(id)));
+  const changePageValue: Library["changePageValue"] = (name, change) =>
+    attempt(() =>
+      during(["page"], "readwrite", async (tx) => {
+        const page = tx.objectStore("page");
+        const value = change((await page.get(name)) ?? null);
+        await (value === null ? page.delete(name) : page.put(value, name));
+        return null;
+      }),
+    );
   return {
     list: () =>
       attempt(() =>
@@ -88,14 +97,8 @@ function libraryOver({ during, close }: Connection): Library {
       ),
     pageValue: (name) =>
       attempt(async () => (await during(["page"], "readonly", (tx) => tx.objectStore("page").get(name))) ?? null),
-    setPageValue: (name, value) =>
-      attempt(() =>
-        during(["page"], "readwrite", async (tx) => {
-          const page = tx.objectStore("page");
-          await (value === null ? page.delete(name) : page.put(value, name));
-          return null;
-        }),
-      ),
+    setPageValue: (name, value) => changePageValue(name, () => value),
+    changePageValue,
     close,
   };
 }

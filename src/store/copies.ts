@@ -2,7 +2,7 @@
 import type { Work } from "../core/decisions/work";
 import type { PhotographInFile } from "../document/photographsFile";
 import { COPY_WORDS, leftOutSentence, severalFilesSentence } from "../words/storage";
-import type { Library, WorkEntry } from "./library";
+import type { WorkEntry } from "./library";
 import { downloadsOf, downloadsOfAll, type Download } from "./download";
 import type { SessionParts } from "./sessionParts";
 import { toSave } from "./workStore";
@@ -24,16 +24,13 @@ const MONTH = 30 * 24 * 60 * 60 * 1000;
 /** Stands for works that nobody knows by name any more: an older version kept one time for all of them. */
 const ANY = "";
 
-/**
- * Since when each work has been changed without a copy, in ms; what cannot be understood counts as nothing. Null where it could
- * not be read just now, and is not to be written over.
- */
-async function uncopiedIn(library: Library): Promise<ReadonlyMap<string, number> | null> {
-  const kept = await library.pageValue("uncopied-since");
-  if (!kept.ok) return null;
-  if (kept.value === null) return new Map();
+type Uncopied = ReadonlyMap<string, number>;
+
+/** Since when each work has been changed without a copy, in ms; what cannot be understood counts as nothing. */
+function uncopiedIn(kept: string | null): Uncopied {
+  if (kept === null) return new Map();
   try {
-    const value: unknown = JSON.parse(kept.value);
+    const value: unknown = JSON.parse(kept);
     const times: Record<string, unknown> =
       typeof value === "object" && value !== null ? { ...value } : { [ANY]: value };
     return new Map(
@@ -48,19 +45,27 @@ export function createCopies(parts: SessionParts): Copies {
   const { store, state, library, isLasting, openWork, messages, queue, now, give, persist } = parts;
   let isAsked = false;
 
-  const keepUncopied = async (since: ReadonlyMap<string, number>): Promise<void> => {
-    await library.setPageValue("uncopied-since", since.size > 0 ? JSON.stringify(Object.fromEntries(since)) : null);
+  /** Null where it could not be read just now. */
+  const uncopied = async (): Promise<Uncopied | null> => {
+    const kept = await library.pageValue("uncopied-since");
+    return kept.ok ? uncopiedIn(kept.value) : null;
+  };
+
+  /** What it came to; null where it could not be read, and was not written over. */
+  const changeUncopied = async (change: (since: Uncopied) => Uncopied): Promise<Uncopied | null> => {
+    let changed: Uncopied | null = null;
+    const kept = await library.changePageValue("uncopied-since", (known) => {
+      changed = change(uncopiedIn(known));
+      return changed.size > 0 ? JSON.stringify(Object.fromEntries(changed)) : null;
+    });
+    return kept.ok ? changed : null;
   };
 
   /** These works are in a copy now. */
   const copied = async (ids: readonly string[], all: readonly WorkEntry[] | null): Promise<void> => {
-    const known = await uncopiedIn(library);
-    if (known === null) return;
-    const since = new Map(known);
-    for (const id of ids) since.delete(id);
-    if (all !== null && all.every(({ id, binned }) => ids.includes(id) || binned !== null)) since.clear();
-    await keepUncopied(since);
-    if (since.size === 0) await library.setPageValue("reminded", null);
+    const isAll = all !== null && all.every(({ id, binned }) => ids.includes(id) || binned !== null);
+    const left = await changeUncopied((since) => new Map(isAll ? [] : [...since].filter(([id]) => !ids.includes(id))));
+    if (left?.size === 0) await library.setPageValue("reminded", null);
   };
 
   const handOut = (files: readonly Download[]): void => {
@@ -110,15 +115,14 @@ export function createCopies(parts: SessionParts): Copies {
         void persist(true).then((isPromised) => state.setState({ isLasting: isPromised }));
       }
       // Read each time: a copy may have been made in another tab.
-      const since = await uncopiedIn(library);
-      if (since?.has(id) === false) await keepUncopied(new Map([...since, [id, now()]]));
+      if ((await uncopied())?.has(id) === false) await changeUncopied((since) => new Map([[id, now()], ...since]));
     },
     remind: async () => {
       const all = await library.list();
       // What lies in the bin needs no copy, nor does what was removed for good.
       const isGone = (id: string): boolean =>
         all.ok && id !== ANY && all.value.every((entry) => entry.id !== id || entry.binned !== null);
-      const due = [...((await uncopiedIn(library)) ?? [])].flatMap(([id, since]) => (isGone(id) ? [] : [since]));
+      const due = [...((await uncopied()) ?? [])].flatMap(([id, since]) => (isGone(id) ? [] : [since]));
       const reminded = await library.pageValue("reminded");
       const last = reminded.ok && reminded.value !== null ? Number(reminded.value) : 0;
       const since = Math.max(Math.min(...due), Number.isFinite(last) ? last : 0);

@@ -76,5 +76,10 @@ export interface Library {
   readonly remove: (id: string) => Promise<Result<null, StorageFailure>>;
   readonly pageValue: (name: PageValue) => Promise<Result<string | null, StorageFailure>>;
   readonly setPageValue: (name: PageValue, value: string | null) => Promise<Result<null, StorageFailure>>;
+  /** Makes a value of the one that is kept, at one go: what another tab makes of it comes before or after. */
+  readonly changePageValue: (
+    name: PageValue,
+    change: (kept: string | null) => string | null,
+  ) => Promise<Result<null, StorageFailure>>;
   readonly close: () => void;
 }

@@ -49,6 +49,12 @@ export function memoryLibrary({ works, page }: Shelf = emptyShelf()): Library {
       else page.set(name, value);
       return ok(null);
     },
+    changePageValue: async (name, change) => {
+      const value = change(page.get(name) ?? null);
+      if (value === null) page.delete(name);
+      else page.set(name, value);
+      return ok(null);
+    },
     close: () => {},
   };
 }

@@ -41,6 +41,7 @@ export function withPatience(library: Library, patience: number): Library {
     remove: (id) => soon(library.remove(id)),
     pageValue: (name) => soon(library.pageValue(name)),
     setPageValue: (name, value) => soon(library.setPageValue(name, value)),
+    changePageValue: (name, change) => soon(library.changePageValue(name, change)),
     close: library.close,
   };
 }

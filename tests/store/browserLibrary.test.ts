@@ -5,6 +5,7 @@ import type { Result } from "../../src/core/result";
 import type { Work } from "../../src/core/decisions/work";
 import { CURRENT_VERSION } from "../../src/document/upgrades";
 import { openLibrary } from "../../src/store/browserLibrary";
+import { forgetIn, forgottenIn } from "../../src/store/forgotten";
 import { NEW_STAMP, type Library, type SavedWork, type SaveRequest } from "../../src/store/library";
 import { stubDatabase } from "../support/database";
 import { sampleWork } from "../support/sampleWork";
@@ -187,6 +188,26 @@ describe("saving works", () => {
     expect(valueOf(await later.pageValue("last-open"))).toBe("b");
     await later.setPageValue("reminded", null);
     expect(valueOf(await library.pageValue("reminded"))).toBeNull();
+  });
+
+  it("makes a value of the one that is kept at one go, whatever another tab makes of it meanwhile", async () => {
+    const tabs = [await open(), await open()];
+    const turns = Array.from({ length: 20 }, (_, turn) => turn);
+    await Promise.all(
+      tabs.flatMap((tab, at) =>
+        turns.map((turn) => tab.changePageValue("forgotten", (kept) => `${kept ?? ""}${at}.${turn} `)),
+      ),
+    );
+    const kept = valueOf(await (await open()).pageValue("forgotten")) ?? "";
+    expect(new Set(kept.trim().split(" "))).toEqual(new Set(turns.flatMap((turn) => [`0.${turn}`, `1.${turn}`])));
+    await tabs[0]?.changePageValue("forgotten", () => null);
+    expect(valueOf(await (await open()).pageValue("forgotten"))).toBeNull();
+  });
+
+  it("forgets for good what two tabs are told to at once", async () => {
+    const [one, other] = [await open(), await open()];
+    await Promise.all([forgetIn(one, ["a"]), forgetIn(other, ["b"]), forgetIn(one, ["c"]), forgetIn(other, ["d"])]);
+    expect((await forgottenIn(one)).toSorted()).toEqual(["a", "b", "c", "d"]);
   });
 });
 
@@ -374,6 +395,7 @@ describe("storage that fails", () => {
       library.pageValue("last-open"),
       library.setPageValue("last-open", "a"),
       library.setPageValue("last-open", null),
+      library.changePageValue("last-open", () => "a"),
     ]);
     for (const answer of answers)
       expect(answer).toMatchObject({

@@ -9,7 +9,7 @@ import { createWorkStore, run } from "../../src/store/workStore";
 import { sampleWork } from "../support/sampleWork";
 import { alone } from "../support/surroundings";
 import { newWorld, openPage, passes } from "../support/world";
-import { FULL, named, press, pageOfEachTest } from "./sessionPage";
+import { FULL, named, press, pageOfEachTest, until } from "./sessionPage";
 
 const page = pageOfEachTest();
 const { work, state, rename, names, texts, idOf, rest, nextPage } = page;
@@ -129,14 +129,30 @@ describe("a reminder", () => {
   it("forgets no work where what is known of them could not be read for once", async () => {
     await page.session.create(own("mine"));
     page.world.now += 20 * DAY;
-    const read = page.library.pageValue;
+    const { pageValue, changePageValue } = page.library;
     page.library.pageValue = async () => fail(FULL);
+    page.library.changePageValue = async () => fail(FULL);
     await page.session.create(own("another"));
     await page.session.download();
     expect(await page.session.forget(["a"])).toBe(false);
-    page.library.pageValue = read;
+    Object.assign(page.library, { pageValue, changePageValue });
     await later(11);
     expect(texts()).toEqual([REMINDER]);
+  });
+
+  it("knows of both copies where two tabs take one each in the same breath", async () => {
+    await page.session.create(own("mine"));
+    await page.session.create(own("another"));
+    const theirs = await openPage(page.world, sampleWork, page.library);
+    expect(theirs.work().name).toBe("another");
+    await until(page.world, page.session.open(idOf("mine")));
+    const kept = async (): Promise<readonly string[]> => {
+      const answer = await page.library.pageValue("uncopied-since");
+      return answer.ok ? Object.keys(JSON.parse(answer.value ?? "{}")) : ["not read"];
+    };
+    expect(await kept()).toHaveLength(2);
+    await until(page.world, Promise.all([page.session.download(), theirs.session.download()]));
+    expect(await kept()).toEqual([]);
   });
 
   it("takes the work that was handed out for copied, not the one that is opened meanwhile", async () => {

@@ -28,6 +28,7 @@ const questions = (library: Library): readonly Promise<unknown>[] => [
   library.remove("a"),
   library.pageValue("last-open"),
   library.setPageValue("last-open", "a"),
+  library.changePageValue("last-open", () => "a"),
 ];
 
 /** A library of which every answer comes so late. */
@@ -48,6 +49,7 @@ function late(delay: () => number): Library {
     remove: (id) => wait().then(() => inner.remove(id)),
     pageValue: (name) => wait().then(() => inner.pageValue(name)),
     setPageValue: (name, value) => wait().then(() => inner.setPageValue(name, value)),
+    changePageValue: (name, change) => wait().then(() => inner.changePageValue(name, change)),
     close: inner.close,
   };
 }

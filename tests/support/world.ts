@@ -109,6 +109,7 @@ function faultyLibrary(world: World, isDead: () => boolean): Library {
     remove: (id) => through(() => inner.remove(id)),
     pageValue: (name) => through(() => inner.pageValue(name)),
     setPageValue: (name, value) => through(() => inner.setPageValue(name, value)),
+    changePageValue: (name, change) => through(() => inner.changePageValue(name, change)),
     close: inner.close,
   };
 }
