@@ -13,6 +13,8 @@ export type InkRole =
   | "stitch"
   | "dartLeg"
   | "dartFold"
+  /** Along the centre back: a vent is folded in by it. */
+  | "ventFold"
   | "gather"
   | "notch"
   | "grain"

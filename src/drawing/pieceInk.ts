@@ -24,6 +24,7 @@ import {
   openingWords,
   seamNameWords,
   tackingWords,
+  VENT_FOLD_WORDS,
 } from "../words/truePaper";
 import { alongLine, obstaclesOf, readable } from "./alongLine";
 import type { Ink, InkLine, InkRole, InkText } from "./ink";
@@ -94,13 +95,15 @@ export function pieceInk(piece: TruePiece, { title, allowances, borders = [] }: 
       drill.what === "button" ? buttonInk(drill.at, drill.hole) : drillInk(drill.at),
     ),
   ];
-  const lengthen = lengthenInk(piece, [...inside, ...named], borders);
+  const vent = ventInk(piece, [...inside, ...named], borders);
+  const lengthen = lengthenInk(piece, [...inside, ...vent, ...named], borders);
   return [
     ...(allowances ? stitchInk(piece) : []),
     ...cutInk(piece, allowances),
     ...inside,
+    ...vent,
     ...lengthen,
-    ...seamNamesInk(piece, [...inside, ...lengthen, ...named], borders),
+    ...seamNamesInk(piece, [...inside, ...vent, ...lengthen, ...named], borders),
     ...named,
   ];
 }
@@ -399,6 +402,20 @@ function dartFoldInk([end, tip]: readonly [PiecePoint, PiecePoint], text: string
     anchor: "middle",
     turn,
   });
+}
+
+/** What a vent is folded in along, and that it is: beside the line on the one side or the other, where there is room. */
+function ventInk(piece: TruePiece, drawn: readonly PieceInk[], borders: Lines): readonly PieceInk[] {
+  if (piece.ventFold === null) return [];
+  const [top, hem] = piece.ventFold;
+  const room = { ring: ringOf(piece), lines: [...obstaclesOf(drawn), ...borders] };
+  const place =
+    alongLine([lineEdge(top, hem)], VENT_FOLD_WORDS, SMALL, room) ??
+    alongLine([lineEdge(hem, top)], VENT_FOLD_WORDS, SMALL, room);
+  const line = polyline("ventFold", [top, hem]);
+  return place === null
+    ? [line]
+    : [line, words("ventFold", place.at, VENT_FOLD_WORDS, { anchor: "middle", turn: place.turn })];
 }
 
 /** Without an allowance it is a tick inside the line. */

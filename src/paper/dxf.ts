@@ -8,14 +8,14 @@
  * general-purpose programs read most surely.
  */
 import { edgeFlatten, type EdgeCurve } from "../core/geometry/edgeCurve";
-import type { PiecePoint } from "../core/geometry/point";
+import { midpoint, type PiecePoint } from "../core/geometry/point";
 import { notchDepth } from "../core/cutting/notches";
 import type { NotchCut, TruePiece } from "../core/cutting/truePiece";
 import { foldOf } from "../core/cutting/truePieces";
 import { CUTTING_ACCURACY } from "../core/tolerance";
 import type { Mm, Radians } from "../core/units";
 import { capital, pieceWords } from "../words/terms/names";
-import { cutTooWords, partNamed, tackingWords } from "../words/truePaper";
+import { cutTooWords, partNamed, tackingWords, VENT_FOLD_WORDS } from "../words/truePaper";
 import { plainLetters } from "./plainLetters";
 import * as say from "../words/trueFile";
 
@@ -164,6 +164,7 @@ function block(piece: TruePiece, name: string, options: DxfOptions): Group[] {
     ...mirrorLine(piece),
     ...line(LAYER.grain, ...piece.grain),
     ...piece.darts.flatMap(({ legs }) => legs.flatMap((leg) => chain(LAYER.internal, [leg]))),
+    ...(piece.ventFold === null ? [] : line(LAYER.internal, ...piece.ventFold)),
     ...piece.levels.flatMap(({ points }) => open(LAYER.internal, points)),
     ...piece.lengthen.flatMap((ends) => line(LAYER.internal, ...ends)),
     ...piece.tacking.flatMap((row) => line(LAYER.internal, ...row)),
@@ -253,6 +254,9 @@ function pieceText(piece: TruePiece, { sizeName, toile }: DxfOptions): Group[] {
     ...(piece.half === null
       ? []
       : piece.tacking.slice(0, 1).flatMap(([from]) => writing(LAYER.annotation, upright(from), tacked))),
+    ...(piece.ventFold === null
+      ? []
+      : writing(LAYER.annotation, upright(midpoint(...piece.ventFold)), VENT_FOLD_WORDS, LETTERS, 90)),
     ...(piece.bustPoint === null ? [] : writing(LAYER.annotation, upright(piece.bustPoint), say.bustPoint)),
   ];
 }

@@ -139,7 +139,7 @@ const LINES = [
   { role: "stitch", words: "sew, or turn up" },
   { role: "fold", words: "fold of the cloth" },
   { role: "dartLeg", words: "dart leg" },
-  { role: "dartFold", words: "dart fold" },
+  { role: "dartFold", words: "dart or vent fold" },
   { role: "level", words: "balance line" },
   { role: "lengthen", words: "lengthen or shorten" },
 ] as const;

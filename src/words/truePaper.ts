@@ -99,6 +99,9 @@ export function seamNameWords(
 export const dartFoldWords = (down: boolean, piece: TruePiece["name"]): string =>
   down ? "fold down" : `fold to ${centreWords(piece)}`;
 
+/** Along the centre back of a vent. */
+export const VENT_FOLD_WORDS = "fold vent in";
+
 /** The pattern's own bust line: where the bust point was measured, it need not pass through that. */
 export const levelLineWords = (level: LevelName, bent = false): string =>
   `${level === "bust" ? "bust line of the pattern" : `${levelWords(level)} line`}${bent ? ": straight with the dart shut" : ""}`;

@@ -1,14 +1,20 @@
 /** What a cutter looks for on a true-scale piece: marks that tell front from back, names of seams, lines to lengthen at. */
 import { describe, expect, it } from "vitest";
 import { stretchesOf } from "../../src/core/cutting/stretches";
+import { isFreeWithin } from "../../src/core/cutting/room";
+import { truePartsOf } from "../../src/core/cutting/trueParts";
 import { truePiecesOf } from "../../src/core/cutting/truePieces";
 import type { TruePiece } from "../../src/core/cutting/truePiece";
+import type { Alteration } from "../../src/core/decisions/alteration";
 import { STYLE_NAMES, type Pattern } from "../../src/core/decisions/pattern";
+import type { Work } from "../../src/core/decisions/work";
+import { dressOf } from "../../src/core/dress/dressOf";
 import { PIECE_ORDER } from "../../src/core/pattern/pieceSet";
 import { sheetPoint } from "../../src/core/geometry/point";
 import { radians } from "../../src/core/units";
 import type { SheetLayout, Tile } from "../../src/core/sheets/layout";
 import { mapInk } from "../../src/drawing/coverPage";
+import { obstaclesOf } from "../../src/drawing/alongLine";
 import { textWidth } from "../../src/drawing/fitLines";
 import type { Ink, InkText } from "../../src/drawing/ink";
 import { pieceInk } from "../../src/drawing/pieceInk";
@@ -95,6 +101,60 @@ describe.each(STYLE_NAMES)("the pieces of %s", (style) => {
       const near = middles.filter((p, i) => middles.some((q, j) => j < i && Math.hypot(p.x - q.x, p.y - q.y) < 2));
       expect(near).toEqual([]);
     }
+  });
+});
+
+describe("the paper of a skirt with a vent", () => {
+  const backOf = (vent: number, uneven: boolean): readonly TruePiece[] => {
+    const alteration: Alteration = { kind: "fit", id: "a", fit: "sideSeamWaist", amount: 8, half: "left" };
+    const work: Work = {
+      ...testWork,
+      alterations: uneven ? [alteration] : [],
+      dress: { skirt: { kind: "straight", length: 600, vent } },
+    };
+    const dress = dressOf(work);
+    if (!dress.ok) throw new Error("no dress");
+    const { closure } = work.pattern;
+    const back = { parts: dress.value.parts, ids: ["skirtBack"], allowances: {}, closure, liningOpen: null };
+    const found = truePartsOf(back);
+    if (!found.ok) throw new Error(found.failure.code);
+    return found.value;
+  };
+
+  it.each([
+    [60, false],
+    [150, false],
+    [200, true],
+  ])("shows the fold of one of %i mm in words that lie on nothing else", (vent, uneven) => {
+    const backs = backOf(vent, uneven);
+    expect(backs).toHaveLength(uneven ? 2 : 1);
+    for (const back of backs) {
+      const ink = inkOf(back);
+      const lines = ink.filter(({ role, kind }) => role === "ventFold" && kind === "line");
+      expect(lines).toHaveLength(1);
+      const label = texts(ink).filter(({ text }) => text === "fold vent in");
+      expect(label).toHaveLength(1);
+      const [box] = obstaclesOf(label);
+      const boxes = obstaclesOf(ink.filter((one) => one !== label[0]));
+      const corners = box?.slice(0, 4) ?? [];
+      expect(
+        corners.length === 4 &&
+          isFreeWithin(
+            corners,
+            back.cutting.map(({ at }) => at),
+            boxes,
+          ),
+      ).toBe(true);
+    }
+  });
+
+  it("shows none where there is none", () => {
+    expect(
+      backOf(0, false)
+        .flatMap(inkOf)
+        .filter(({ role }) => role === "ventFold"),
+    ).toEqual([]);
+    expect(lineKey("single").map(({ words }) => words)).toContain("dart or vent fold");
   });
 });
 

@@ -211,6 +211,19 @@ describe("the lines of the front", () => {
     ]);
   });
 
+  it("have the fold of a vent as an inner line, named beside it", () => {
+    const vented: TruePiece = { ...HAND_FRONT, ventFold: [piecePoint(0, 150), piecePoint(0, 315)] };
+    const { blocks } = invariant(new Parser().parseSync(writeDxf([vented], OPTIONS)), "a drawing");
+    const entities = invariant(blocks[vented.key], "block").entities as Entity[];
+    const inner = entities.filter(({ layer, type }) => layer === "8" && type === "LINE").map(lineOf);
+    expect(inner).toContainEqual([
+      { x: 0, y: -150 },
+      { x: 0, y: -315 },
+    ]);
+    expect(entities.find(({ text }) => text === "fold vent in")).toMatchObject({ layer: "15", rotation: 90 });
+    expect(TEXT).not.toContain("fold vent in");
+  });
+
   it("tells how deep each notch is and which way it goes", () => {
     // As deep as on paper: 5 mm of 10 and of 15 mm; of 6 mm, three fifths.
     expect(entitiesOf(HAND_FRONT, 4, "POINT").map(({ thickness }) => thickness)).toEqual([5, 5, 5]);

@@ -97,6 +97,8 @@ export interface TruePiece {
   /** Where it is cut across to be lengthened or shortened, from edge to edge. */
   readonly lengthen: readonly (readonly [PiecePoint, PiecePoint])[];
   readonly darts: readonly TrueDart[];
+  /** The centre back line that a vent is folded in along, from its upper end to the cutting line of the hem; null without one. */
+  readonly ventFold: readonly [PiecePoint, PiecePoint] | null;
   readonly notches: readonly Notch[];
   readonly grain: readonly [PiecePoint, PiecePoint];
   /** Bust, waist and hip lines to balance the piece by. */

@@ -223,6 +223,7 @@ export function truePiece(
   const cutting = cuttingLine(stretches);
   const stitch = stretches.map(({ curve }) => curve);
   const darts = piece.darts.map((dart) => trueDart(piece, dart, cutting));
+  const ventFold = ventFoldOf(piece, cutting);
   const levels = piece.levelLines.flatMap(({ level, along }) =>
     "points" in along ? [{ level, points: along.points.map((point) => pointOf(piece, point)) }] : [],
   );
@@ -231,9 +232,9 @@ export function truePiece(
     ...darts.filter(({ gathered }) => !gathered).map(({ end }): Drill => ({ what: "dartEnd", at: end })),
     ...buttons.map((place): Drill => ({ what: "button", at: place.at, hole: buttonholeAt(place) })),
   ];
-  const lines = linesOn({ darts, levels, bustPoint, drills });
+  const lines = linesOn({ darts, ventFold, levels, bustPoint, drills });
   // It may cross the balance lines, as it does on any pattern.
-  const grain = grainLine(ring, linesOn({ darts, levels: [], bustPoint, drills }));
+  const grain = grainLine(ring, linesOn({ darts, ventFold, levels: [], bustPoint, drills }));
   const title = titleBox(ring, [...lines, grain]);
   return {
     key,
@@ -249,6 +250,7 @@ export function truePiece(
     seams: seamRuns(stretches).map((run): SeamRun => ({ ...run, opens: opensBy(run.seam, piece, half, closure) })),
     lengthen: lengthen.map(({ from, to }) => [from, to] as const),
     darts,
+    ventFold,
     notches: [
       // The right side stays shut.
       ...notches.filter(({ kind }) => kind !== "opening" || closure.place !== "side" || half !== "right"),
@@ -324,12 +326,15 @@ const CROSS = 8;
 /** What a title must not cross. */
 const linesOn = ({
   darts,
+  ventFold,
   levels,
   bustPoint,
   drills,
   tacking = [],
-}: Pick<TruePiece, "darts" | "levels" | "bustPoint" | "drills"> & Partial<Pick<TruePiece, "tacking">>): Lines => [
+}: Pick<TruePiece, "darts" | "ventFold" | "levels" | "bustPoint" | "drills"> &
+  Partial<Pick<TruePiece, "tacking">>): Lines => [
   ...tacking,
+  ...(ventFold === null ? [] : [ventFold]),
   ...drills.flatMap((drill) => (drill.what === "button" ? [drill.hole] : [])),
   ...darts.flatMap(({ legs, fold }) => [
     ...legs.map((leg) => edgeFlatten(leg, CUTTING_ACCURACY)),
@@ -375,6 +380,15 @@ function trueDart(piece: Piece, dart: Dart, cutting: readonly RingPoint[]): True
   };
 }
 
+/** Carried on over the hem allowance, as the fold of a dart is over the seam's. */
+function ventFoldOf({ name, points }: Piece, cutting: readonly RingPoint[]): TruePiece["ventFold"] {
+  const [top, hem] = [points.ventTop?.at, points.centreHem?.at];
+  if (top === undefined || hem === undefined) return null;
+  const outward = directionOf(top, hem);
+  const { cut } = cutNotch({ piece: name, kind: "dart", number: 0, seam: "hem", at: hem, outward }, cutting);
+  return [top, cut];
+}
+
 const acrossCentre = ({ x, y }: PiecePoint): PiecePoint => piecePoint(-x, y);
 
 /** The piece seen from its other side. */
@@ -401,6 +415,7 @@ export function turnedOver(piece: TruePiece): TruePiece {
       mouth: [at(mouth[0]), at(mouth[1])],
       gathered,
     })),
+    ventFold: piece.ventFold === null ? null : [at(piece.ventFold[0]), at(piece.ventFold[1])],
     notches: piece.notches.map((notch) => ({
       ...notch,
       outward: radians(Math.PI - notch.outward),

@@ -192,6 +192,58 @@ describe("parts of a dress at true scale", () => {
   });
 });
 
+describe("the vent of a skirt", () => {
+  const foldsOf = ({ bodice, parts }: Pick<Dressed, "bodice" | "parts">) =>
+    [...bodice, ...parts].flatMap(({ key, ventFold }) => (ventFold === null ? [] : [{ key, ventFold }]));
+  const lined = { bodice: true, skirt: true };
+  const vented = (vent: number, more: Partial<Work> = {}) =>
+    dressed(workOf("sideDart", { skirt: { kind: "straight", length: 600, hem: 42, vent }, lining: lined }, more));
+
+  it("is folded in on the centre back line, from so high above the hem as it was asked to start down over the hem allowance", () => {
+    const made = vented(150);
+    const found = foldsOf(made);
+    expect(found.map(({ key }) => key)).toEqual(["skirtBack"]);
+    const back = named(made.parts, "skirtBack");
+    const hem = Math.max(...back.stitch.map(({ a }) => a.y));
+    const [from, to] = invariant(found[0], "fold").ventFold;
+    expect([from.x, to.x]).toEqual([0, expect.closeTo(0, 9)]);
+    expect(from.y).toBeCloseTo(hem - 150, 9);
+    expect(to.y).toBeCloseTo(hem + 42, 3);
+    // The underlap lies beyond it, 50 wide.
+    expect(Math.min(...back.stitch.map(({ a }) => a.x))).toBeCloseTo(-50, 9);
+  });
+
+  it("is folded in at its hem where the paper has no allowances", () => {
+    const { dress } = vented(150);
+    const made = truePartsOf({
+      parts: dress.parts,
+      ids: ["skirtBack"],
+      allowances: null,
+      closure: testWork.pattern.closure,
+      liningOpen: null,
+    });
+    const back = named(made.ok ? made.value : [], "skirtBack");
+    const [from, to] = invariant(back.ventFold, "fold");
+    expect(to.y - from.y).toBeCloseTo(150, 6);
+  });
+
+  it("has a fold on the back of either half, and no other piece has one", () => {
+    const uneven: Alteration = { kind: "fit", id: "a", fit: "sideSeamWaist", amount: 8, half: "left" };
+    const { bodice, parts } = vented(100, { alterations: [uneven] });
+    const backs = parts.filter(({ part, name }) => part?.group === "skirt" && name === "skirtBack");
+    expect(backs.map(({ half }) => half)).toEqual(["left", "right"]);
+    const [turned, own] = backs.map(({ ventFold }) => invariant(ventFold, "fold"));
+    expect(turned?.map(({ y }) => y)).toEqual(own?.map(({ y }) => y));
+    for (const { x } of [...(turned ?? []), ...(own ?? [])]) expect(Math.abs(x)).toBeLessThan(1e-6);
+    expect(foldsOf({ bodice, parts })).toHaveLength(2);
+  });
+
+  it("has none where there is no vent", () => {
+    expect(foldsOf(vented(0))).toEqual([]);
+    expect(foldsOf(dressed(workOf("sideDart", { skirt: { kind: "aLine", length: 600 }, lining: lined })))).toEqual([]);
+  });
+});
+
 const CHORDS = 400;
 
 /** How far a place on the stitch line lies from the upper or inner end of its seam, darts left out: by many chords. */
