@@ -3,12 +3,12 @@ import type { LengthUnit } from "../core/decisions/work";
 import type { SewingCaution, SewingStep, SewingStepName, SewingWay, SewnSeam } from "../core/sewing/sewingStep";
 import type { Mm } from "../core/units";
 import { halfWords } from "./fits";
-import { formatAlong, formatAmount, formatLength } from "./terms/length";
+import { formatAlong, formatAmount, formatAsked, formatFine, formatLength } from "./terms/length";
 import { capital, centreWords, dartRefWords, pieceWords, seamWords } from "./terms/names";
 import { listWords } from "./terms/language";
 
 /** How far the ends of the lining's allowances and the like are told of is in the parts; here only what is done. */
-type Said = string | ((step: SewingStep) => string);
+type Said = string | ((step: SewingStep, unit: LengthUnit) => string);
 
 const tierWords = ({ at }: SewingStep): string => (at === undefined ? "the skirt" : `tier ${at}`);
 
@@ -118,8 +118,8 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
   joinTierPanels: (step) => `Sew the widths of ${tierWords(step)} to one another${leftOpen(step.way)}.`,
   gatherTiers: (step) => `Sew two rows along the upper edge of ${tierWords(step)} and draw it up.`,
   tierToTier: ({ at = 2 }) => `Sew tier ${at} to tier ${at - 1}, right sides together, the gathers spread evenly.`,
-  shapeTop: (step) =>
-    `Cut the upper edge of ${tierWords(step)} lower by this much, in one even curve: the hem is level then.`,
+  shapeTop: (step, unit) =>
+    `Cut the upper edge of ${tierWords(step)} lower in one even curve: ${loweredWords(step.lower, unit)}. The hem is level then.`,
   gatherSkirt: (step) => `Sew two rows along the upper edge of ${tierWords(step)} and draw it up to the waist.`,
   fitBeforeWaist:
     "Pin the skirt to the waist and try all of it on: the waist seam level, the opening shut. Only then sew.",
@@ -217,10 +217,9 @@ export function sewingStepWords(step: SewingStep, unit: LengthUnit): SewingStepW
   const press = step.press ? (PRESSED[step.name] ?? "Press.") : "";
   const finish = finishSaid(step, press);
   return {
-    text: typeof said === "string" ? said : said(step),
+    text: typeof said === "string" ? said : said(step, unit),
     seams: [
       ...step.seams.map((seam) => seamSaid(seam, unit)),
-      ...loweredSaid(step.lower, unit),
       ...(step.marks ?? []).map(({ at, from }) => `${MARKS[at]}: ${formatLength(from, unit)}`),
     ],
     allowance: step.allowance === null ? null : formatAmount(step.allowance, unit),
@@ -248,14 +247,21 @@ function finishSaid({ finish }: SewingStep, press: string): string {
   }
 }
 
-const loweredSaid = (lower: SewingStep["lower"], unit: LengthUnit): readonly string[] =>
-  lower === undefined
-    ? []
-    : [
-        `Centre front: ${formatAmount(lower.front, unit)}`,
-        `Sides: ${formatAmount(lower.side, unit)}`,
-        `Centre back: ${formatAmount(lower.back, unit)}`,
-      ];
+/** From where it is cut lower least: "nothing at the sides, 10 mm at the centre front, 20 mm at the centre back". */
+function loweredWords(lower: SewingStep["lower"], unit: LengthUnit): string {
+  const { front, side, back } = lower ?? { front: 0, side: 0, back: 0 };
+  const placesBy = new Map<string, string[]>();
+  for (const { by, where } of [
+    { by: front, where: "the centre front" },
+    { by: side, where: "the sides" },
+    { by: back, where: "the centre back" },
+  ].toSorted((one, other) => one.by - other.by)) {
+    const amount = formatAsked(by, unit);
+    const told = amount === formatFine(0, unit) ? "nothing" : amount;
+    placesBy.set(told, [...(placesBy.get(told) ?? []), where]);
+  }
+  return [...placesBy].map(([told, places]) => `${told} at ${listWords(places)}`).join(", ");
+}
 
 /** Seams of pieces and legs of darts as the table tells them; edges, what is gathered and rectangles as the step Dress does. */
 function lengthSaid({ seam, pieces, length, count, gatheredTo }: SewnSeam, unit: LengthUnit): string {

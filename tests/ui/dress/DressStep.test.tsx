@@ -191,8 +191,11 @@ describe("the order of sewing", () => {
       }),
     );
     const order = within(foldOf("Order of sewing"));
-    const lower = order.getByText(/lower by this much/);
-    expect(lower.textContent).toContain("Centre front: 10 mm; Sides: 0 mm; Centre back: 20 mm.");
+    const lower = order.getByText(/^Cut the upper edge of tier 1 lower/);
+    expect(lower.textContent).toMatch(
+      /lower in one even curve: nothing at the sides, 10\smm at the centre front, 20\smm at the centre back\. The hem is level then\./u,
+    );
+    expect(lower.textContent.match(/10\smm/gu)).toHaveLength(1);
     expect(order.getByText(/^Sew the skirt to the bodice/).textContent).toMatch(/\d\d\.\d cm\./);
   });
 });
