@@ -21,7 +21,7 @@ export const INK_LOOK: Readonly<Record<InkRole, InkLook>> = {
   stitch: look(0.25, [3, 1.5]),
   dartLeg: look(0.3, [1.2, 0.9]),
   dartFold: look(0.12, [], "#777777"),
-  ventFold: look(0.12, [], "#777777"),
+  ventFold: look(0.2, [], "#777777"),
   gather: look(0.3),
   notch: look(0.4),
   grain: look(0.3),

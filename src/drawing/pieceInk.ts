@@ -1,5 +1,5 @@
 /** A true-scale piece as ink, in its own frame: what is drawn and written on it. */
-import { isInRing, type Lines } from "../core/cutting/room";
+import { isFreeWithin, isInRing, type Lines } from "../core/cutting/room";
 import { isFoldedDown } from "../core/dart/dartCap";
 import { notchDepth } from "../core/cutting/notches";
 import type { Notch, NotchCut, TrueDart, TruePiece } from "../core/cutting/truePiece";
@@ -23,6 +23,7 @@ import {
   levelLineWords,
   openingWords,
   seamNameWords,
+  STRAP_WORDS,
   tackingWords,
   VENT_FOLD_WORDS,
 } from "../words/truePaper";
@@ -96,14 +97,15 @@ export function pieceInk(piece: TruePiece, { title, allowances, borders = [] }: 
     ),
   ];
   const vent = ventInk(piece, [...inside, ...named], borders);
-  const lengthen = lengthenInk(piece, [...inside, ...vent, ...named], borders);
+  const folded = [...inside, ...vent];
+  const marked = [...folded, ...strapInk(piece, [...folded, ...named], borders)];
+  const lengthen = lengthenInk(piece, [...marked, ...named], borders);
   return [
     ...(allowances ? stitchInk(piece) : []),
     ...cutInk(piece, allowances),
-    ...inside,
-    ...vent,
+    ...marked,
     ...lengthen,
-    ...seamNamesInk(piece, [...inside, ...vent, ...lengthen, ...named], borders),
+    ...seamNamesInk(piece, [...marked, ...lengthen, ...named], borders),
     ...named,
   ];
 }
@@ -455,6 +457,25 @@ function notchInk(notch: Notch, piece: TruePiece): readonly PieceInk[] {
       bold: true,
     }),
   ];
+}
+
+/** From the stitch line inwards to the word at a strap's mark: the first place where it crosses nothing, mm. */
+const STRAP_WORD_AT: readonly Mm[] = [3, 4, 5, 6, 8, 10, 12, 15, 18, 22, 26, 30];
+
+/** What the mark in the middle of a strap's seam is for; a narrow end of a piece has room for it further in. */
+function strapInk(piece: TruePiece, drawn: readonly PieceInk[], borders: Lines): readonly PieceInk[] {
+  const ring = ringOf(piece);
+  const lines = [...obstaclesOf(drawn), ...borders];
+  return piece.notches.flatMap((notch): readonly PieceInk[] => {
+    if (notch.kind !== "strap") return [];
+    const inward = radians(notch.outward + Math.PI);
+    const turn = readable(directionOf(notch.stitch, polar(notch.stitch, radians(notch.outward + Math.PI / 2), 1)));
+    const tried = STRAP_WORD_AT.map((off) =>
+      words("notch", polar(notch.stitch, inward, off), STRAP_WORDS, { anchor: "middle", turn }),
+    );
+    const free = tried.find((ink) => isFreeWithin((obstaclesOf([ink])[0] ?? []).slice(0, 4), ring, lines));
+    return [free ?? invariant(tried[0], "a place")];
+  });
 }
 
 const circle = (centre: PiecePoint, radius: Mm, role: InkRole): InkLine<"piece"> =>

@@ -15,7 +15,7 @@ import { foldOf } from "../core/cutting/truePieces";
 import { CUTTING_ACCURACY } from "../core/tolerance";
 import type { Mm, Radians } from "../core/units";
 import { capital, pieceWords } from "../words/terms/names";
-import { cutTooWords, partNamed, tackingWords, VENT_FOLD_WORDS } from "../words/truePaper";
+import { cutTooWords, partNamed, STRAP_WORDS, tackingWords, VENT_FOLD_WORDS } from "../words/truePaper";
 import { plainLetters } from "./plainLetters";
 import * as say from "../words/trueFile";
 
@@ -254,6 +254,9 @@ function pieceText(piece: TruePiece, { sizeName, toile }: DxfOptions): Group[] {
     ...(piece.half === null
       ? []
       : piece.tacking.slice(0, 1).flatMap(([from]) => writing(LAYER.annotation, upright(from), tacked))),
+    ...piece.notches.flatMap(({ kind, stitch }) =>
+      kind === "strap" ? writing(LAYER.annotation, upright(stitch), STRAP_WORDS, SMALLEST) : [],
+    ),
     ...(piece.ventFold === null
       ? []
       : writing(LAYER.annotation, upright(midpoint(...piece.ventFold)), VENT_FOLD_WORDS, LETTERS, 90)),

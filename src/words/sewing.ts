@@ -59,12 +59,18 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
       : "Make the straps: sew each along its length, turn and press.",
   elasticInStraps:
     "Draw the elastic into its casings and sew across both ends of it. Sew each casing to the back end of its strap.",
-  basteStraps: ({ way }) =>
-    way === "tied"
-      ? "Tack the ties to the right side of the upper edge at their marks, raw edges together, the free ends hanging down."
+  basteStraps: ({ way, seams }) => {
+    // A pattern whose pieces have no seam for its straps shows no mark.
+    const at =
+      seams.length === 0
+        ? "where they sit when you try it on"
+        : `the middle of each at the mark “${pieceWords("strap")}”`;
+    return way === "tied"
+      ? `Tack the ties to the right side of the upper edge, ${at}, raw edges together, the free ends hanging down.`
       : way === "crossed"
-        ? "Tack the straps to the right side of the front at their marks; cross them and pin them to the back."
-        : "Tack the straps to the right side of the front at their marks, and pin them to the back.",
+        ? `Tack the straps to the right side of the front, ${at}; cross them and pin them to the back in the same way.`
+        : `Tack the straps to the right side of the front, ${at}, and pin them to the back in the same way.`;
+  },
   fitBeforeTopEdge:
     "Tack what is still open, close the opening with pins and try it on. Put right what is off, and tack down what was pinned, before the upper edge is closed.",
   bodiceSides: ({ way, seams }) => {

@@ -87,7 +87,8 @@ export function seamNameWords(
     const tops = piece.seams.filter((run) => run.seam === "strap").flatMap((run) => run.edges.map(({ a }) => a.y));
     return [edges.every(({ a }) => a.y < (Math.min(...tops) + Math.max(...tops)) / 2) ? "back" : "front"];
   }
-  if (seam === "strap") return ["strap here", "strap"];
+  // Its mark says it.
+  if (seam === "strap") return [];
   if (opens === null) return [own];
   if (opens === "free") return [`${own}: left open at the closure`, own];
   const how = seam === "side" ? "left side opens" : opens === "buttons" ? "opens, buttons" : "opens, zip";
@@ -108,6 +109,8 @@ export const levelLineWords = (level: LevelName, bent = false): string =>
 export const GRAIN_WORDS = "straight grain";
 export const BUST_POINT_WORDS = "bust point";
 export const openingWords = (opens: SeamRun["opens"]): string => (opens === "zip" ? "zip ends" : "opening ends");
+/** At the mark where the middle of a strap is sewn on; the order of sewing calls it by this. */
+export const STRAP_WORDS = pieceWords("strap");
 export const LENGTHEN_WORDS = "lengthen or shorten here";
 export const GATHER_WORDS = "gather from mark to mark";
 

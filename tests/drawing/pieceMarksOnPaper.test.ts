@@ -104,6 +104,36 @@ describe.each(STYLE_NAMES)("the pieces of %s", (style) => {
   });
 });
 
+/** Whether nothing else that is drawn on a piece comes into a piece of writing. */
+function liesAlone(label: InkText<"piece">, ink: readonly Ink<"piece">[], { cutting }: TruePiece): boolean {
+  const corners = obstaclesOf([label])[0]?.slice(0, 4) ?? [];
+  const ring = cutting.map(({ at }) => at);
+  return corners.length === 4 && isFreeWithin(corners, ring, obstaclesOf(ink.filter((one) => one !== label)));
+}
+
+describe("the paper of a bodice with straps", () => {
+  it.each(["thin", "wide"] as const)("names the mark of a %s one on cup and back, where nothing else lies", (strap) => {
+    const pieces = made({ style: "midriff", strap }).filter(({ name }) => name !== "strap");
+    const said = pieces.flatMap((piece) => {
+      const ink = inkOf(piece);
+      return texts(ink)
+        .filter(({ text }) => text.includes("strap"))
+        .map((label) => ({ piece, ink, label }));
+    });
+    expect(said.map(({ piece, label }) => [piece.name, label.text])).toEqual([
+      ["cup", "strap"],
+      ["back", "strap"],
+    ]);
+    for (const { piece, ink, label } of said) expect(liesAlone(label, ink, piece)).toBe(true);
+    // No two marks of a piece are cut within the width of one.
+    for (const { notches } of pieces)
+      for (const { kind, cut } of notches.filter((notch) => notch.kind === "strap"))
+        for (const other of notches.filter((notch) => notch.kind !== kind))
+          expect(Math.hypot(cut.x - other.cut.x, cut.y - other.cut.y)).toBeGreaterThan(6);
+    expect(markKey("single").join(" ")).toContain("named “strap”: its middle");
+  });
+});
+
 describe("the paper of a skirt with a vent", () => {
   const backOf = (vent: number, uneven: boolean): readonly TruePiece[] => {
     const alteration: Alteration = { kind: "fit", id: "a", fit: "sideSeamWaist", amount: 8, half: "left" };
@@ -134,17 +164,7 @@ describe("the paper of a skirt with a vent", () => {
       expect(lines).toHaveLength(1);
       const label = texts(ink).filter(({ text }) => text === "fold vent in");
       expect(label).toHaveLength(1);
-      const [box] = obstaclesOf(label);
-      const boxes = obstaclesOf(ink.filter((one) => one !== label[0]));
-      const corners = box?.slice(0, 4) ?? [];
-      expect(
-        corners.length === 4 &&
-          isFreeWithin(
-            corners,
-            back.cutting.map(({ at }) => at),
-            boxes,
-          ),
-      ).toBe(true);
+      for (const own of label) expect(liesAlone(own, ink, back)).toBe(true);
     }
   });
 
@@ -197,8 +217,8 @@ describe("a strap", () => {
       made({ style: "midriff", strap: "wide" })
         .filter((piece) => piece.name === name)
         .flatMap((piece) => texts(inkOf(piece)).map(({ text }) => text));
-    expect(said("cup")).toContain("strap here");
-    expect(said("back")).toContain("strap here");
+    expect(said("cup")).toContain("strap");
+    expect(said("back")).toContain("strap");
     expect(said("strap")).toEqual(expect.arrayContaining(["front", "back"]));
   });
 });

@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import type { TruePiece } from "../../src/core/cutting/truePiece";
 import { piecePoint } from "../../src/core/geometry/point";
 import { invariant } from "../../src/core/result";
+import { radians } from "../../src/core/units";
 import { writeDxf } from "../../src/paper/dxf";
 import { AWKWARD } from "../support/inkPages";
 import { HAND_FRONT, HAND_STRAP } from "../support/truePieces";
@@ -222,6 +223,18 @@ describe("the lines of the front", () => {
     ]);
     expect(entities.find(({ text }) => text === "fold vent in")).toMatchObject({ layer: "15", rotation: 90 });
     expect(TEXT).not.toContain("fold vent in");
+  });
+
+  it("have the mark of a strap as a notch that is named", () => {
+    const notch = { kind: "strap", number: 0, seam: "strap", outward: radians(-Math.PI / 2) } as const;
+    const strapped: TruePiece = {
+      ...HAND_FRONT,
+      notches: [{ ...notch, stitch: piecePoint(75, 0), cut: piecePoint(75, -10) }],
+    };
+    const { blocks } = invariant(new Parser().parseSync(writeDxf([strapped], OPTIONS)), "a drawing");
+    const entities = invariant(blocks[strapped.key], "block").entities as Entity[];
+    expect(placesOf(entities.filter(({ layer }) => layer === "4"))).toEqual([{ x: 75, y: 10 }]);
+    expect(entities.find(({ text }) => text === "strap")).toMatchObject({ layer: "15" });
   });
 
   it("tells how deep each notch is and which way it goes", () => {

@@ -126,6 +126,15 @@ describe("the order of sewing in words", () => {
       sewingStepWords({ ...plain, name, ...(way === undefined ? {} : { way }) }, "cm").text;
     expect(said("makeStraps", "tied")).toContain("ties");
     expect(said("basteStraps", "crossed")).toContain("cross them");
+    const seam = { seam: "strap" as const, pieces: [], half: null, length: 12, count: 4 };
+    const basted = (way?: SewingStep["way"]): string =>
+      sewingStepWords({ ...plain, name: "basteStraps", seams: [seam], ...(way === undefined ? {} : { way }) }, "cm")
+        .text;
+    for (const text of [basted(), basted("crossed"), basted("tied")])
+      expect(text).toContain("the middle of each at the mark “strap”");
+    // Pieces without a seam for them have no mark to name.
+    expect(said("basteStraps", "plain")).toMatch(/where they sit when you try it on/u);
+    expect(said("basteStraps", "plain")).not.toContain("mark");
     expect(said("tackZip", "lapped")).toContain("lapped");
     expect(said("tackZip", "invisible")).toContain("not with pins");
     expect(said("seamBelowOpening", "buttons")).toContain("below the opening");

@@ -310,7 +310,7 @@ function openingEnds(pieces: PieceSet, { place, belowWaist }: Closure): readonly
   });
 }
 
-/** Ends of dart legs, and of the centre line where it lies on the fold: each in the way it is snipped. */
+/** Ends of dart legs, the middle of a strap's seam, and ends of the centre line where it lies on the fold: each in the way it is snipped. */
 export function ownNotches(piece: Piece, onFold: boolean): readonly NotchPlace[] {
   const darts = piece.darts.flatMap((dart): NotchPlace[] => {
     const end = pointOf(piece, dart.apex);
@@ -319,15 +319,23 @@ export function ownNotches(piece: Piece, onFold: boolean): readonly NotchPlace[]
       return { piece: piece.name, at, outward: wayFrom(end, at), kind: "dart", number: 0, seam: dart.seam };
     });
   });
-  if (!onFold) return darts;
+  const own = [...darts, ...strapMiddle(piece)];
+  if (!onFold) return own;
   const centre = walkAlong([piece], "centre");
   const [first, last] = [centre.steps[0], centre.steps.at(-1)];
-  if (first === undefined || last === undefined) return darts;
+  if (first === undefined || last === undefined) return own;
   const ends = [first.curve.a, last.curve.b].map((at, index): NotchPlace => {
     const inside = index === 0 ? first.curve.b : last.curve.a;
     return { piece: piece.name, at, outward: wayFrom(inside, at), kind: "centre", number: 0, seam: "centre" };
   });
-  return [...darts, ...ends];
+  return [...own, ...ends];
+}
+
+/** Of a piece that a strap is sewn on to. A narrower or a wider strap than the seam is set about the same place. */
+function strapMiddle(piece: Piece): readonly NotchPlace[] {
+  if (piece.name === "strap") return [];
+  const walk = walkAlong([piece], "strap");
+  return walk.length === 0 ? [] : [{ ...placeAlong(walk, walk.length / 2), kind: "strap", number: 0, seam: "strap" }];
 }
 
 const wayFrom = (a: PiecePoint, b: PiecePoint): Radians => radians(Math.atan2(b.y - a.y, b.x - a.x));

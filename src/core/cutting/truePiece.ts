@@ -17,9 +17,9 @@ export type { RingPoint };
 /**
  * A mark across the allowance. `seam`: meets the notch of the same number on the piece it is sewn to. `dart`: the end of a
  * dart's leg. `centre`: the centre line where the piece is cut on the fold. `opening`: how far the closure is left open.
- * `balance`: on an armhole, to tell front from back by.
+ * `balance`: on an armhole, to tell front from back by. `strap`: where the middle of a strap is sewn on, however wide it is.
  */
-type NotchKind = "seam" | "dart" | "centre" | "opening" | "balance";
+type NotchKind = "seam" | "dart" | "centre" | "opening" | "balance" | "strap";
 
 /** Where a mark is cut: on the stitch line, and on the cutting line. */
 export interface NotchCut {

@@ -18,13 +18,13 @@ import type { TruePiece } from "../../../src/core/cutting/truePiece";
 import { truePiecesOf } from "../../../src/core/cutting/truePieces";
 import type { Alteration } from "../../../src/core/decisions/alteration";
 import type { Dress } from "../../../src/core/decisions/dress";
-import { STYLE_NAMES, type Closure, type StyleName } from "../../../src/core/decisions/pattern";
+import { STYLE_NAMES, type Closure, type StrapStyle, type StyleName } from "../../../src/core/decisions/pattern";
 import type { Work } from "../../../src/core/decisions/work";
 import { dressOf } from "../../../src/core/dress/dressOf";
 import type { DressPlan } from "../../../src/core/dress/dressPlan";
 import { edgePointAt, type EdgeCurve } from "../../../src/core/geometry/edgeCurve";
 import type { Part, PartGroup, PiecePart } from "../../../src/core/parts/part";
-import type { DartName, Piece, PieceName, SeamName } from "../../../src/core/pattern/piece";
+import { pointOf, type DartName, type Piece, type PieceName, type SeamName } from "../../../src/core/pattern/piece";
 import { PIECE_ORDER } from "../../../src/core/pattern/pieceSet";
 import { planOf as planOfWork } from "../../../src/core/plan/planOf";
 import { invariant } from "../../../src/core/result";
@@ -241,6 +241,77 @@ describe("the vent of a skirt", () => {
   it("has none where there is no vent", () => {
     expect(foldsOf(vented(0))).toEqual([]);
     expect(foldsOf(dressed(workOf("sideDart", { skirt: { kind: "aLine", length: 600 }, lining: lined })))).toEqual([]);
+  });
+});
+
+describe("where a strap is sewn on", () => {
+  const BESIDES: Dress = { edges: { neck: "facing" } };
+  const strapped = (strap: StrapStyle, dress: Dress = BESIDES, alterations: readonly Alteration[] = []): Work => ({
+    ...testWork,
+    pattern: { ...testWork.pattern, style: "midriff", strap },
+    dress,
+    alterations: [...alterations],
+  });
+  const marksOn = ({ notches }: TruePiece) => notches.filter(({ kind }) => kind === "strap");
+  const marked = (pieces: readonly TruePiece[]) => pieces.filter((piece) => marksOn(piece).length > 0);
+
+  // As wide as the pattern's straps are sewn: 12 and 40.
+  it.each([
+    ["thin", 12],
+    ["wide", 40],
+  ] as const)("cup and back are marked in the middle of its %s end", (strap, width) => {
+    const work = strapped(strap);
+    const { bodice, parts } = dressed(work);
+    expect(marked(bodice).map(({ key }) => key)).toEqual(["cup", "back"]);
+    for (const name of ["cup", "back"] as const) {
+      const piece = invariant(
+        planOf(work).left.pieces.find((one) => one.name === name),
+        name,
+      );
+      const [inner, outer] = [pointOf(piece, "strapInner"), pointOf(piece, "strapOuter")];
+      const marks = marksOn(named(bodice, name));
+      expect(marks).toHaveLength(1);
+      for (const { stitch, cut } of marks) {
+        for (const end of [inner, outer])
+          expect(Math.hypot(stitch.x - end.x, stitch.y - end.y)).toBeCloseTo(width / 2, 6);
+        expect(Math.abs(Math.hypot(inner.x - outer.x, inner.y - outer.y) - width)).toBeLessThan(1e-6);
+        expect(offCut(named(bodice, name), cut)).toBeLessThan(0.01);
+        // Square to its seam, over the allowance.
+        expect((cut.x - stitch.x) * (outer.x - inner.x) + (cut.y - stitch.y) * (outer.y - inner.y)).toBeCloseTo(0, 4);
+        expect(cut.y).toBeLessThan(stitch.y);
+      }
+    }
+    // What is sewn to that edge shows it at the same place; a strap itself does not.
+    expect(marked(parts).map(({ name }) => name)).toEqual(["frontFacing", "backFacing"]);
+  });
+
+  it("each half is marked for itself where a strap sits elsewhere on one of them", () => {
+    const moved: Alteration = { kind: "fit", id: "a", fit: "strapPlace", amount: 6, half: "left" };
+    const work = strapped("thin", {}, [moved]);
+    const { bodice } = dressed(work);
+    const plan = planOf(work);
+    const places = marked(bodice).flatMap((piece) => {
+      const [mark] = marksOn(piece);
+      const half = invariant(piece.half, `a half of ${piece.key}`);
+      const own = invariant(
+        plan[half].pieces.find(({ name }) => name === piece.name),
+        piece.key,
+      );
+      const [inner, outer] = [pointOf(own, "strapInner"), pointOf(own, "strapOuter")];
+      expect(Math.abs(mark?.stitch.x ?? NaN)).toBeCloseTo((inner.x + outer.x) / 2, 6);
+      expect(mark?.stitch.y).toBeCloseTo((inner.y + outer.y) / 2, 6);
+      return [{ name: piece.name, x: Math.abs(mark?.stitch.x ?? NaN) }];
+    });
+    const cups = places.filter(({ name }) => name === "cup").map(({ x }) => x);
+    expect(cups).toHaveLength(2);
+    expect(Math.abs((cups[0] ?? 0) - (cups[1] ?? 0))).toBeGreaterThan(3);
+  });
+
+  it("a lining is marked as its shell is, and a bodice with shoulders not at all", () => {
+    const { parts } = dressed(strapped("wide", { lining: { bodice: true } }));
+    expect(marked(parts).map(({ key }) => key)).toEqual(["lining-cup", "lining-back"]);
+    const { bodice } = dressed(workOf("princessShoulder", BESIDES));
+    expect(marked(bodice)).toEqual([]);
   });
 });
 
