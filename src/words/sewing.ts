@@ -142,7 +142,7 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
       : "Sew the zip in, close beside the teeth, each side from the top down to the end mark.",
   seamBelowOpening: ({ way }) => `Sew what is left of the seam below the ${openingWords(way)}.`,
   buttonStands: "Turn the button stands in along the opening, and stitch them.",
-  vent: "Turn the vent in, and stitch across its upper end.",
+  vent: "Turn the vent in along its fold, and stitch across its upper end.",
   finishWaist: "Neaten the lower edge at the waist and turn it in.",
   liningSkirtDarts: ({ way }) =>
     way === "pleats" ? "Skirt lining: tack the pleats at the waist." : "Skirt lining: sew the darts.",
