@@ -241,6 +241,7 @@ function Rectangles({ parts, work: { unit }, others }: PartsProps<RectanglePart>
     <section>
       <h4>{DRESS_SHEET.rectangles}</h4>
       <p className="pc-hint">{DRESS_SHEET.rectanglesHint}</p>
+      {parts.some(({ cloth }) => cloth === "interfacing") && <p className="pc-hint">{DRESS_SHEET.interfacingHint}</p>}
       <table className="pd-table pd-numbered">
         <thead>
           <tr>

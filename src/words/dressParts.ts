@@ -28,6 +28,7 @@ const RECTANGLES: Readonly<Record<RectangleName, string>> = {
   tie: "tie",
   binding: "bias strip",
   elasticCasing: "casing for elastic",
+  buttonStand: "strip for the button stand",
 };
 
 /** "Back lining", "Tier 2", "Skirt front, right". */

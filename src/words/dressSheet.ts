@@ -28,6 +28,7 @@ export const DRESS_SHEET = {
   rectangles: "To be torn or cut along a thread",
   rectanglesHint:
     "In this order, the longest first: snip the selvage and tear right across, or cut along a drawn thread. Measures are as cut, allowances included.",
+  interfacingHint: "Interfacing is not torn: rule it and cut.",
   sectors: "To be drawn with string and pin",
   buy: "To buy",
   lays: "How it is laid",

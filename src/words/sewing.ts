@@ -141,7 +141,9 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
       ? "Sew the zip in: the under side close to the teeth, then the lap from the right side, across below the end."
       : "Sew the zip in, close beside the teeth, each side from the top down to the end mark.",
   seamBelowOpening: ({ way }) => `Sew what is left of the seam below the ${openingWords(way)}.`,
-  buttonStands: "Turn the button stands in along the opening, and stitch them.",
+  fuseStands:
+    "Fuse a strip of interfacing to the wrong side of each button stand before it is turned in. One long edge lies where the stand will be folded, halfway between the centre line and the raw edge; the other lies inside the centre line, under buttons and buttonholes. Where a seam crosses, cut the strip there and slip its ends under the allowances. Press down, do not slide, and let it cool flat.",
+  buttonStands: "Turn each button stand in by half its width, along the opening, and stitch it.",
   vent: "Turn the vent in along its fold, and stitch across its upper end.",
   finishWaist: "Neaten the lower edge at the waist and turn it in.",
   liningSkirtDarts: ({ way }) =>
@@ -190,6 +192,7 @@ const PRESSED: Readonly<Partial<Record<SewingStepName, string>>> = {
   skirtToBodice: "Press up, only the allowance.",
   basqueToBodice: "Press up.",
   fuseInterfacing: "",
+  fuseStands: "",
   press: "",
 };
 

@@ -102,6 +102,19 @@ describe("PrintedDress", () => {
     }
   });
 
+  it("lists the strips for button stands with their measures, to be cut and not torn", () => {
+    const work = demo(0);
+    const closure = { place: "centreBack", belowWaist: 180, buttons: 8 } as const;
+    const { sheet } = show({ ...work, pattern: { ...work.pattern, closure } });
+    const named = rowsUnder(sheet, "Part").filter((row) => row.includes("Strip for the button stand"));
+    // The usual 15 mm at the centre: 7.5 of stand, and 15 inside the centre line.
+    expect(named).toEqual([expect.stringMatching(/Strip for the button stand, interfacing2.*2\.3\scm/)]);
+    expect(rowsUnder(sheet, "Interfacing").some((row) => row.includes("Strip for the button stand"))).toBe(true);
+    expect(textOf(sheet)).toContain("Interfacing is not torn: rule it and cut.");
+    cleanup();
+    expect(textOf(show(work).sheet)).not.toContain("Interfacing is not torn");
+  });
+
   it("says what to buy, and how each cloth is laid, by numbers that stand in the drawing too", () => {
     const { sheet, dress } = show(demo(2));
     const lists = [...sheet.querySelectorAll(".pd-lay")];

@@ -25,6 +25,19 @@ describe("the order of sewing in words", () => {
     expect(text).not.toMatch(/undefined|null|NaN/);
   });
 
+  it("fuses a strip to each button stand before half of it is turned in, and does not press it a second time", () => {
+    const { text, press } = sewingStepWords({ ...plain, name: "fuseStands", press: true }, "cm");
+    expect(text).toMatch(
+      /^Fuse a strip of interfacing to the wrong side of each button stand before it is turned in\./,
+    );
+    expect(text).toMatch(/halfway between the centre line and the raw edge/);
+    expect(text).toMatch(/Press down, do not slide, and let it cool flat\.$/);
+    expect(press).toBeNull();
+    expect(sewingStepWords({ ...plain, name: "buttonStands" }, "cm").text).toMatch(
+      /^Turn half of each button stand in/,
+    );
+  });
+
   it("names pieces, half and length, in either unit", () => {
     const step: SewingStep = {
       ...plain,

@@ -1,5 +1,6 @@
 /** Buttons in place of a zip: where they come on the centre back, walked over its pieces from the neck to the end of the opening. */
 import type { Closure } from "../decisions/pattern";
+import type { Part } from "../parts/part";
 import type { PieceName } from "../pattern/piece";
 import { piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { polar, type PiecePoint } from "../geometry/point";
@@ -41,6 +42,19 @@ export interface ButtonRow {
  */
 export type Below = "drafted" | Mm;
 
+/** What the opening goes on into on a dress of these parts; all tiers of a measured skirt, or the shortest way down a circle's share. */
+export function belowIn(parts: readonly Part[]): Below {
+  const skirt = parts.filter(({ group }) => group === "skirt");
+  if (skirt.length === 0 || skirt.some(({ kind }) => kind === "piece")) return "drafted";
+  const ways = skirt.flatMap((part) =>
+    part.kind === "sector"
+      ? [part.outer - Math.max(part.inner, ...(part.waistRadii ?? []).map(({ radius }) => radius))]
+      : [],
+  );
+  if (ways.length > 0) return Math.min(...ways);
+  return skirt.reduce((sum, part) => sum + (part.kind === "rectangle" ? part.depth : 0), 0);
+}
+
 interface Opening {
   readonly walk: Walk;
   readonly length: Mm;
@@ -81,8 +95,17 @@ export function buttonRow(pieces: PieceSet, closure: Closure, below: Below = "dr
   return opening === null ? null : rowIn(opening, buttons);
 }
 
-function rowIn({ walk, length }: Opening, buttons: number): ButtonRow | null {
-  if (length <= 2 * BUTTON_FROM_END) return null;
+/** How long the opening is that a row of buttons closes on these pieces, mm; null wherever there is no row. */
+export function buttonedLength(pieces: PieceSet, closure: Closure, below: Below = "drafted"): Mm | null {
+  const opening = closure.buttons === undefined ? null : openingOf(pieces, closure, below);
+  return opening === null || !takesRow(opening) ? null : opening.length;
+}
+
+const takesRow = ({ length }: Opening): boolean => length > 2 * BUTTON_FROM_END;
+
+function rowIn(opening: Opening, buttons: number): ButtonRow | null {
+  if (!takesRow(opening)) return null;
+  const { walk, length } = opening;
   const rowOf = (above: Mm, below: Mm): ButtonRow =>
     evenly(length, [BUTTON_FROM_END + above, BUTTON_FROM_END + below], buttons);
   // Of both ends of the walk every button is clear: it stands further from them than from any seam.
@@ -136,9 +159,11 @@ export function buttonPlaces(
 export const HOLE_BEYOND: Mm = 3;
 /** Length of a buttonhole for a button 12 mm wide and 3 mm thick, mm: its width and its thickness (common practice, no source). */
 const HOLE_LENGTH: Mm = 15;
+/** How far it goes on inside the centre line, mm. */
+export const HOLE_WITHIN: Mm = HOLE_LENGTH - HOLE_BEYOND;
 
 /** The buttonhole of a place on the other half: across the centre line, from outside it inwards. */
 export const buttonholeAt = ({ at, outward }: WalkedPlace): readonly [PiecePoint, PiecePoint] => [
   polar(at, outward, HOLE_BEYOND),
-  polar(at, radians(outward + Math.PI), HOLE_LENGTH - HOLE_BEYOND),
+  polar(at, radians(outward + Math.PI), HOLE_WITHIN),
 ];

@@ -14,7 +14,7 @@ import { isBelowWaist } from "../pattern/pieceGroups";
 import type { Plan } from "../plan/plan";
 import { fail, ok, type Result } from "../result";
 import type { Mm } from "../units";
-import { buttonPlaces, buttonRow, buttonsOnMeasured, type ButtonRow } from "./buttons";
+import { belowIn, buttonPlaces, buttonRow, buttonsOnMeasured, type ButtonRow } from "./buttons";
 import { notchesOfHalves, type NotchPlace, type Numbers, type OfHalves } from "./notches";
 import type { TruePiece } from "./truePiece";
 import {
@@ -175,21 +175,7 @@ export const isSkirted = (parts: readonly Part[]): boolean => parts.some(({ grou
 
 /** The skirt of a dress; null where none hangs on the bodice. */
 const skirtOf = (parts: readonly Part[]): Skirted | null =>
-  isSkirted(parts)
-    ? { panels: setsOf(parts, ["skirt"]), below: isThere(parts, "skirt") ? "drafted" : measuredLength(parts) }
-    : null;
-
-/** Of a skirt that is given by its measures: all tiers of it, or the shortest way down a circle's share; mm. */
-function measuredLength(parts: readonly Part[]): Mm {
-  const skirt = parts.filter(({ group }) => group === "skirt");
-  const ways = skirt.flatMap((part) =>
-    part.kind === "sector"
-      ? [part.outer - Math.max(part.inner, ...(part.waistRadii ?? []).map(({ radius }) => radius))]
-      : [],
-  );
-  if (ways.length > 0) return Math.min(...ways);
-  return skirt.reduce((sum, part) => sum + (part.kind === "rectangle" ? part.depth : 0), 0);
-}
+  isSkirted(parts) ? { panels: setsOf(parts, ["skirt"]), below: belowIn(parts) } : null;
 
 /** Buttons on a skirt that is given by its measures, where nothing marks them: how far below the waist seam each comes, mm. */
 export function buttonsOnSkirt({ left }: Plan, parts: readonly Part[], closure: Closure): readonly Mm[] {

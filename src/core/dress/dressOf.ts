@@ -29,6 +29,7 @@ import { checkDress } from "./checkDress";
 import { dartPlaces } from "./dartPlaces";
 import type { DressPlan } from "./dressPlan";
 import { finishedWaist } from "./finishedWaist";
+import { standStrips } from "./standStrips";
 import { underAdvice, underliningParts } from "./underAdvice";
 
 /** What a dress follows from: the work, and the unit its cloth and zip are sold in. */
@@ -103,6 +104,7 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
     ...underliningParts(shell, under.chosen),
     ...(lined?.parts ?? []),
     ...edges.parts,
+    ...standStrips({ bodice, skirt: made?.halves ?? null, shell, closure, allowances }),
   ];
   const sewn = {
     dress,

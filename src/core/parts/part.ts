@@ -17,6 +17,7 @@ export type PartGroup =
   | "facing"
   | "strap"
   | "binding"
+  | "buttonStand"
   | "underlining";
 
 interface AnyPart {
@@ -43,7 +44,7 @@ export interface PiecePart extends AnyPart {
 }
 
 /** What a rectangle is for. */
-export type RectangleName = "tier" | "gathered" | "strap" | "tie" | "binding" | "elasticCasing";
+export type RectangleName = "tier" | "gathered" | "strap" | "tie" | "binding" | "elasticCasing" | "buttonStand";
 
 /** Given by its measures: torn or cut along a thread, not printed. */
 export interface RectanglePart extends AnyPart {

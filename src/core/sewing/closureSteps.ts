@@ -12,9 +12,11 @@ export function closureSteps(dress: SewnDress): readonly StepDraft[] {
   const allowance = allowanceOf(allowances, isSide ? "side" : "centre");
   const tapes = reading === null ? [] : [plainSeam(reading.opening, 2)];
   const below = closedBelow(dress);
+  const strips = keysOf(inGroup(parts, "buttonStand"));
   return [
     ...(closes === "buttons"
       ? [
+          ...(strips.length === 0 ? [] : [step("fuseStands", strips)]),
           step("buttonStands", opened, { seams: tapes, allowance }),
           step("buttonholes", opened),
           step("buttons", opened),

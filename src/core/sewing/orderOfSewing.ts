@@ -20,6 +20,7 @@ const CAUTIONS: Readonly<Partial<Record<SewingStepName, readonly SewingCaution[]
   cutOut: ["blade"],
   shapeTop: ["blade"],
   fuseInterfacing: ["iron"],
+  fuseStands: ["iron"],
   fitBeforeTopEdge: ["pins"],
   fitBeforeWaist: ["pins"],
   skirtToBodice: ["needle"],

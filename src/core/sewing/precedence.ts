@@ -68,6 +68,7 @@ const CHAINS = {
   overTheWaist: [
     [WAIST, ["zipMarks"], ["tackZip"], ["putInZip"]],
     [WAIST, ["seamBelowOpening"], ["vent"]],
+    [["bandToCups", ...WAIST], ["fuseStands"], ["buttonStands"]],
     [WAIST, ["buttonStands"], ["handSewFacing", "handSewLining"], ["buttonholes"], ["buttons"]],
     [["bodiceSides"], ["zipMarks", "buttonStands", "finishWaist"]],
     [["skirtCentreSeams"], ["vent"]],
@@ -119,7 +120,7 @@ const WHERE = {
   invisible: [[["putInZip"], ["seamBelowOpening"]]],
   /** A lapped one is set into a seam that is sewn. */
   lapped: [[["seamBelowOpening"], ["zipMarks"]]],
-  buttons: [[["seamBelowOpening"], ["buttonStands"]]],
+  buttons: [[["seamBelowOpening"], ["fuseStands", "buttonStands"]]],
   /** Neck and armholes of shell and lining, or of one facing, are sewn while the sides are open, or it could not be turned. */
   turnedThroughSides: [[["liningTopEdge", "faceTopEdge"], ["underStitch"], ["bodiceSides"]]],
   /** Without shoulders the upper edge is one ring: the sides are closed first. */

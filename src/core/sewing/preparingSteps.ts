@@ -6,7 +6,8 @@ import { inGroup, keysOf, step, type StepDraft } from "./stepDraft";
 export function preparingSteps(dress: SewnDress): readonly StepDraft[] {
   const { parts, edges, isBodiceLined, skirt, hasBasque } = dress;
   const all = keysOf(parts);
-  const fused = parts.filter(({ cloth }) => cloth === "interfacing");
+  // Strips for button stands run over seams: they are fused once these are sewn.
+  const fused = parts.filter(({ cloth, group }) => cloth === "interfacing" && group !== "buttonStand");
   const underlined = inGroup(parts, "underlining");
   const darted = parts.filter(hasDarts);
   const bodice = keysOf(inGroup(parts, "bodice"));

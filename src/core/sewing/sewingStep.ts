@@ -59,6 +59,7 @@ export const SEWING_STEPS = [
   "tackZip",
   "putInZip",
   "seamBelowOpening",
+  "fuseStands",
   "buttonStands",
   "vent",
   "finishWaist",

@@ -220,11 +220,41 @@ describe("a skirt of two tiers", () => {
       cautions: ["iron"],
       press: true,
     });
+    expect(stepOf(asked(tiers, { closure, parts: [...tiers.parts, fused] }), "fuseStands")).toBeUndefined();
     const names = orderOfSewing(asked(tiers, { closure })).map(({ name }) => name);
     expect(names.filter((name) => name.startsWith("button"))).toEqual(["buttonStands", "buttonholes", "buttons"]);
     expect(orderOfSewing(asked(tiers, { closure: { ...closure, buttons: 0 } })).map(({ name }) => name)).not.toContain(
       "buttons",
     );
+  });
+
+  it("buttoned, has a strip fused to each stand before it is turned in, and bought with the interfacing", () => {
+    const closure: Closure = { place: "centreBack", belowWaist: 120, buttons: 7 };
+    const strip = rectanglePart("stand", 30, 520, 2, {
+      cloth: "interfacing",
+      group: "buttonStand",
+      name: "buttonStand",
+    });
+    const from = asked(tiers, { closure, parts: [...tiers.parts, strip] });
+    expect(stepOf(from, "fuseStands")).toMatchObject({
+      parts: ["stand"],
+      seams: [],
+      length: null,
+      cautions: ["iron"],
+      press: true,
+      finish: null,
+    });
+    const names = orderOfSewing(from).map(({ name }) => name);
+    expect(names.slice(names.indexOf("skirtToBodice"), names.indexOf("buttonholes"))).toEqual([
+      "skirtToBodice",
+      "seamBelowOpening",
+      "fuseStands",
+      "buttonStands",
+    ]);
+    // That of facings is another step, which they have none of.
+    expect(names).not.toContain("fuseInterfacing");
+    // Twice 30 × 520.
+    expect(notionsOf(from).find(({ what }) => what === "interfacing")).toMatchObject({ area: 31_200 });
   });
 
   it("that are cut lower for a level hem are shaped before they are gathered, and are levelled by that", () => {
@@ -379,7 +409,8 @@ describe("what has to come before", () => {
     ["tackZip", ["basqueToBodice", "skirtToBodice", "zipMarks"]],
     ["putInZip", ["skirtToBodice", "zipMarks", "tackZip"]],
     ["seamBelowOpening", ["basqueToBodice", "skirtToBodice", "putInZip"]],
-    ["buttonStands", ["bodiceSides", "basqueToBodice", "skirtToBodice"]],
+    ["fuseStands", ["bandToCups", "basqueToBodice", "skirtToBodice"]],
+    ["buttonStands", ["bodiceSides", "basqueToBodice", "skirtToBodice", "fuseStands"]],
     ["vent", ["skirtCentreSeams", "skirtToBodice", "seamBelowOpening"]],
     ["finishWaist", ["bodiceSides", "putInZip", "buttonStands"]],
     ["liningSkirtSeams", ["liningSkirtDarts", "markDarts"]],
@@ -424,6 +455,7 @@ describe("what has to come before", () => {
       before(name, cases).filter((one) => !before(name, []).includes(one));
     expect(waits("seamBelowOpening", "invisible")).toEqual(["putInZip"]);
     expect(waits("zipMarks", "lapped")).toEqual(["seamBelowOpening"]);
+    expect(waits("fuseStands", "buttons")).toEqual(["seamBelowOpening"]);
     expect(waits("buttonStands", "buttons")).toEqual(["seamBelowOpening"]);
     expect(waits("bodiceSides", "turnedThroughSides")).toEqual(["liningTopEdge", "faceTopEdge", "underStitch"]);
     expect([waits("liningTopEdge", "asOneRing"), waits("faceTopEdge", "asOneRing")]).toEqual([

@@ -34,7 +34,16 @@ const RULES: readonly (readonly [Names, Names])[] = [
   [["washCloth"], ["cutOut"]],
   [
     ["cutOut"],
-    [...SEAMS, "makeStraps", "markDarts", "fuseInterfacing", "tackUnderlining", "liningDarts", "liningSkirtDarts"],
+    [
+      ...SEAMS,
+      "makeStraps",
+      "markDarts",
+      "fuseInterfacing",
+      "fuseStands",
+      "tackUnderlining",
+      "liningDarts",
+      "liningSkirtDarts",
+    ],
   ],
   [["markDarts"], ["sewDarts", "skirtDarts", "liningDarts", "liningSkirtDarts"]],
   [["tackUnderlining"], SEAMS],
@@ -69,6 +78,10 @@ const RULES: readonly (readonly [Names, Names])[] = [
     ["zipMarks", "putInZip", "seamBelowOpening", "buttonholes", "liningSkirtToWaist", "closeLiningWaist", "hang"],
   ],
   [["zipMarks"], ["tackZip"]],
+  // What stiffens a stand lies in it before it is turned in, and runs over seams that are sewn by then.
+  [[...WAIST, "bandToCups", "tierToTier", "seamBelowOpening"], ["fuseStands"]],
+  [["fuseStands"], ["buttonStands"]],
+  [["buttonStands"], ["buttonholes"]],
   [["tackZip"], ["putInZip"]],
   [["putInZip"], ["liningSkirtToWaist", "handSewLining", "handSewFacing", "hookAndEye", "hang", "finishWaist"]],
   [["liningSkirtDarts"], ["liningSkirtSeams"]],
