@@ -2,7 +2,7 @@
 import type { Closure } from "../core/decisions/pattern";
 import { allowanceOf } from "../core/cutting/usualAllowances";
 import { type Allowances } from "../core/decisions/allowances";
-import { buttonRow, HOLE_BEYOND, LEAST_STAND, type ButtonRow } from "../core/cutting/buttons";
+import { buttonRow, HOLE_BEYOND, LEAST_STAND, STAND_TO_ALLOW, type ButtonRow } from "../core/cutting/buttons";
 import type { Piece, PieceName } from "../core/pattern/piece";
 import { setOf } from "../core/pattern/pieceSet";
 import { isFrontPiece } from "../core/pattern/pieceGroups";
@@ -73,8 +73,14 @@ export function narrowStandWords(
       isFrontPiece(name) && !centreOnFold && edges.some(({ seam }) => seam === "centre"),
   );
   const also = isFrontToo ? " The centre front seam then has as much." : "";
-  return `Only ${allowanceAmount(allowed, unit)} at the centre seam: narrow for a button stand. Allow ${allowanceAmount(LEAST_STAND, unit)} or more.${also}`;
+  return `Only ${allowanceAmount(allowed, unit)} at the centre seam: narrow for a button stand. Allow ${allowanceAmount(STAND_TO_ALLOW[unit], unit)} or more.${also}`;
 }
+
+/** Pressed, it is allowed: "Make it 30 mm". */
+export const widenStand = (unit: LengthUnit): string => `Make it ${allowanceAmount(STAND_TO_ALLOW[unit], unit)}`;
+/** Told then. */
+export const standWidened = (unit: LengthUnit): string =>
+  `The centre seam has ${allowanceAmount(STAND_TO_ALLOW[unit], unit)} now.`;
 
 /**
  * What the first page says of the buttons on its pieces; `allowances` null: cut along the stitch line.

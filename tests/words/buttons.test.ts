@@ -5,6 +5,7 @@ import {
   buttonSheetWords,
   buttonsHint,
   narrowStandWords,
+  widenStand,
   readButtons,
 } from "../../src/words/buttons";
 import { planOf, testWork } from "../support/works";
@@ -53,6 +54,10 @@ describe("words of buttons", () => {
     expect(narrowStandWords(pieces, buttoned, {}, "cm")).toBe(
       "Only 15 mm at the centre seam: narrow for a button stand. Allow 30 mm or more.",
     );
+    expect(narrowStandWords(pieces, buttoned, { centre: 15.9 }, "in")).toBe(
+      "Only 5/8 in at the centre seam: narrow for a button stand. Allow 1 ¼ in or more.",
+    );
+    expect([widenStand("cm"), widenStand("in")]).toEqual(["Make it 30 mm", "Make it 1 ¼ in"]);
     expect(narrowStandWords(pieces, buttoned, { centre: 29.9 }, "cm")).not.toBeNull();
     expect(narrowStandWords(pieces, buttoned, { centre: 30 }, "cm")).toBeNull();
     expect(narrowStandWords(pieces, zipped, {}, "cm")).toBeNull();

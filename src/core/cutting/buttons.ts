@@ -2,6 +2,7 @@
 import type { Closure } from "../decisions/pattern";
 import type { Part } from "../parts/part";
 import type { PieceName } from "../pattern/piece";
+import type { LengthUnit } from "../decisions/work";
 import { piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { polar, type PiecePoint } from "../geometry/point";
 import { isBelowWaist } from "../pattern/pieceGroups";
@@ -25,6 +26,8 @@ const TRIED: Mm = 0.5;
  * in (common practice, no source).
  */
 export const LEAST_STAND: Mm = 30;
+/** The same as a tape has it: in inches the next eighth that does, 1 1/4 in, as entries keep it. */
+export const STAND_TO_ALLOW: Readonly<Record<LengthUnit, Mm>> = { cm: LEAST_STAND, in: 31.8 };
 
 /** How buttons stand along the opening, mm. */
 export interface ButtonRow {

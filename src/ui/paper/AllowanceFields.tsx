@@ -1,8 +1,9 @@
+import { STAND_TO_ALLOW } from "../../core/cutting/buttons";
 import { isOwnAllowance, USUAL_ALLOWANCES } from "../../core/cutting/usualAllowances";
-import { useId, useState } from "react";
+import { useId, useRef, useState } from "react";
 import { type Allowances } from "../../core/decisions/allowances";
 import type { Piece, SeamName } from "../../core/pattern/piece";
-import { narrowStandWords } from "../../words/buttons";
+import { narrowStandWords, standWidened, widenStand } from "../../words/buttons";
 import {
   allowanceLabel,
   allowanceRefusal,
@@ -10,7 +11,8 @@ import {
   usualAllowancesSentence,
   usualEntry,
 } from "../../words/paperChoices";
-import { useSettledWork } from "../session/useWork";
+import { useSaid } from "../session/useSaid";
+import { useRun, useSettledWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
 import { seamsOf } from "./paperRequest";
@@ -32,10 +34,21 @@ export function AllowanceFields({ pieces }: { readonly pieces: readonly Piece[] 
   const waiting = seams.filter((seam) => unread[fieldOf(seam)] !== undefined).length;
   // An entry that could not be read must not lie out of sight.
   const [open] = useState(waiting > 0);
+  const summary = useRef<HTMLElement>(null);
+  const run = useRun();
+  const tell = useSaid((said) => said.say);
+  // One of her own, and what she is typing, is hers to change.
+  const isOffered = !isOwnAllowance("centre", allowances.centre) && unread[fieldOf("centre")] === undefined;
+  const widen = (): void => {
+    run({ kind: "setAllowance", seam: "centre", value: STAND_TO_ALLOW[unit] });
+    tell(standWidened(unit));
+    // The button that was pressed goes.
+    summary.current?.focus({ preventScroll: true });
+  };
   return (
     <>
       <details className="allowances" open={open}>
-        <summary>{allowancesSummary(own, waiting)}</summary>
+        <summary ref={summary}>{allowancesSummary(own, waiting)}</summary>
         <div
           className="allowances-inside"
           aria-describedby={`${id}-usual`}
@@ -64,6 +77,14 @@ export function AllowanceFields({ pieces }: { readonly pieces: readonly Piece[] 
       {narrow !== null && (
         <p className="note doubt">
           <Fractions text={narrow} />
+          {isOffered && (
+            <>
+              {" "}
+              <button type="button" className="button small" onClick={widen}>
+                <Fractions text={widenStand(unit)} />
+              </button>
+            </>
+          )}
         </p>
       )}
     </>
