@@ -34,7 +34,7 @@ describe("the order of sewing in words", () => {
     expect(text).toMatch(/Press down, do not slide, and let it cool flat\.$/);
     expect(press).toBeNull();
     expect(sewingStepWords({ ...plain, name: "buttonStands" }, "cm").text).toMatch(
-      /^Turn half of each button stand in/,
+      /^Turn each button stand in by half its width/,
     );
   });
 
