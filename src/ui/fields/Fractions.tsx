@@ -3,11 +3,11 @@ import { inchesTied, partedAtFractions } from "../../words/terms/setting";
 
 /**
  * Text with lengths in it: each in one line, and its fraction drawn as one. The font has no sign for eighths and sixteenths, but
- * can draw them.
+ * can draw them. It is one thing for what sets out its parts in a row or a column: a fraction stays in its line.
  */
 export function Fractions({ text, inDrawing = false }: { readonly text: string; readonly inDrawing?: boolean }) {
   const Mark = inDrawing ? "tspan" : "span";
-  return partedAtFractions(inchesTied(text)).map((part, index) =>
+  const parts = partedAtFractions(inchesTied(text)).map((part, index) =>
     index % 2 === 1 ? (
       <Mark key={index} className="fraction">
         {part}
@@ -16,4 +16,5 @@ export function Fractions({ text, inDrawing = false }: { readonly text: string; 
       <Fragment key={index}>{part}</Fragment>
     ),
   );
+  return parts.length > 1 && !inDrawing ? <span>{parts}</span> : parts;
 }

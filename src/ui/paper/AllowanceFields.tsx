@@ -75,17 +75,16 @@ export function AllowanceFields({ pieces }: { readonly pieces: readonly Piece[] 
         </div>
       </details>
       {narrow !== null && (
-        <p className="note doubt">
-          <Fractions text={narrow} />
+        <div className="note doubt">
+          <p>
+            <Fractions text={narrow} />
+          </p>
           {isOffered && (
-            <>
-              {" "}
-              <button type="button" className="button small" onClick={widen}>
-                <Fractions text={widenStand(unit)} />
-              </button>
-            </>
+            <button type="button" className="button small" onClick={widen}>
+              <Fractions text={widenStand(unit)} />
+            </button>
           )}
-        </p>
+        </div>
       )}
     </>
   );
