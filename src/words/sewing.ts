@@ -37,7 +37,8 @@ function topEdgeSewn(way: SewingWay | undefined, inside: "lining" | "facing"): s
 }
 
 const STEPS: Readonly<Record<SewingStepName, Said>> = {
-  washCloth: "Wash every cloth as the dress will be washed, and press it.",
+  washCloth:
+    "Wash every cloth as the dress will be washed, and press it. Fusible interfacing is at most soaked and laid flat to dry: no iron before it is fused.",
   cutOut: "Cut out all parts by the cut list, and snip the notches.",
   markDarts: "Mark the darts on the wrong side, ends and legs.",
   fuseInterfacing:
@@ -125,7 +126,7 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
   gatherTiers: (step) => `Sew two rows along the upper edge of ${tierWords(step)} and draw it up.`,
   tierToTier: ({ at = 2 }) => `Sew tier ${at} to tier ${at - 1}, right sides together, the gathers spread evenly.`,
   shapeTop: (step, unit) =>
-    `Cut the upper edge of ${tierWords(step)} lower in one even curve: ${loweredWords(step.lower, unit)}. The hem is level then.`,
+    `Mark centres and sides on the upper edge of ${tierWords(step)}, and cut it lower in one even curve: ${loweredWords(step.lower, unit)}. The hem is level then.`,
   gatherSkirt: (step) => `Sew two rows along the upper edge of ${tierWords(step)} and draw it up to the waist.`,
   fitBeforeWaist:
     "Pin the skirt to the waist and try all of it on: the waist seam level, the opening shut. Only then sew.",
@@ -144,7 +145,7 @@ const STEPS: Readonly<Record<SewingStepName, Said>> = {
   fuseStands:
     "Fuse a strip of interfacing to the wrong side of each button stand before it is turned in. One long edge lies where the stand will be folded, halfway between the centre line and the raw edge; the other lies inside the centre line, under buttons and buttonholes. Where a seam crosses, cut the strip there and slip its ends under the allowances. Press down, do not slide, and let it cool flat.",
   buttonStands: "Turn each button stand in by half its width, along the opening, and stitch it.",
-  vent: "Turn the vent in along its fold, and stitch across its upper end.",
+  vent: "Neaten both edges of the vent. Fold it in along its fold on one half, leave the other flat beneath it, and stitch across both at the upper end.",
   finishWaist: "Neaten the lower edge at the waist and turn it in.",
   liningSkirtDarts: ({ way }) =>
     way === "pleats" ? "Skirt lining: tack the pleats at the waist." : "Skirt lining: sew the darts.",

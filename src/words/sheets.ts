@@ -170,7 +170,7 @@ export const printedKey = (label: string): string => `size ${label}`;
 /** What each mark means. */
 export const markKey = (paged: Paged): readonly string[] => [
   "Arrow with two heads: straight grain. Bracket: place on the fold.",
-  "Triangle: notch; those with one number meet. Two side by side: a back. Without a number, on an armhole: front single, back double; named “strap”: its middle. Tick: end of a dart leg, or centre. Snip no deeper than they are.",
+  "Triangle: notch; those with one number meet. Two side by side: a back. Without a number, on an armhole: front single, back double; named “strap”: there the middle of the strap comes. Tick: end of a dart leg, or centre. Snip no deeper than they are.",
   "Small circle: end of a dart. Circle with a cross: bust point. Black dot: match before you pin the seam.",
   ...(paged === "joined" ? ["Diamond: where two pages meet."] : []),
 ];

@@ -130,7 +130,7 @@ describe("the paper of a bodice with straps", () => {
       for (const { kind, cut } of notches.filter((notch) => notch.kind === "strap"))
         for (const other of notches.filter((notch) => notch.kind !== kind))
           expect(Math.hypot(cut.x - other.cut.x, cut.y - other.cut.y)).toBeGreaterThan(6);
-    expect(markKey("single").join(" ")).toContain("named “strap”: its middle");
+    expect(markKey("single").join(" ")).toContain("named “strap”: there the middle of the strap comes");
   });
 });
 

@@ -107,12 +107,12 @@ describe("the order of sewing in words", () => {
     const said = (lower: Required<SewingStep>["lower"], unit: "cm" | "in" = "cm", at?: number) =>
       sewingStepWords({ ...plain, name: "shapeTop", lower, ...(at === undefined ? {} : { at }) }, unit);
     expect(said({ front: 30, side: 10, back: 0 }, "cm", 1)).toMatchObject({
-      text: "Cut the upper edge of tier 1 lower in one even curve: nothing at the centre back, 10 mm at the sides, 30 mm at the centre front. The hem is level then.",
+      text: "Mark centres and sides on the upper edge of tier 1, and cut it lower in one even curve: nothing at the centre back, 10 mm at the sides, 30 mm at the centre front. The hem is level then.",
       seams: [],
     });
     // 25.4 mm are 1 in, 12.7 half of it.
     expect(said({ front: 12.7, side: 0, back: 25.4 }, "in").text).toContain(
-      "of the skirt lower in one even curve: nothing at the sides, ½ in at the centre front, 1 in at the centre back.",
+      "of the skirt, and cut it lower in one even curve: nothing at the sides, ½ in at the centre front, 1 in at the centre back.",
     );
     // Places that are cut alike are told together; what is less than a mark is not nothing.
     expect(said({ front: 14, side: 0, back: 0 }).text).toContain(

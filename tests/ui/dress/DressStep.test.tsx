@@ -191,7 +191,7 @@ describe("the order of sewing", () => {
       }),
     );
     const order = within(foldOf("Order of sewing"));
-    const lower = order.getByText(/^Cut the upper edge of tier 1 lower/);
+    const lower = order.getByText(/^Mark centres and sides on the upper edge of tier 1, and cut it lower/);
     expect(lower.textContent).toMatch(
       /lower in one even curve: nothing at the sides, 10\smm at the centre front, 20\smm at the centre back\. The hem is level then\./u,
     );
