@@ -64,7 +64,10 @@ export function createCopies(parts: SessionParts): Copies {
   /** These works are in a copy now. */
   const copied = async (ids: readonly string[], all: readonly WorkEntry[] | null): Promise<void> => {
     const isAll = all !== null && all.every(({ id, binned }) => ids.includes(id) || binned !== null);
-    const left = await changeUncopied((since) => new Map(isAll ? [] : [...since].filter(([id]) => !ids.includes(id))));
+    // What another tab has begun since the list was read is in no copy.
+    const isIn = (id: string): boolean =>
+      ids.includes(id) || (isAll && (id === ANY || all.some((entry) => entry.id === id)));
+    const left = await changeUncopied((since) => new Map([...since].filter(([id]) => !isIn(id))));
     if (left?.size === 0) await library.setPageValue("reminded", null);
   };
 

@@ -3,7 +3,7 @@ import type { LengthUnit } from "../core/decisions/work";
 import type { SewingCaution, SewingStep, SewingStepName, SewingWay, SewnSeam } from "../core/sewing/sewingStep";
 import type { Mm } from "../core/units";
 import { halfWords } from "./fits";
-import { formatAlong, formatAmount, formatAsked, formatFine, formatLength } from "./terms/length";
+import { formatAlong, formatAmount, formatLength } from "./terms/length";
 import { capital, centreWords, dartRefWords, pieceWords, seamWords } from "./terms/names";
 import { listWords } from "./terms/language";
 
@@ -266,8 +266,8 @@ function loweredWords(lower: SewingStep["lower"], unit: LengthUnit): string {
     { by: side, where: "the sides" },
     { by: back, where: "the centre back" },
   ].toSorted((one, other) => one.by - other.by)) {
-    const amount = formatAsked(by, unit);
-    const told = amount === formatFine(0, unit) ? "nothing" : amount;
+    const amount = formatAmount(by, unit);
+    const told = amount === formatAmount(0, unit) ? "nothing" : amount;
     placesBy.set(told, [...(placesBy.get(told) ?? []), where]);
   }
   return [...placesBy].map(([told, places]) => `${told} at ${listWords(places)}`).join(", ");

@@ -101,7 +101,7 @@ export const dartFoldWords = (down: boolean, piece: TruePiece["name"]): string =
   down ? "fold down" : `fold to ${centreWords(piece)}`;
 
 /** Along the centre back of a vent. */
-export const VENT_FOLD_WORDS = "fold vent in";
+export const VENT_FOLD_WORDS = "vent fold";
 
 /** The pattern's own bust line: where the bust point was measured, it need not pass through that. */
 export const levelLineWords = (level: LevelName, bent = false): string =>

@@ -162,7 +162,7 @@ describe("the paper of a skirt with a vent", () => {
       const ink = inkOf(back);
       const lines = ink.filter(({ role, kind }) => role === "ventFold" && kind === "line");
       expect(lines).toHaveLength(1);
-      const label = texts(ink).filter(({ text }) => text === "fold vent in");
+      const label = texts(ink).filter(({ text }) => text === "vent fold");
       expect(label).toHaveLength(1);
       for (const own of label) expect(liesAlone(own, ink, back)).toBe(true);
     }

@@ -221,8 +221,8 @@ describe("the lines of the front", () => {
       { x: 0, y: -150 },
       { x: 0, y: -315 },
     ]);
-    expect(entities.find(({ text }) => text === "fold vent in")).toMatchObject({ layer: "15", rotation: 90 });
-    expect(TEXT).not.toContain("fold vent in");
+    expect(entities.find(({ text }) => text === "vent fold")).toMatchObject({ layer: "15", rotation: 90 });
+    expect(TEXT).not.toContain("vent fold");
   });
 
   it("have the mark of a strap as a notch that is named", () => {

@@ -9,7 +9,7 @@ import { createWorkStore, run } from "../../src/store/workStore";
 import { sampleWork } from "../support/sampleWork";
 import { alone } from "../support/surroundings";
 import { newWorld, openPage, passes } from "../support/world";
-import { FULL, named, press, pageOfEachTest, until } from "./sessionPage";
+import { FULL, idOn, named, press, pageOfEachTest, until } from "./sessionPage";
 
 const page = pageOfEachTest();
 const { work, state, rename, names, texts, idOf, rest, nextPage } = page;
@@ -153,6 +153,21 @@ describe("a reminder", () => {
     expect(await kept()).toHaveLength(2);
     await until(page.world, Promise.all([page.session.download(), theirs.session.download()]));
     expect(await kept()).toEqual([]);
+  });
+
+  it("still knows of a work that another tab began while all that were there were handed out", async () => {
+    await page.session.create(own("mine"));
+    const theirs = await openPage(page.world, sampleWork, page.library);
+    const { list } = page.library;
+    page.library.list = async () => {
+      page.library.list = list;
+      const then = await list();
+      await theirs.session.create(own("begun meanwhile"));
+      return then;
+    };
+    await until(page.world, page.session.downloadAll());
+    const kept = await page.library.pageValue("uncopied-since");
+    expect(kept.ok && Object.keys(JSON.parse(kept.value ?? "{}"))).toEqual([idOn(theirs, "begun meanwhile")]);
   });
 
   it("takes the work that was handed out for copied, not the one that is opened meanwhile", async () => {

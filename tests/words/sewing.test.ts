@@ -114,12 +114,15 @@ describe("the order of sewing in words", () => {
     expect(said({ front: 12.7, side: 0, back: 25.4 }, "in").text).toContain(
       "of the skirt, and cut it lower in one even curve: nothing at the sides, ½ in at the centre front, 1 in at the centre back.",
     );
-    // Places that are cut alike are told together; what is less than a mark is not nothing.
+    // Places that are cut alike are told together; nobody cuts less than half a mark.
     expect(said({ front: 14, side: 0, back: 0 }).text).toContain(
       "nothing at the sides and the centre back, 14 mm at the centre front.",
     );
-    expect(said({ front: 0.3, side: 0, back: 0.3 }).text).toContain(
-      "nothing at the sides, 0.3 mm at the centre front and the centre back.",
+    expect(said({ front: 20, side: 0, back: 0.3 }).text).toContain(
+      "nothing at the sides and the centre back, 20 mm at the centre front.",
+    );
+    expect(said({ front: 20, side: 0.7, back: 0 }, "in").text).toContain(
+      "nothing at the centre back and the sides, 13/16 in at the centre front.",
     );
   });
 

@@ -45,7 +45,10 @@ export interface ButtonRow {
  */
 export type Below = "drafted" | Mm;
 
-/** What the opening goes on into on a dress of these parts; all tiers of a measured skirt, or the shortest way down a circle's share. */
+/**
+ * What the opening goes on into on a dress of these parts: all tiers of a measured skirt, so much shorter as the first is cut
+ * lower at the centre back, or the shortest way down a circle's share.
+ */
 export function belowIn(parts: readonly Part[]): Below {
   const skirt = parts.filter(({ group }) => group === "skirt");
   if (skirt.length === 0 || skirt.some(({ kind }) => kind === "piece")) return "drafted";
@@ -55,7 +58,10 @@ export function belowIn(parts: readonly Part[]): Below {
       : [],
   );
   if (ways.length > 0) return Math.min(...ways);
-  return skirt.reduce((sum, part) => sum + (part.kind === "rectangle" ? part.depth : 0), 0);
+  return skirt.reduce(
+    (sum, part) => sum + (part.kind === "rectangle" ? part.depth - (part.upperEdge?.back ?? 0) : 0),
+    0,
+  );
 }
 
 interface Opening {

@@ -104,7 +104,10 @@ function dressOn(work: DressDecided, plan: Plan): DressPlan {
     ...underliningParts(shell, under.chosen),
     ...(lined?.parts ?? []),
     ...edges.parts,
-    ...standStrips({ bodice, skirt: made?.halves ?? null, shell, closure, allowances }),
+    // How long the stands are is not known of a skirt that cannot be drafted.
+    ...(dress.skirt !== undefined && made === null
+      ? []
+      : standStrips({ bodice, skirt: made?.halves ?? null, shell, closure, allowances })),
   ];
   const sewn = {
     dress,

@@ -42,7 +42,10 @@ export function standStrips({ bodice, skirt, shell, closure, allowances }: Stand
   const lengths = [lengthOn(0), lengthOn(1)] as const;
   const [left, right] = lengths;
   if (left === null || right === null) return [];
-  const width = widthWithin(allowanceOf(allowances, "centre"));
+  const allowance = allowanceOf(allowances, "centre");
+  // Nothing is turned in then.
+  if (allowance === 0) return [];
+  const width = widthWithin(allowance);
   if (Math.abs(left - right) <= HALVES_AGREE) return [strip(width, Math.max(left, right), null)];
   return HALVES.map((half, at) => strip(width, at === 0 ? left : right, half));
 }

@@ -8,7 +8,7 @@ import { MEASURE_NEEDS } from "../../core/measures/registry";
 import { bodyOf } from "../../core/measures/tape";
 import type { Command } from "../../core/plan/commands";
 import { LIMITS } from "../../core/decisions/limits";
-import { formatLength } from "../../words/terms/length";
+import { formatAlong } from "../../words/terms/length";
 import { measureNeedWords, measureRefusal, measureServes, measureWords } from "../../words/measures";
 import {
   doubtSentence,
@@ -193,7 +193,7 @@ function useHint({
           parts={{
             length: (
               <>
-                <Fractions text={formatLength(measured.value, unit)} />
+                <Fractions text={formatAlong(measured.value, unit)} />
                 {taken === undefined ? "" : ` (${dayWords(taken)})`}
               </>
             ),

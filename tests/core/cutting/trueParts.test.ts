@@ -15,7 +15,7 @@ import {
   type PartsAsked,
 } from "../../../src/core/cutting/trueParts";
 import type { TruePiece } from "../../../src/core/cutting/truePiece";
-import { truePiecesOf } from "../../../src/core/cutting/truePieces";
+import { truePiecesOf, turnedOver } from "../../../src/core/cutting/truePieces";
 import type { Alteration } from "../../../src/core/decisions/alteration";
 import type { Dress } from "../../../src/core/decisions/dress";
 import { STYLE_NAMES, type Closure, type StrapStyle, type StyleName } from "../../../src/core/decisions/pattern";
@@ -23,6 +23,7 @@ import type { Work } from "../../../src/core/decisions/work";
 import { dressOf } from "../../../src/core/dress/dressOf";
 import type { DressPlan } from "../../../src/core/dress/dressPlan";
 import { edgePointAt, type EdgeCurve } from "../../../src/core/geometry/edgeCurve";
+import { piecePoint } from "../../../src/core/geometry/point";
 import type { Part, PartGroup, PiecePart } from "../../../src/core/parts/part";
 import { pointOf, type DartName, type Piece, type PieceName, type SeamName } from "../../../src/core/pattern/piece";
 import { PIECE_ORDER } from "../../../src/core/pattern/pieceSet";
@@ -236,6 +237,12 @@ describe("the vent of a skirt", () => {
     expect(turned?.map(({ y }) => y)).toEqual(own?.map(({ y }) => y));
     for (const { x } of [...(turned ?? []), ...(own ?? [])]) expect(Math.abs(x)).toBeLessThan(1e-6);
     expect(foldsOf({ bodice, parts })).toHaveLength(2);
+  });
+
+  it("is turned over with its piece", () => {
+    const { parts } = vented(100);
+    const aside = { ...named(parts, "skirtBack"), ventFold: [piecePoint(5, 10), piecePoint(7, 20)] as const };
+    expect(turnedOver(aside).ventFold).toEqual([piecePoint(-5, 10), piecePoint(-7, 20)]);
   });
 
   it("has none where there is no vent", () => {

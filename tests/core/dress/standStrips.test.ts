@@ -4,6 +4,7 @@
  */
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { Skirt } from "../../../src/core/decisions/dress";
 import type { Closure } from "../../../src/core/decisions/pattern";
 import { dressOf } from "../../../src/core/dress/dressOf";
 import { standStrips } from "../../../src/core/dress/standStrips";
@@ -12,6 +13,7 @@ import { setOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import { HALVES_AGREE } from "../../../src/core/tolerance";
 import { anyDressWork } from "../../support/arbitraryDress";
 import { boxPiece } from "../../support/boxPiece";
+import { sampleWork } from "../../support/sampleWork";
 import { rectanglePart, sectorPart } from "../../support/clothParts";
 
 const buttoned = (belowWaist = 0): Closure => ({ place: "centreBack", belowWaist, buttons: 6 });
@@ -54,6 +56,18 @@ describe("the strips of interfacing for button stands", () => {
     expect(stripsOf({ allowances }).map((part) => part.width)).toEqual([width]);
   });
 
+  it("are none where nothing is allowed to turn in, nor for a skirt that cannot be drafted", () => {
+    expect(stripsOf({ allowances: { centre: 0 } })).toEqual([]);
+    const keys = (skirt: Skirt): readonly string[] => {
+      const work = { ...sampleWork, pattern: { ...sampleWork.pattern, closure: buttoned() }, dress: { skirt } };
+      const made = dressOf(work);
+      if (made?.ok !== true) throw new Error("no dress");
+      return made.value.parts.map(({ key }) => key).filter((key) => key.startsWith("buttonStand"));
+    };
+    expect(keys({ kind: "aLine", length: 600 })).toEqual(["buttonStand"]);
+    expect(keys({ kind: "aLine", length: 4000 })).toEqual([]);
+  });
+
   it("go on down the skirt as far as the buttons do", () => {
     const drafted = setOf([boxPiece("skirtBack", 100, 600, ["waist", "hem"])]);
     const skirt = [drafted, drafted] as const;
@@ -63,6 +77,9 @@ describe("the strips of interfacing for button stands", () => {
     expect(lengthsOf({ shell: tiers, closure: buttoned(150) })).toEqual(near(550));
     // A skirt that is shorter than its opening ends it: 200 + 250, and a ring from 100 to 240.
     expect(lengthsOf({ shell: tiers, closure: buttoned(500) })).toEqual(near(850));
+    // The first tier cut 30 lower at the centre back is as much shorter there.
+    const lower = { ...rectanglePart("tier-1", 900, 200), upperEdge: { front: 0, side: 10, back: 30 } };
+    expect(lengthsOf({ shell: [lower, ...tiers.slice(1)], closure: buttoned(500) })).toEqual(near(820));
     expect(lengthsOf({ shell: [sectorPart("peplum", 100, 240, 3)], closure: buttoned(150) })).toEqual(near(540));
   });
 
@@ -98,9 +115,10 @@ describe("of any dress, the strips", () => {
       fc.property(anyDressWork, (work) => {
         const dress = dressOf(work);
         fc.pre(dress.ok);
-        const { parts, sewing } = dress.value;
+        const { parts, sewing, closure } = dress.value;
         const { place, buttons } = work.pattern.closure;
-        const isThere = place === "centreBack" && buttons !== undefined;
+        // Of a skirt that cannot be drafted no opening is known.
+        const isThere = place === "centreBack" && buttons !== undefined && closure !== null;
         if (isThere) buttonedOnes += 1;
         expect(sumOf(parts.filter(isStand), ({ cut }) => cut.count)).toBe(isThere ? 2 : 0);
         expect(sewing.some(({ name }) => name === "fuseStands")).toBe(isThere);

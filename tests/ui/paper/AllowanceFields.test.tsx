@@ -5,6 +5,7 @@ import type { Work } from "../../../src/core/decisions/work";
 import { undo } from "../../../src/store/workStore";
 import { AllowanceFields } from "../../../src/ui/paper/AllowanceFields";
 import { planOf, testWork } from "../../support/works";
+import { useSaid } from "../../../src/ui/session/useSaid";
 import { renderWork } from "../renderWork";
 
 const { pieces } = planOf(testWork).left;
@@ -30,7 +31,7 @@ describe("the button stand beside the allowances", () => {
     { unit: "cm", only: "15 mm", name: "Make it 30 mm", centre: 30 },
     { unit: "in", only: "about 19/32 in", name: "Make it 1 ¼ in", centre: 31.8 },
   ] as const)("is made wide enough by one press: $name", async ({ unit, only, name, centre }) => {
-    const { user, work, store } = await renderWork(<AllowanceFields pieces={pieces} />, { ...buttoned, unit });
+    const { user, work, store, showing } = await renderWork(<AllowanceFields pieces={pieces} />, { ...buttoned, unit });
     const before = work();
     expect(said()).toContain(`Only ${only} at the centre seam`);
     screen.getByRole("button", { name: new RegExp(`^${name.replaceAll(" ", "\\s")}$`) }).focus();
@@ -38,6 +39,8 @@ describe("the button stand beside the allowances", () => {
     expect(work()).toEqual({ ...before, allowances: { centre } });
     expect(screen.queryByText(/button stand/)).toBeNull();
     expect(screen.queryByRole("button")).toBeNull();
+    const told = useSaid.of(showing()).getState().text.replaceAll("\u00A0", " ");
+    expect(told).toBe(`The centre seam has ${name.replace("Make it ", "")} now.`);
     // The focus does not go with the button.
     expect(document.activeElement).toBe(screen.getByText(/^Seam and hem allowances/));
     act(() => undo(store));
