@@ -61,7 +61,7 @@ describe("the strips of interfacing for button stands", () => {
     const keys = (skirt: Skirt): readonly string[] => {
       const work = { ...sampleWork, pattern: { ...sampleWork.pattern, closure: buttoned() }, dress: { skirt } };
       const made = dressOf(work);
-      if (made?.ok !== true) throw new Error("no dress");
+      if (!made.ok) throw new Error("no dress");
       return made.value.parts.map(({ key }) => key).filter((key) => key.startsWith("buttonStand"));
     };
     expect(keys({ kind: "aLine", length: 600 })).toEqual(["buttonStand"]);
